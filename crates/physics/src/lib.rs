@@ -1,0 +1,9 @@
+//! What is inside a ten-pin bowling ball and how that makes it move.
+//!
+//! Data flows one way: [`recipe::Recipe`] → [`ball::Ball`] → [`weigh::Weighed`]
+//! → shot. Pure functions over plain data in SI units; no IO, no files, no page.
+
+pub mod ball;
+pub mod recipe;
+pub mod units;
+pub mod weigh;

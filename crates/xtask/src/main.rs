@@ -1,0 +1,2 @@
+//! Placeholder until the crate lands.
+fn main() {}

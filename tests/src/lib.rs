@@ -1,0 +1,1 @@
+//! Shared helpers for the checks in `tests/tests`.

@@ -1,0 +1,147 @@
+// The contract between the WebAssembly module and the page. Files as kept on
+// disk (ball, shot) use the same keys as the files themselves; every key ends
+// in its unit. What the module returns is derived and never stored.
+
+export type Vec3 = [number, number, number];
+
+export type Shape = (
+  | { kind: "sphere"; diameter_in: number }
+  | { kind: "ellipsoid"; size_in: Vec3 }
+  | { kind: "cylinder"; diameter_in: number; height_in: number }
+  | { kind: "frustum"; bottom_diameter_in: number; top_diameter_in: number; height_in: number }
+  | { kind: "ring"; ring_diameter_in: number; tube_diameter_in: number }
+  | { kind: "box"; size_in: Vec3 }
+  | { kind: "lathe"; profile_in: [number, number][] }
+) & { squash?: [number, number] };
+
+export interface Cut { name?: string; shape: Shape; at_in?: Vec3; turn_deg?: Vec3 }
+export interface Piece extends Cut { name: string; density_g_cc: number; material?: string; cuts?: Cut[] }
+export interface Hole { name?: string; entry: Vec3; axis?: Vec3; diameter_in: number; depth_in: number }
+export interface BallFile {
+  format: "pithball.ball/1";
+  name: string;
+  note?: string;
+  diameter_in: number;
+  cover: { name?: string; material?: string; density_g_cc: number };
+  pieces: Piece[];
+  holes?: Hole[];
+}
+
+export type Hand = "right" | "left";
+export interface Release {
+  speed_mph: number; revs_rpm: number; axis_rotation_deg: number; axis_tilt_deg: number;
+  launch_angle_deg: number; board: number;
+}
+export interface Layout { pin_to_pap_in: number; drilling_angle_deg: number; start_turn_deg: number }
+export interface Zone { from_ft: number; to_ft: number; mu: number }
+export interface ShotFile {
+  format: "pithball.shot/1";
+  name?: string;
+  note?: string;
+  ball: string | BallFile;
+  hand: Hand;
+  release: Release;
+  layout: Layout;
+  lane: { zones: Zone[] };
+}
+
+/** What is wrong with a file or an edit: where, what was found, what is accepted. */
+export interface Problem {
+  /** Path in the file, such as `pieces[1].density_g_cc`; empty for the whole. */
+  place: string;
+  found: string;
+  accepted: string;
+  /** One plain sentence. */
+  message: string;
+}
+
+export interface Weighed {
+  mass_kg: number; weight_lb: number; cg_in: Vec3;
+  inertia_kg_m2: [Vec3, Vec3, Vec3];
+  rg_in: { low: number; middle: number; high: number };
+  axes: { low: Vec3; middle: Vec3; high: Vec3 };
+  differential_in: number; intermediate_differential_in: number; top_weight_oz: number;
+  relative_error: number;
+  /** The cover first, then the pieces in pouring order. */
+  pieces: { name: string; mass_kg: number; volume_cc: number; rg_share: number }[];
+}
+
+/** A flat cut. Coordinates in inches in the plane: `u` to the right, `v` up. */
+export interface Section {
+  normal: Vec3; depth_in: number; u: Vec3; v: Vec3;
+  regions: {
+    /** 0 is the cover, n the n-th piece. */
+    part: number;
+    /** SVG path data, y down (that is −v), closed loops, fill-rule evenodd. */
+    path: string;
+    area_in2: number;
+    /** A point well inside the region, [u, v]; a place for its label. */
+    label_at: [number, number];
+  }[];
+}
+
+export type Phase = "skid" | "hook" | "roll";
+export interface Sample {
+  t_s: number; x_in: number; y_ft: number; speed_mph: number; slip_mph: number;
+  omega_rad_s: Vec3; axis_body: Vec3; contact_body: Vec3; normal_n: number;
+  phase: Phase;
+  /** Turns ball axes into lane axes: unit quaternion [w, x, y, z]. */
+  turn: [number, number, number, number];
+}
+export interface Roll {
+  summary: {
+    time_s: number | null; board_at_pins: number | null; entry_angle_deg: number | null;
+    speed_at_pins_mph: number | null; revs_at_pins_rpm: number | null;
+    breakpoint: { board: number; distance_ft: number };
+    hook_start_ft: number | null; roll_start_ft: number | null;
+    axis_migration_deg: number | null; flare_in: number | null; gutter: boolean;
+    /** Where the run ends: 60 ft, or where the ball fell in the gutter. */
+    end_ft: number;
+    /** Bound on the error of board (boards) and angle (degrees) at the pins. */
+    error: { board: number; angle_deg: number };
+  };
+  samples: Sample[];
+}
+
+/** What the 3D picture shows; the page owns it, the module keeps nothing. */
+export interface Look {
+  width_px: number; height_px: number;
+  yaw_deg: number; pitch_deg: number; zoom: number;
+  /** Saw plane; what lies on the side `normal` points to is taken away. null: whole ball. */
+  plane: { normal: Vec3; depth_in: number } | null;
+  /** 0 together to 1 fully pulled apart. */
+  exploded: number;
+  /** Parts not drawn, by number (0 is the cover). */
+  hidden: number[];
+  highlighted: number | null;
+  markers: boolean;
+  dark: boolean;
+  /** Colour (sRGB 0..1) and hatching of each part, cover first. */
+  paint: { colour: Vec3; hatch: number }[];
+}
+export interface Pick { part: number; at_in: Vec3 }
+
+/** Bound to `crates/web`. Every throwing call throws a `Problem`. */
+export interface WasmBall {
+  weigh(): Weighed;
+  section(normal: Vec3, depth_in: number): Section;
+  /** `shot.ball` is ignored. */
+  roll(shot: Omit<ShotFile, "ball">): Roll;
+  /** Part at a point of the ball in inches; -1 outside it or in a hole. */
+  part_at(at_in: Vec3): number;
+  free(): void;
+}
+export interface WasmView {
+  draw(ball: WasmBall, look: Look): void;
+  /** What is under a canvas point, from the top left in CSS pixels. */
+  pick(ball: WasmBall, look: Look, x_px: number, y_px: number): Pick | null;
+  free(): void;
+}
+export interface WasmModule {
+  /** `new Ball(file)` takes a ball file's object or text; throws a `Problem`. */
+  Ball: new (file: BallFile | string) => WasmBall;
+  /** Checks a shot file's object or text; returns it or throws a `Problem`. */
+  read_shot(file: ShotFile | string): ShotFile;
+  /** Throws a string where WebGL2 cannot be had. */
+  View: new (canvas: HTMLCanvasElement) => WasmView;
+}
