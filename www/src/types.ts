@@ -14,9 +14,25 @@ export type Shape = (
   | { kind: "lathe"; profile_in: [number, number][] }
 ) & { squash?: [number, number] };
 
-export interface Cut { name?: string; shape: Shape; at_in?: Vec3; turn_deg?: Vec3 }
-export interface Piece extends Cut { name: string; density_g_cc: number; material?: string; cuts?: Cut[] }
-export interface Hole { name?: string; entry: Vec3; axis?: Vec3; diameter_in: number; depth_in: number }
+export interface Cut {
+  name?: string;
+  shape: Shape;
+  at_in?: Vec3;
+  turn_deg?: Vec3;
+}
+export interface Piece extends Cut {
+  name: string;
+  density_g_cc: number;
+  material?: string;
+  cuts?: Cut[];
+}
+export interface Hole {
+  name?: string;
+  entry: Vec3;
+  axis?: Vec3;
+  diameter_in: number;
+  depth_in: number;
+}
 export interface BallFile {
   format: "pithball.ball/1";
   name: string;
@@ -29,11 +45,23 @@ export interface BallFile {
 
 export type Hand = "right" | "left";
 export interface Release {
-  speed_mph: number; revs_rpm: number; axis_rotation_deg: number; axis_tilt_deg: number;
-  launch_angle_deg: number; board: number;
+  speed_mph: number;
+  revs_rpm: number;
+  axis_rotation_deg: number;
+  axis_tilt_deg: number;
+  launch_angle_deg: number;
+  board: number;
 }
-export interface Layout { pin_to_pap_in: number; drilling_angle_deg: number; start_turn_deg: number }
-export interface Zone { from_ft: number; to_ft: number; mu: number }
+export interface Layout {
+  pin_to_pap_in: number;
+  drilling_angle_deg: number;
+  start_turn_deg: number;
+}
+export interface Zone {
+  from_ft: number;
+  to_ft: number;
+  mu: number;
+}
 export interface ShotFile {
   format: "pithball.shot/1";
   name?: string;
@@ -56,11 +84,15 @@ export interface Problem {
 }
 
 export interface Weighed {
-  mass_kg: number; weight_lb: number; cg_in: Vec3;
+  mass_kg: number;
+  weight_lb: number;
+  cg_in: Vec3;
   inertia_kg_m2: [Vec3, Vec3, Vec3];
   rg_in: { low: number; middle: number; high: number };
   axes: { low: Vec3; middle: Vec3; high: Vec3 };
-  differential_in: number; intermediate_differential_in: number; top_weight_oz: number;
+  differential_in: number;
+  intermediate_differential_in: number;
+  top_weight_oz: number;
   relative_error: number;
   /** The cover first, then the pieces in pouring order. */
   pieces: { name: string; mass_kg: number; volume_cc: number; rg_share: number }[];
@@ -68,7 +100,10 @@ export interface Weighed {
 
 /** A flat cut. Coordinates in inches in the plane: `u` to the right, `v` up. */
 export interface Section {
-  normal: Vec3; depth_in: number; u: Vec3; v: Vec3;
+  normal: Vec3;
+  depth_in: number;
+  u: Vec3;
+  v: Vec3;
   regions: {
     /** 0 is the cover, n the n-th piece. */
     part: number;
@@ -82,19 +117,32 @@ export interface Section {
 
 export type Phase = "skid" | "hook" | "roll";
 export interface Sample {
-  t_s: number; x_in: number; y_ft: number; speed_mph: number; slip_mph: number;
-  omega_rad_s: Vec3; axis_body: Vec3; contact_body: Vec3; normal_n: number;
+  t_s: number;
+  x_in: number;
+  y_ft: number;
+  speed_mph: number;
+  slip_mph: number;
+  omega_rad_s: Vec3;
+  axis_body: Vec3;
+  contact_body: Vec3;
+  normal_n: number;
   phase: Phase;
   /** Turns ball axes into lane axes: unit quaternion [w, x, y, z]. */
   turn: [number, number, number, number];
 }
 export interface Roll {
   summary: {
-    time_s: number | null; board_at_pins: number | null; entry_angle_deg: number | null;
-    speed_at_pins_mph: number | null; revs_at_pins_rpm: number | null;
+    time_s: number | null;
+    board_at_pins: number | null;
+    entry_angle_deg: number | null;
+    speed_at_pins_mph: number | null;
+    revs_at_pins_rpm: number | null;
     breakpoint: { board: number; distance_ft: number };
-    hook_start_ft: number | null; roll_start_ft: number | null;
-    axis_migration_deg: number | null; flare_in: number | null; gutter: boolean;
+    hook_start_ft: number | null;
+    roll_start_ft: number | null;
+    axis_migration_deg: number | null;
+    flare_in: number | null;
+    gutter: boolean;
     /** Where the run ends: 60 ft, or where the ball fell in the gutter. */
     end_ft: number;
     /** Bound on the error of board (boards) and angle (degrees) at the pins. */
@@ -105,8 +153,11 @@ export interface Roll {
 
 /** What the 3D picture shows; the page owns it, the module keeps nothing. */
 export interface Look {
-  width_px: number; height_px: number;
-  yaw_deg: number; pitch_deg: number; zoom: number;
+  width_px: number;
+  height_px: number;
+  yaw_deg: number;
+  pitch_deg: number;
+  zoom: number;
   /** Saw plane; what lies on the side `normal` points to is taken away. null: whole ball. */
   plane: { normal: Vec3; depth_in: number } | null;
   /** 0 together to 1 fully pulled apart. */
@@ -119,7 +170,10 @@ export interface Look {
   /** Colour (sRGB 0..1) and hatching of each part, cover first. */
   paint: { colour: Vec3; hatch: number }[];
 }
-export interface Pick { part: number; at_in: Vec3 }
+export interface Pick {
+  part: number;
+  at_in: Vec3;
+}
 
 /** Bound to `crates/web`. Every throwing call throws a `Problem`. */
 export interface WasmBall {
@@ -139,9 +193,13 @@ export interface WasmView {
 }
 export interface WasmModule {
   /** `new Ball(file)` takes a ball file's object or text; throws a `Problem`. */
-  Ball: new (file: BallFile | string) => WasmBall;
+  Ball: new (
+    file: BallFile | string,
+  ) => WasmBall;
   /** Checks a shot file's object or text; returns it or throws a `Problem`. */
   read_shot(file: ShotFile | string): ShotFile;
   /** Throws a string where WebGL2 cannot be had. */
-  View: new (canvas: HTMLCanvasElement) => WasmView;
+  View: new (
+    canvas: HTMLCanvasElement,
+  ) => WasmView;
 }

@@ -1,2 +1,62 @@
-//! Placeholder until the crate lands.
-fn main() {}
+//! The project's own commands: `cargo xtask build | serve | test | bench`.
+//!
+//! Everything a person needs beside rustup, Node and apt is fetched from here,
+//! so that each line of the README works on a fresh machine.
+
+mod bench;
+mod bindings;
+mod run;
+mod site;
+mod test;
+mod tools;
+
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand};
+
+#[derive(Parser)]
+#[command(
+    name = "cargo xtask",
+    about = "Build, serve, test and measure Pithball"
+)]
+struct Cli {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Subcommand)]
+enum Command {
+    /// Build the static site.
+    Build {
+        /// Folder for the site, emptied first.
+        #[arg(long, default_value = "dist")]
+        out: PathBuf,
+    },
+    /// Build the site, then serve it on this machine until Ctrl-C.
+    Serve {
+        /// Port to listen on; 0 picks a free one.
+        #[arg(long, default_value_t = 8080)]
+        port: u16,
+    },
+    /// Install what the tests need, then check format, lints and every test.
+    Test,
+    /// Measure weigh and roll, natively and in headless Chromium.
+    Bench,
+}
+
+fn main() -> ExitCode {
+    let done = match Cli::parse().command {
+        Command::Build { out } => site::build(&out),
+        Command::Serve { port } => site::serve(port),
+        Command::Test => test::test(),
+        Command::Bench => bench::bench(),
+    };
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("error: {error:#}");
+            ExitCode::FAILURE
+        }
+    }
+}

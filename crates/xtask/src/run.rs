@@ -1,0 +1,64 @@
+//! Running other programs from the workspace's root.
+
+use std::ffi::OsStr;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+use anyhow::{Context, Result, bail};
+
+/// The workspace's root folder.
+pub(crate) fn root() -> PathBuf {
+    let xtask = Path::new(env!("CARGO_MANIFEST_DIR"));
+    xtask.ancestors().nth(2).unwrap_or(xtask).to_path_buf()
+}
+
+/// The page's folder, where npm's tools live.
+pub(crate) fn www() -> PathBuf {
+    root().join("www")
+}
+
+/// A command that starts in `dir`.
+pub(crate) fn command<A: AsRef<OsStr>>(dir: &Path, program: &str, args: &[A]) -> Command {
+    let mut command = Command::new(program);
+    command.current_dir(dir).args(args);
+    command
+}
+
+/// Cargo, the same one that runs this.
+pub(crate) fn cargo(args: &[&str]) -> Command {
+    let cargo = std::env::var("CARGO").unwrap_or_else(|_| "cargo".into());
+    command(&root(), &cargo, args)
+}
+
+/// Runs a command to its end with its output shown; anything but success is an error.
+pub(crate) fn run(mut command: Command) -> Result<()> {
+    let shown = shown(&command);
+    let status = command
+        .status()
+        .with_context(|| format!("could not start `{shown}`"))?;
+    if !status.success() {
+        bail!("`{shown}` failed ({status})");
+    }
+    Ok(())
+}
+
+/// Runs a command and returns what it printed; its error output is shown.
+pub(crate) fn output(mut command: Command) -> Result<String> {
+    let shown = shown(&command);
+    command.stderr(std::process::Stdio::inherit());
+    let output = command
+        .output()
+        .with_context(|| format!("could not start `{shown}`"))?;
+    if !output.status.success() {
+        bail!("`{shown}` failed ({})", output.status);
+    }
+    String::from_utf8(output.stdout).with_context(|| format!("`{shown}` printed no text"))
+}
+
+fn shown(command: &Command) -> String {
+    let words = std::iter::once(command.get_program()).chain(command.get_args());
+    words
+        .map(OsStr::to_string_lossy)
+        .collect::<Vec<_>>()
+        .join(" ")
+}

@@ -1,0 +1,32 @@
+//! The static site: built into a folder, or served from it.
+
+use std::path::Path;
+
+use anyhow::{Context, Result};
+
+use crate::run::{command, root, run, www};
+use crate::{bindings, tools};
+
+/// Builds the site into `out`, taken from the workspace's root when relative.
+pub(crate) fn build(out: &Path) -> Result<()> {
+    tools::wasm_target()?;
+    tools::npm_packages()?;
+    bindings::build()?;
+    let out = root().join(out);
+    let out = out
+        .to_str()
+        .context("the folder's name is not Unicode text")?;
+    run(command(&www(), "node", &["bundle.mjs", out]))
+}
+
+/// Builds into dist/ and serves it until stopped.
+pub(crate) fn serve(port: u16) -> Result<()> {
+    build(Path::new("dist"))?;
+    let dist = root().join("dist");
+    let dist = dist.to_string_lossy();
+    run(command(
+        &www(),
+        "node",
+        &["serve.mjs", &dist, &port.to_string()],
+    ))
+}

@@ -1,0 +1,56 @@
+//! Every check of the project, cheapest first.
+
+use std::path::Path;
+
+use anyhow::Result;
+
+use crate::run::{cargo, command, root, run, www};
+use crate::{site, tools};
+
+pub(crate) fn test() -> Result<()> {
+    let chromium = tools::chromium()?;
+    step("format");
+    run(cargo(&["fmt", "--all", "--check"]))?;
+    step("lints");
+    run(cargo(&[
+        "clippy",
+        "--quiet",
+        "--workspace",
+        "--all-targets",
+        "--",
+        "-D",
+        "warnings",
+    ]))?;
+    step("native tests");
+    run(cargo(&["test", "--quiet", "--workspace"]))?;
+    step("page: build");
+    site::build(Path::new("dist"))?;
+    step("page: types, lints and format");
+    run(command(&www(), "npm", &["run", "--silent", "check"]))?;
+    step("browser tests");
+    node_tests("tests/browser", &chromium)
+}
+
+fn step(name: &str) {
+    println!("== {name}");
+}
+
+/// Node's own test runner over one folder, files one after another: the
+/// browser draws in software and needs the processor for itself.
+fn node_tests(folder: &str, chromium: &Path) -> Result<()> {
+    let mut files = Vec::new();
+    for entry in std::fs::read_dir(root().join(folder))? {
+        let path = entry?.path();
+        if path.to_string_lossy().ends_with(".test.mjs") {
+            files.push(path);
+        }
+    }
+    files.sort();
+    let mut node = command(
+        &root(),
+        "node",
+        &["--test", "--test-concurrency=1", "--test-reporter=spec"],
+    );
+    node.args(&files).env("PITHBALL_CHROMIUM", chromium);
+    run(node)
+}

@@ -1,0 +1,124 @@
+// What every browser test shares: the built site in a sub-folder of a local
+// server, a headless Chromium, and a page that fails the test on any error it
+// reports or any request it should not make.
+import assert from "node:assert/strict";
+import { existsSync, mkdirSync, readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { serveFolder } from "../../www/server.mjs";
+
+const here = dirname(fileURLToPath(import.meta.url));
+const dist = join(here, "..", "..", "dist");
+const npm = createRequire(new URL("../../www/package.json", import.meta.url));
+const { chromium } = npm("playwright-core");
+
+/** Sizes the page is judged at, in CSS pixels. */
+export const DESKTOP = { width: 1366, height: 768 };
+export const PHONE = { width: 390, height: 844 };
+export const NARROW = { width: 320, height: 640 };
+
+const FLAGS = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+/**
+ * Serves the site below `/some/folder/` and starts Chromium. Resolves to
+ * `{ url, open, close }`; `open` makes a page, `close` stops everything.
+ */
+export async function launch({ base = "/some/folder/" } = {}) {
+  assert.ok(existsSync(join(dist, "index.html")), "no dist/: run `cargo xtask build` first");
+  const server = await serveFolder(dist, { base });
+  const browser = await chromium.launch({
+    executablePath: process.env.PITHBALL_CHROMIUM ?? "/usr/bin/chromium",
+    args: FLAGS,
+  });
+  return {
+    url: server.url,
+    browser,
+    open: (options) => openPage(browser, server.url, options),
+    async close() {
+      await browser.close();
+      await server.close();
+    },
+  };
+}
+
+/**
+ * Opens the site in a context of its own (its own storage), waits until it has
+ * drawn itself, and watches it. `options`: viewport, hash (with #), and any
+ * option of a Playwright context, such as reducedMotion or colorScheme.
+ * Resolves to `{ page, context, faults, check }`; `check()` fails if the page
+ * reported an error, asked another host for something, or asked for anything at
+ * all after it had loaded.
+ */
+export async function openPage(browser, url, { viewport = DESKTOP, hash = "", ...options } = {}) {
+  const context = await browser.newContext({ viewport, ...options });
+  const page = await context.newPage();
+  page.setDefaultTimeout(20_000);
+  const faults = [];
+  let loaded = false;
+  page.on("console", (message) => {
+    if (["error", "assert"].includes(message.type())) faults.push(`console: ${message.text()}`);
+  });
+  page.on("pageerror", (error) => faults.push(`page error: ${error.stack ?? error}`));
+  page.on("crash", () => faults.push("the page crashed"));
+  page.on("requestfailed", (request) =>
+    faults.push(`request failed: ${request.url()} ${request.failure()?.errorText}`),
+  );
+  page.on("request", (request) => {
+    const address = request.url();
+    if (address.startsWith("data:") || address.startsWith("blob:")) return;
+    if (!address.startsWith(url)) faults.push(`request outside the site's folder: ${address}`);
+    else if (loaded) faults.push(`request after load: ${address}`);
+  });
+  const load = async (go) => {
+    loaded = false;
+    await go();
+    await settled(page);
+    loaded = true;
+  };
+  await load(() => page.goto(url + hash, { waitUntil: "networkidle" }));
+  return {
+    page,
+    context,
+    faults,
+    reload: () => load(() => page.reload({ waitUntil: "networkidle" })),
+    check: () => assert.deepEqual(faults, []),
+  };
+}
+
+/** Waits until the page has drawn its first content. */
+async function settled(page) {
+  await page.locator("h1").first().waitFor({ state: "attached" });
+}
+
+/** Keeps a picture in tests/browser/shots/NAME.png (not under version control). */
+export async function shoot(page, name, options = {}) {
+  const folder = join(here, "shots");
+  mkdirSync(folder, { recursive: true });
+  const path = join(folder, `${name}.png`);
+  await page.screenshot({ path, ...options });
+  return path;
+}
+
+/** What axe-core finds against WCAG 2.2 A and AA, one line each; empty when nothing. */
+export async function accessibilityFaults(page) {
+  // As a Playwright script, not a script tag: the page's policy forbids those.
+  const axe = npm.resolve("axe-core/axe.min.js");
+  await page.evaluate(readFileSync(axe, "utf8"));
+  const found = await page.evaluate(() =>
+    globalThis.axe.run({
+      runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
+    }),
+  );
+  return found.violations.flatMap(({ id, help, nodes }) =>
+    nodes.map((node) => `${id}: ${help} (${node.target.join(" ")}) ${node.failureSummary}`),
+  );
+}
