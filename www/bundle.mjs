@@ -34,3 +34,7 @@ await build({
 
 cpSync(join(here, "index.html"), join(out, "index.html"));
 cpSync(join(here, "static"), out, { recursive: true });
+cpSync(
+  join(here, "node_modules/@fontsource-variable/source-sans-3/LICENSE"),
+  join(out, "assets", "source-sans-3-LICENSE.txt"),
+);

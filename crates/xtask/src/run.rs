@@ -55,6 +55,20 @@ pub(crate) fn output(mut command: Command) -> Result<String> {
     String::from_utf8(output.stdout).with_context(|| format!("`{shown}` printed no text"))
 }
 
+/// Replaces this program by another where the system can, so that stopping one
+/// stops the other; elsewhere runs it to its end.
+pub(crate) fn become_command(command: Command) -> Result<()> {
+    #[cfg(unix)]
+    {
+        use std::os::unix::process::CommandExt;
+        let shown = shown(&command);
+        let mut command = command;
+        Err(command.exec()).with_context(|| format!("could not start `{shown}`"))
+    }
+    #[cfg(not(unix))]
+    run(command)
+}
+
 fn shown(command: &Command) -> String {
     let words = std::iter::once(command.get_program()).chain(command.get_args());
     words

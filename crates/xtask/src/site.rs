@@ -4,7 +4,7 @@ use std::path::Path;
 
 use anyhow::{Context, Result};
 
-use crate::run::{command, root, run, www};
+use crate::run::{become_command, command, root, run, www};
 use crate::{bindings, tools};
 
 /// Builds the site into `out`, taken from the workspace's root when relative.
@@ -23,10 +23,10 @@ pub(crate) fn build(out: &Path) -> Result<()> {
 pub(crate) fn serve(port: u16) -> Result<()> {
     build(Path::new("dist"))?;
     let dist = root().join("dist");
-    let dist = dist.to_string_lossy();
-    run(command(
+    let port = port.to_string();
+    become_command(command(
         &www(),
         "node",
-        &["serve.mjs", &dist, &port.to_string()],
+        &["serve.mjs", &dist.to_string_lossy(), &port],
     ))
 }

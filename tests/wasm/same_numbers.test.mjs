@@ -1,0 +1,42 @@
+// The module that ships with the page against the native command line, to the
+// last bit, on every ball and shot of scenarios/. JSON carries a double exactly
+// (shortest digits that read back), and Object.is tells 0 from -0.
+import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
+import { readdirSync, readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { test } from "node:test";
+import { fileURLToPath } from "node:url";
+import { Ball, initSync } from "../../www/pkg/pithball.js";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+const target = resolve(root, process.env.CARGO_TARGET_DIR ?? "target");
+initSync({ module: readFileSync(join(root, "www/pkg/pithball_bg.wasm")) });
+
+const native = (...args) =>
+  JSON.parse(execFileSync(join(target, "debug/pithball"), [...args, "--json"], { encoding: "utf8" }));
+
+const files = (folder, ending) => {
+  const found = readdirSync(join(root, "scenarios", folder))
+    .filter((name) => name.endsWith(ending))
+    .map((name) => join(root, "scenarios", folder, name));
+  assert.ok(found.length > 0, `no ${ending} in scenarios/${folder}`);
+  return found;
+};
+
+const read = (path) => JSON.parse(readFileSync(path, "utf8"));
+
+for (const path of files("balls", ".ball.json")) {
+  const ball = read(path);
+  test(`weigh gives the same bits: ${ball.name}`, () => {
+    assert.deepStrictEqual(new Ball(ball).weigh(), native("weigh", path));
+  });
+}
+
+for (const path of files("shots", ".shot.json")) {
+  const { ball, ...shot } = read(path);
+  const held = typeof ball === "string" ? read(resolve(path, "..", ball)) : ball;
+  test(`roll gives the same bits: ${shot.name ?? path}`, () => {
+    assert.deepStrictEqual(new Ball(held).roll(shot), native("roll", path));
+  });
+}
