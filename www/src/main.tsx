@@ -1,9 +1,57 @@
-import "./styles.css";
+import "./styles/main.css";
+import { effect } from "@preact/signals";
 import { render } from "preact";
-import { startModule } from "./wasm.ts";
+import { App } from "./app";
+import { Fault } from "./parts/fault";
+import { autosave, type Found, restore } from "./persist";
+import { FIRST_DOC } from "./rooms/bench/templates";
+import { createStore, type Doc, FIRST_VIEW, isProblem, type Store, StoreContext } from "./store";
+import type { WasmModule } from "./types";
+import { startModule } from "./wasm";
+
+function build(wasm: WasmModule, found: Found): Store {
+  if ("kept" in found) {
+    const { doc, good, view } = found.kept;
+    try {
+      return createStore(wasm, doc, good ?? doc, { ...FIRST_VIEW, ...view });
+    } catch (error) {
+      if (!isProblem(error)) throw error;
+      // Written by another version with other limits: the ball stays on the
+      // bench with its mistake named, beside the first template's numbers.
+      return createStore(wasm, doc, FIRST_DOC, { ...FIRST_VIEW, ...view });
+    }
+  }
+  return createStore(wasm, FIRST_DOC, FIRST_DOC, FIRST_VIEW);
+}
+
+/** The doc as kept, for the panel that stands in when the page cannot start. */
+function keptDoc(found: Found): Doc | null {
+  return "kept" in found ? found.kept.doc : null;
+}
+
+async function start(root: HTMLElement): Promise<void> {
+  const found = restore();
+  let store: Store;
+  try {
+    store = build(await startModule(), found);
+  } catch (error) {
+    render(<Fault error={error} doc={keptDoc(found)} />, root);
+    return;
+  }
+  if ("trouble" in found) store.notice.value = found.trouble;
+  autosave(store);
+  effect(() => {
+    document.documentElement.dataset.theme = store.view.value.theme;
+  });
+  addEventListener("error", (event) => store.fail(event.error ?? event.message));
+  addEventListener("unhandledrejection", (event) => store.fail(event.reason));
+  render(
+    <StoreContext.Provider value={store}>
+      <App />
+    </StoreContext.Provider>,
+    root,
+  );
+}
 
 const root = document.getElementById("page");
-if (root) {
-  await startModule();
-  render(<h1>Pithball</h1>, root);
-}
+if (root) await start(root);

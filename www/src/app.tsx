@@ -1,0 +1,60 @@
+import { Announcer } from "./announce";
+import { Bar } from "./bar";
+import { Fault } from "./parts/fault";
+import { Hatches } from "./parts/swatch";
+import { Bench } from "./rooms/bench/bench";
+import { Lane } from "./rooms/lane/lane";
+import { Saw } from "./rooms/saw/saw";
+import { Scale } from "./rooms/scale/scale";
+import { type Room, useStore } from "./store";
+import { Strip } from "./strip";
+
+const ROOMS: { room: Room; name: string; View: () => preact.JSX.Element | null }[] = [
+  { room: "bench", name: "Bench", View: Bench },
+  { room: "saw", name: "Saw", View: Saw },
+  { room: "scale", name: "Scale", View: Scale },
+  { room: "lane", name: "Lane", View: Lane },
+];
+
+/** All rooms at once on a desk; the one in front on a phone. */
+export function App() {
+  const store = useStore();
+  const front = store.view.value.room;
+  const fault = store.fault.value;
+  if (fault) return <Fault error={fault} doc={store.doc.value} />;
+  return (
+    <div class="page">
+      <a class="skip" href="#rooms">
+        Skip to the ball
+      </a>
+      <Hatches />
+      <Bar />
+      <nav class="rooms-nav" aria-label="Rooms">
+        {ROOMS.map(({ room, name }) => (
+          <button
+            type="button"
+            key={room}
+            aria-current={front === room ? "true" : undefined}
+            onClick={() => store.look({ room })}
+          >
+            {name}
+          </button>
+        ))}
+      </nav>
+      <Strip />
+      <main class="rooms" id="rooms" tabIndex={-1} data-front={front}>
+        {ROOMS.map(({ room, name, View }) => (
+          <section class={`room room-${room}`} key={room} aria-labelledby={`room-${room}`}>
+            <h2 class="room-name" id={`room-${room}`}>
+              {name}
+            </h2>
+            <div class="room-body">
+              <View />
+            </div>
+          </section>
+        ))}
+      </main>
+      <Announcer />
+    </div>
+  );
+}

@@ -1,0 +1,117 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import { open, saveBall, saveShot } from "./files";
+import { type Theme, type Units, useStore } from "./store";
+
+/** The top of the page: undo, files, units, light or dark. */
+export function Bar() {
+  const store = useStore();
+  const picker = useRef<HTMLInputElement>(null);
+  const [menu, setMenu] = useState(false);
+  const view = store.view.value;
+
+  useEffect(() => {
+    function press(event: KeyboardEvent) {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      const key = event.key.toLowerCase();
+      if (key === "z") {
+        event.preventDefault();
+        if (event.shiftKey) store.redo();
+        else store.undo();
+      } else if (key === "y") {
+        event.preventDefault();
+        store.redo();
+      }
+    }
+    addEventListener("keydown", press);
+    return () => removeEventListener("keydown", press);
+  }, [store]);
+
+  return (
+    <header class="bar" data-open={menu || undefined}>
+      <h1 class="bar-name">
+        Pithball <span class="bar-tag">what is inside a bowling ball, and what that does</span>
+      </h1>
+      <div class="bar-group">
+        <button type="button" disabled={!store.canUndo.value} onClick={() => store.undo()}>
+          Undo
+        </button>
+        <button type="button" disabled={!store.canRedo.value} onClick={() => store.redo()}>
+          Redo
+        </button>
+        <button type="button" class="bar-menu" aria-expanded={menu} onClick={() => setMenu(!menu)}>
+          More
+        </button>
+      </div>
+      <div class="bar-group bar-tucked">
+        <button type="button" onClick={() => picker.current?.click()}>
+          Open…
+        </button>
+        <input
+          class="visually-hidden"
+          type="file"
+          accept=".json,application/json"
+          tabIndex={-1}
+          aria-label="File to open"
+          ref={picker}
+          onChange={(event) => {
+            const file = event.currentTarget.files?.[0];
+            event.currentTarget.value = "";
+            if (file) void open(store, file);
+          }}
+        />
+        <button type="button" onClick={() => saveBall(store.doc.value)}>
+          Save ball
+        </button>
+        <button type="button" onClick={() => saveShot(store.doc.value)}>
+          Save shot
+        </button>
+      </div>
+      <div class="bar-group bar-tucked">
+        <label>
+          <span class="bar-label">Units</span>
+          <select
+            value={view.units}
+            onChange={(event) => store.look({ units: event.currentTarget.value as Units })}
+          >
+            <option value="trade">inches, pounds</option>
+            <option value="metric">metric</option>
+          </select>
+        </label>
+        <label>
+          <span class="bar-label">Theme</span>
+          <select
+            value={view.theme}
+            onChange={(event) => store.look({ theme: event.currentTarget.value as Theme })}
+          >
+            <option value="system">as the system</option>
+            <option value="light">light</option>
+            <option value="dark">dark</option>
+          </select>
+        </label>
+      </div>
+      <Notice />
+    </header>
+  );
+}
+
+function Notice() {
+  const store = useStore();
+  const notice = store.notice.value;
+  return (
+    <div class="notice-place" role="status">
+      {notice !== null && (
+        <p class="notice">
+          {notice}{" "}
+          <button
+            type="button"
+            onClick={() => {
+              store.notice.value = null;
+            }}
+          >
+            Close
+          </button>
+        </p>
+      )}
+    </div>
+  );
+}

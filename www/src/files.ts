@@ -1,0 +1,88 @@
+// Opens and saves the files a person keeps: NAME.ball.json and NAME.shot.json.
+
+import { type Doc, isProblem, type Shot, type Store } from "./store";
+import type { BallFile, ShotFile } from "./types";
+
+const MOST_BYTES = 4 * 1024 * 1024;
+
+/** Hands a text to the browser as a file to save. */
+export function download(name: string, text: string, type = "application/json"): void {
+  const url = URL.createObjectURL(new Blob([text], { type }));
+  const link = document.createElement("a");
+  link.href = url;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(url), 10_000);
+}
+
+export function fileName(name: string, ending: string): string {
+  const stem = name
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, "-")
+    .replace(/^-+|-+$/g, "");
+  return `${stem || "untitled"}.${ending}`;
+}
+
+export function saveBall(doc: Doc): void {
+  download(fileName(doc.ball.name, "ball.json"), `${JSON.stringify(doc.ball, null, 2)}\n`);
+}
+
+/** The shot with its ball inside, so that one file says it all. */
+export function saveShot(doc: Doc): void {
+  const { format, ...rest } = doc.shot;
+  const file: ShotFile = { format, ball: doc.ball, ...rest };
+  const name = doc.shot.name ?? doc.ball.name;
+  download(fileName(name, "shot.json"), `${JSON.stringify(file, null, 2)}\n`);
+}
+
+/** Opens either kind of file and says what came of it. */
+export async function open(store: Store, file: File): Promise<void> {
+  if (file.size > MOST_BYTES) {
+    store.notice.value = `${file.name} was not opened: it is larger than 4 MiB.`;
+    return;
+  }
+  const text = await file.text();
+  try {
+    store.notice.value = isShotText(text)
+      ? openShot(store, text, file.name)
+      : openBall(store, text, file.name);
+  } catch (error) {
+    if (!isProblem(error)) {
+      store.fail(error);
+      return;
+    }
+    const where = error.place === "" ? "" : ` at ${error.place}`;
+    store.notice.value = `${file.name} was not opened${where}: ${error.message}`;
+  }
+}
+
+function isShotText(text: string): boolean {
+  try {
+    const value: unknown = JSON.parse(text);
+    return (
+      typeof value === "object" &&
+      value !== null &&
+      "format" in value &&
+      String(value.format).startsWith("pithball.shot")
+    );
+  } catch {
+    // The module says what is wrong with it.
+    return false;
+  }
+}
+
+function openBall(store: Store, text: string, name: string): string {
+  new store.wasm.Ball(text).free();
+  store.replace({ ball: JSON.parse(text) as BallFile });
+  return `Opened ${name}.`;
+}
+
+function openShot(store: Store, text: string, name: string): string {
+  const { ball, ...shot } = store.wasm.read_shot(text);
+  if (typeof ball === "string") {
+    store.replace({ shot: shot as Shot });
+    return `Opened ${name} with the ball on the bench: its own ball is in another file, ${ball}.`;
+  }
+  store.replace({ shot: shot as Shot, ball });
+  return `Opened ${name}.`;
+}

@@ -1,0 +1,29 @@
+import { saveBall } from "../files";
+import { type Doc, describe } from "../store";
+
+/** Says what broke and keeps the work within reach. */
+export function Fault({ error, doc }: { error: unknown; doc: Doc | null }) {
+  return (
+    <main class="fault">
+      <h1>Pithball has stopped</h1>
+      <div role="alert">
+        <p>
+          Something broke in the page itself; it was not your doing. What you made is kept in this browser and
+          comes back when you load the page again.
+        </p>
+      </div>
+      <p class="fault-actions">
+        <button type="button" onClick={() => location.reload()}>
+          Load the page again
+        </button>
+        {doc && (
+          <button type="button" onClick={() => saveBall(doc)}>
+            Save the ball to a file
+          </button>
+        )}
+      </p>
+      <p>What the browser said:</p>
+      <pre>{describe(error)}</pre>
+    </main>
+  );
+}

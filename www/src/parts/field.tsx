@@ -1,0 +1,110 @@
+import type { ComponentChildren } from "preact";
+import { useId, useState } from "preact/hooks";
+import { useStore } from "../store";
+import type { Problem } from "../types";
+import { fieldText, measure, parseField, type Quantity } from "../units";
+
+export interface FieldProps {
+  label: ComponentChildren;
+  /** In the file's unit, like `min`, `max` and `step`. */
+  value: number;
+  quantity: Quantity;
+  /** Ends of the slider; the number field takes more. */
+  min: number;
+  max: number;
+  step: number;
+  onChange(value: number): void;
+  /** What is wrong with this very value, if anything. */
+  problem?: Problem | null;
+  /** Worth knowing though not wrong, such as a published limit passed. */
+  caution?: string | null;
+  /** Without the slider, where a row holds many numbers. */
+  bare?: boolean;
+}
+
+/** A number: a slider to drag and a field to type in, with its unit. */
+export function NumberField(props: FieldProps) {
+  const { label, value, quantity, min, max, step, onChange, problem, caution, bare } = props;
+  const units = useStore().view.value.units;
+  const { unit, spoken } = measure(quantity, units);
+  const id = useId();
+  // What is being typed, while it differs from what the value reads as.
+  const [typed, setTyped] = useState<string | null>(null);
+  const shown = fieldText(value, quantity, units);
+  const means = typed === null ? null : parseField(typed, quantity, units);
+  const text = typed ?? shown;
+  const notNumber = typed !== null && means === null;
+  const wrong = notNumber || Boolean(problem);
+
+  function type(next: string) {
+    setTyped(next);
+    const number = parseField(next, quantity, units);
+    if (number !== null) onChange(number);
+  }
+
+  function leave() {
+    // What is no number stays, with the reason beside it.
+    if (!notNumber) setTyped(null);
+  }
+
+  function press(event: KeyboardEvent) {
+    if (event.key === "Escape" || event.key === "Enter") {
+      setTyped(null);
+    } else if (event.key === "ArrowUp" || event.key === "ArrowDown") {
+      event.preventDefault();
+      setTyped(null);
+      const by = event.key === "ArrowUp" ? step : -step;
+      onChange(Number((value + by).toFixed(6)));
+    }
+  }
+
+  return (
+    <div class={bare ? "field field-bare" : "field"} data-wrong={wrong || undefined}>
+      <label class="field-label" id={`${id}-label`} for={id}>
+        {label}
+        {unit !== "" && <span class="visually-hidden">, {spoken}</span>}
+      </label>
+      {!bare && (
+        <input
+          type="range"
+          class="field-slider"
+          aria-labelledby={`${id}-label`}
+          aria-valuetext={`${shown} ${spoken}`}
+          min={min}
+          max={max}
+          step={step}
+          value={value}
+          onInput={(event) => {
+            setTyped(null);
+            onChange(Number(event.currentTarget.value));
+          }}
+        />
+      )}
+      <span class="field-number">
+        <input
+          id={id}
+          type="text"
+          inputmode="decimal"
+          autocomplete="off"
+          spellcheck={false}
+          value={text}
+          aria-invalid={wrong}
+          aria-describedby={wrong || caution ? `${id}-says` : undefined}
+          onInput={(event) => type(event.currentTarget.value)}
+          onBlur={leave}
+          onKeyDown={press}
+        />
+        {unit !== "" && (
+          <span class="unit" aria-hidden="true">
+            {unit}
+          </span>
+        )}
+      </span>
+      {(wrong || caution) && (
+        <p class={wrong ? "says says-wrong" : "says says-caution"} id={`${id}-says`}>
+          {notNumber ? `Not a number yet; still using ${shown}.` : (problem?.message ?? caution)}
+        </p>
+      )}
+    </div>
+  );
+}

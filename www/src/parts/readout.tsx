@@ -1,0 +1,100 @@
+import type { ComponentChildren } from "preact";
+import { useStore } from "../store";
+import { change, digits, measure, number, type Quantity } from "../units";
+
+/** A range to place a value in, in the file's unit. */
+export interface Range {
+  /** Ends of the line drawn. */
+  from: number;
+  to: number;
+  /** The published limits; open where there is none. */
+  low?: number;
+  high?: number;
+  /** Where the trade's usual words change, with the words between. */
+  bands?: { upTo: number; word: string }[];
+}
+
+interface ReadoutProps {
+  label: ComponentChildren;
+  value: number;
+  before?: number | null;
+  quantity: Quantity;
+  range?: Range;
+  children?: ComponentChildren;
+}
+
+/** A number as a good instrument shows it: value large, unit small, change beside it. */
+export function Readout({ label, value, before, quantity, range, children }: ReadoutProps) {
+  const units = useStore().view.value.units;
+  const { unit } = measure(quantity, units);
+  const moved = before == null ? null : change(value - before, quantity, units);
+  return (
+    <div class="readout">
+      <div class="readout-label">{label}</div>
+      <div class="readout-value">
+        <span class="value">{number(value, quantity, units)}</span>
+        {unit !== "" && <span class="unit">{unit}</span>}
+        {moved !== null && (
+          <span class="delta">
+            <span class="visually-hidden">changed by </span>
+            {moved}
+          </span>
+        )}
+      </div>
+      {range && <PlaceLine value={value} range={range} quantity={quantity} />}
+      {children && <div class="readout-says">{children}</div>}
+    </div>
+  );
+}
+
+const WIDTH = 240;
+
+/** Where a value lies: the published limits drawn thick, the trade's bands ticked. */
+export function PlaceLine({ value, range, quantity }: { value: number; range: Range; quantity: Quantity }) {
+  const units = useStore().view.value.units;
+  const { factor, decimals } = measure(quantity, units);
+  const at = (v: number) =>
+    ((Math.min(range.to, Math.max(range.from, v)) - range.from) / (range.to - range.from)) * WIDTH;
+  const low = at(range.low ?? range.from);
+  const high = at(range.high ?? range.to);
+  const mark = at(value);
+  const out =
+    (range.low !== undefined && value < range.low) || (range.high !== undefined && value > range.high);
+  let from = range.from;
+  const bands = (range.bands ?? []).map((band) => {
+    const middle = (at(from) + at(Math.min(band.upTo, range.to))) / 2;
+    const start = from;
+    from = band.upTo;
+    return { ...band, start, middle };
+  });
+  return (
+    <svg
+      class="place"
+      viewBox={`-2 0 ${WIDTH + 4} ${bands.length > 0 ? 38 : 26}`}
+      aria-hidden="true"
+      data-out={out || undefined}
+    >
+      <path class="place-line" d={`M0 8H${WIDTH}`} />
+      <path class="place-allowed" d={`M${low} 8H${high}`} />
+      {bands.slice(1).map((band) => (
+        <path key={band.word} class="place-tick" d={`M${at(band.start)} 4V12`} />
+      ))}
+      <path class="place-mark" d={`M${mark} 8l-5 -8h10z`} />
+      {range.low !== undefined && (
+        <text class="place-text" x={low} y="22" text-anchor={low < 24 ? "start" : "middle"}>
+          {digits(range.low * factor, decimals)}
+        </text>
+      )}
+      {range.high !== undefined && (
+        <text class="place-text" x={high} y="22" text-anchor={high > WIDTH - 24 ? "end" : "middle"}>
+          {digits(range.high * factor, decimals)}
+        </text>
+      )}
+      {bands.map((band) => (
+        <text key={band.word} class="place-band" x={band.middle} y="35" text-anchor="middle">
+          {band.word}
+        </text>
+      ))}
+    </svg>
+  );
+}

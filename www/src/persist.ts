@@ -1,0 +1,125 @@
+// Keeps the work in the browser between visits. Storage may be full, forbidden
+// or hold what an older or broken page wrote: each is said, none loses work.
+
+import { effect } from "@preact/signals";
+import type { Doc, Store, View } from "./store";
+
+const KEY = "pithball.bench/1";
+const UNREADABLE_KEY = "pithball.unreadable";
+const QUIET_MS = 300;
+
+/** What is kept. `good` is there while the doc itself is wrong. */
+export interface Kept {
+  doc: Doc;
+  good: Doc | null;
+  view: View;
+}
+
+export type Found =
+  | { kept: Kept }
+  | { nothing: true }
+  /** Why nothing could be restored, for the reader. */
+  | { trouble: string };
+
+export function restore(): Found {
+  let text: string | null;
+  try {
+    text = localStorage.getItem(KEY);
+  } catch {
+    return {
+      trouble: "This browser does not let the page keep anything: save your ball to a file before you leave.",
+    };
+  }
+  if (text === null) return { nothing: true };
+  try {
+    const kept = JSON.parse(text) as Kept;
+    if (isDoc(kept.doc) && (kept.good === null || isDoc(kept.good)) && isObject(kept.view)) {
+      return { kept };
+    }
+  } catch {
+    // Told below, as for any other text that is not ours.
+  }
+  return setAside(text);
+}
+
+/** Moves what cannot be read out of the way without losing it. */
+function setAside(text: string): Found {
+  try {
+    localStorage.setItem(UNREADABLE_KEY, text);
+  } catch {
+    // The first copy is overwritten only by the next edit.
+  }
+  return {
+    trouble: "The ball kept from your last visit could not be read, so this is a fresh one.",
+  };
+}
+
+/** Keeps every change, shortly after it, and at the latest when the page goes. */
+export function autosave(store: Store): void {
+  let timer = 0;
+  let waiting: string | null = null;
+  let failed = false;
+
+  function write(): void {
+    clearTimeout(timer);
+    if (waiting === null) return;
+    try {
+      localStorage.setItem(KEY, waiting);
+      failed = false;
+    } catch (error) {
+      if (!failed) store.notice.value = whyNotKept(error);
+      failed = true;
+    }
+    waiting = null;
+  }
+
+  let first = true;
+  effect(() => {
+    const { ballProblem, shotProblem, file, shot } = store.derived.value;
+    const kept: Kept = {
+      doc: store.doc.value,
+      good: ballProblem || shotProblem ? { ball: file, shot } : null,
+      view: store.view.value,
+    };
+    if (first) {
+      first = false;
+      return;
+    }
+    waiting = JSON.stringify(kept);
+    clearTimeout(timer);
+    timer = setTimeout(write, QUIET_MS);
+  });
+  addEventListener("pagehide", write);
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "hidden") write();
+  });
+}
+
+function whyNotKept(error: unknown): string {
+  const full = error instanceof DOMException && error.name === "QuotaExceededError";
+  return full
+    ? "The browser's storage for this page is full: changes are no longer kept here. Save your ball to a file."
+    : "The browser does not keep changes for this page. Save your ball to a file before you leave.";
+}
+
+function isObject(value: unknown): value is Record<string, unknown> {
+  return typeof value === "object" && value !== null;
+}
+
+/** Enough of the shape that the page can show it; the module judges the values. */
+function isDoc(value: unknown): value is Doc {
+  if (!isObject(value)) return false;
+  const { ball, shot } = value;
+  return (
+    isObject(ball) &&
+    typeof ball.name === "string" &&
+    typeof ball.diameter_in === "number" &&
+    isObject(ball.cover) &&
+    Array.isArray(ball.pieces) &&
+    ball.pieces.every((piece) => isObject(piece) && isObject(piece.shape)) &&
+    isObject(shot) &&
+    isObject(shot.release) &&
+    isObject(shot.layout) &&
+    isObject(shot.lane)
+  );
+}

@@ -1,0 +1,278 @@
+// One store. What a person can change is `doc` (kept, undone, saved) and `view`
+// (how it is looked at). Everything else is derived from them, per edit, and
+// never stored. While an edit is wrong, the last good ball stays in `derived`.
+
+import { batch, computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
+import { createContext } from "preact";
+import { useContext } from "preact/hooks";
+import type {
+  BallFile,
+  Problem,
+  Roll,
+  Section,
+  ShotFile,
+  Vec3,
+  WasmBall,
+  WasmModule,
+  Weighed,
+} from "./types";
+
+export type Shot = Omit<ShotFile, "ball">;
+
+/** What a person makes: saved, opened, undone as one. */
+export interface Doc {
+  ball: BallFile;
+  shot: Shot;
+}
+
+export type Room = "bench" | "saw" | "scale" | "lane";
+export type Units = "trade" | "metric";
+export type Theme = "system" | "light" | "dark";
+
+/** How it is looked at: kept between visits, not undone. */
+export interface View {
+  /** The room in front where only one fits. */
+  room: Room;
+  units: Units;
+  theme: Theme;
+  /** Part in hand: 0 is the cover, n the n-th piece. */
+  selected: number | null;
+  /** Parts not drawn, by number. */
+  hidden: number[];
+  /** Saw plane; what lies on the side `normal` points to is taken away. */
+  plane: { normal: Vec3; depth_in: number } | null;
+  /** 0 together to 1 fully pulled apart. */
+  exploded: number;
+  markers: boolean;
+}
+
+/** What follows from the doc. `file` and `shot` are those the numbers belong to. */
+export interface Derived {
+  ball: WasmBall;
+  file: BallFile;
+  weighed: Weighed;
+  /** The numbers before the last edit, to show what it changed. */
+  before: Weighed | null;
+  shot: Shot;
+  roll: Roll;
+  rollBefore: Roll | null;
+  /** Why the ball on the bench is not the one shown. */
+  ballProblem: Problem | null;
+  /** Why the shot as typed is not the one shown. */
+  shotProblem: Problem | null;
+}
+
+export interface Store {
+  wasm: WasmModule;
+  doc: ReadonlySignal<Doc>;
+  view: ReadonlySignal<View>;
+  derived: ReadonlySignal<Derived>;
+  /** The cut of the last good ball along the saw plane. */
+  section: ReadonlySignal<Section | null>;
+  canUndo: ReadonlySignal<boolean>;
+  canRedo: ReadonlySignal<boolean>;
+  /** Something broke that is not the reader's mistake; null while all is well. */
+  fault: ReadonlySignal<string | null>;
+  /** Something worth saying once: a file opened, storage full. */
+  notice: Signal<string | null>;
+  /** One edit. Edits with the same key in quick succession undo as one. */
+  editBall(change: (ball: BallFile) => BallFile, key?: string): void;
+  editShot(change: (shot: Shot) => Shot, key?: string): void;
+  /** Puts another ball (and shot) on the bench, as one step of undo. */
+  replace(doc: Partial<Doc>): void;
+  undo(): void;
+  redo(): void;
+  look(change: Partial<View>): void;
+  /** Reports what broke outside the store's own calls. */
+  fail(error: unknown): void;
+}
+
+export const FIRST_VIEW: View = {
+  room: "saw",
+  units: "trade",
+  theme: "system",
+  selected: null,
+  hidden: [],
+  plane: { normal: [1, 0, 0], depth_in: 0 },
+  exploded: 0,
+  markers: true,
+};
+
+const SAME_GESTURE_MS = 1000;
+const MOST_STEPS = 200;
+
+export function isProblem(error: unknown): error is Problem {
+  return (
+    typeof error === "object" &&
+    error !== null &&
+    "place" in error &&
+    "accepted" in error &&
+    "message" in error
+  );
+}
+
+export function describe(error: unknown): string {
+  if (error instanceof Error) return `${error.name}: ${error.message}`;
+  return String(error);
+}
+
+/** Builds the store around a doc whose ball may be wrong and a good one that is not. */
+export function createStore(wasm: WasmModule, first: Doc, good: Doc, firstView: View): Store {
+  const doc = signal(first);
+  const view = signal(firstView);
+  const fault = signal<string | null>(null);
+  const notice = signal<string | null>(null);
+  const past = signal<Doc[]>([]);
+  const future = signal<Doc[]>([]);
+  const derived = signal(begin(wasm, good));
+  let lastKey = "";
+  let lastTime = Number.NEGATIVE_INFINITY;
+
+  function fail(error: unknown): void {
+    fault.value ??= describe(error);
+  }
+
+  /** Derives what can be derived, keeps the last good of the rest. */
+  function settle(next: Doc, newStep: boolean): void {
+    const old = derived.value;
+    const now = { ...old };
+    if (newStep) {
+      now.before = old.weighed;
+      now.rollBefore = old.roll;
+    }
+    let spent: WasmBall | null = null;
+    try {
+      if (next.ball !== old.file || old.ballProblem) {
+        const tried = tryBall(wasm, next.ball);
+        if ("problem" in tried) {
+          now.ballProblem = tried.problem;
+        } else {
+          spent = old.ball;
+          Object.assign(now, tried, { file: next.ball, ballProblem: null });
+        }
+      }
+      if (now.ball !== old.ball || next.shot !== old.shot || old.shotProblem) {
+        const rolled = tryRoll(now.ball, next.shot);
+        if ("problem" in rolled) {
+          now.shotProblem = rolled.problem;
+          // A new ball still rolls as the last good shot says.
+          if (now.ball !== old.ball) now.roll = now.ball.roll(now.shot);
+        } else {
+          Object.assign(now, rolled, { shot: next.shot, shotProblem: null });
+        }
+      }
+    } catch (error) {
+      doc.value = next;
+      fail(error);
+      return;
+    }
+    batch(() => {
+      doc.value = next;
+      derived.value = now;
+    });
+    spent?.free();
+  }
+
+  function edit(next: Doc, key: string): void {
+    if (fault.value) return;
+    const time = performance.now();
+    const merges = key !== "" && key === lastKey && time - lastTime < SAME_GESTURE_MS;
+    lastKey = key;
+    lastTime = time;
+    batch(() => {
+      if (!merges) past.value = [...past.value, doc.value].slice(-MOST_STEPS);
+      future.value = [];
+      settle(next, !merges);
+    });
+  }
+
+  function step(from: Signal<Doc[]>, to: Signal<Doc[]>): void {
+    const next = from.value.at(-1);
+    if (!next || fault.value) return;
+    lastKey = "";
+    batch(() => {
+      from.value = from.value.slice(0, -1);
+      to.value = [...to.value, doc.value];
+      settle(next, true);
+    });
+  }
+
+  if (first !== good) settle(first, false);
+
+  const section = computed(() => {
+    const plane = view.value.plane;
+    if (!plane || fault.value) return null;
+    return derived.value.ball.section(plane.normal, plane.depth_in);
+  });
+
+  return {
+    wasm,
+    doc,
+    view,
+    derived,
+    section,
+    fault,
+    notice,
+    canUndo: computed(() => past.value.length > 0),
+    canRedo: computed(() => future.value.length > 0),
+    editBall: (change, key = "") =>
+      edit({ ...doc.value, ball: change(doc.value.ball) }, key && `ball.${key}`),
+    editShot: (change, key = "") =>
+      edit({ ...doc.value, shot: change(doc.value.shot) }, key && `shot.${key}`),
+    replace: (change) => {
+      edit({ ...doc.value, ...change }, "");
+      if (change.ball) view.value = { ...view.value, selected: null, hidden: [] };
+    },
+    undo: () => step(past, future),
+    redo: () => step(future, past),
+    look: (change) => {
+      view.value = { ...view.value, ...change };
+    },
+    fail,
+  };
+}
+
+function begin(wasm: WasmModule, good: Doc): Derived {
+  const ball = new wasm.Ball(good.ball);
+  return {
+    ball,
+    file: good.ball,
+    weighed: ball.weigh(),
+    before: null,
+    shot: good.shot,
+    roll: ball.roll(good.shot),
+    rollBefore: null,
+    ballProblem: null,
+    shotProblem: null,
+  };
+}
+
+function tryBall(
+  wasm: WasmModule,
+  file: BallFile,
+): { ball: WasmBall; weighed: Weighed } | { problem: Problem } {
+  try {
+    const ball = new wasm.Ball(file);
+    return { ball, weighed: ball.weigh() };
+  } catch (error) {
+    if (isProblem(error)) return { problem: error };
+    throw error;
+  }
+}
+
+function tryRoll(ball: WasmBall, shot: Shot): { roll: Roll } | { problem: Problem } {
+  try {
+    return { roll: ball.roll(shot) };
+  } catch (error) {
+    if (isProblem(error)) return { problem: error };
+    throw error;
+  }
+}
+
+export const StoreContext = createContext<Store | null>(null);
+
+export function useStore(): Store {
+  const store = useContext(StoreContext);
+  if (!store) throw new Error("no store around this part of the page");
+  return store;
+}

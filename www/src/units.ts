@@ -1,0 +1,117 @@
+// Files are in the trade's units. A quantity knows how it reads in the trade's
+// units and in metric ones; values pass through here on the way to the reader
+// and back.
+
+import type { Units } from "./store";
+
+export type Quantity =
+  | "size" // inches
+  | "rg" // inches, three decimals
+  | "weight" // pounds
+  | "imbalance" // ounces
+  | "density" // g/cc
+  | "volume" // cc
+  | "angle" // degrees
+  | "speed" // mph
+  | "distance" // feet
+  | "revs" // rev/min
+  | "time" // seconds
+  | "board"
+  | "friction"
+  | "ratio"
+  | "share";
+
+interface Measure {
+  unit: string;
+  /** As a screen reader should say it. */
+  spoken: string;
+  /** Times the file's number gives this one. */
+  factor: number;
+  decimals: number;
+}
+
+const same = (unit: string, spoken: string, decimals: number): [Measure] => [
+  { unit, spoken, factor: 1, decimals },
+];
+
+/** Trade first, then metric where it differs. 1 in = 25.4 mm, 1 lb = 0.45359237 kg. */
+const MEASURES: Record<Quantity, [Measure, Measure?]> = {
+  size: [
+    { unit: "in", spoken: "inches", factor: 1, decimals: 2 },
+    { unit: "mm", spoken: "millimetres", factor: 25.4, decimals: 1 },
+  ],
+  rg: [
+    { unit: "in", spoken: "inches", factor: 1, decimals: 3 },
+    { unit: "mm", spoken: "millimetres", factor: 25.4, decimals: 2 },
+  ],
+  weight: [
+    { unit: "lb", spoken: "pounds", factor: 1, decimals: 2 },
+    { unit: "kg", spoken: "kilograms", factor: 0.45359237, decimals: 3 },
+  ],
+  imbalance: [
+    { unit: "oz", spoken: "ounces", factor: 1, decimals: 2 },
+    { unit: "g", spoken: "grams", factor: 28.349523125, decimals: 1 },
+  ],
+  density: same("g/cc", "grams per cc", 2),
+  volume: same("cc", "cubic centimetres", 0),
+  angle: same("°", "degrees", 1),
+  speed: [
+    { unit: "mph", spoken: "miles an hour", factor: 1, decimals: 1 },
+    { unit: "km/h", spoken: "kilometres an hour", factor: 1.609344, decimals: 1 },
+  ],
+  distance: [
+    { unit: "ft", spoken: "feet", factor: 1, decimals: 1 },
+    { unit: "m", spoken: "metres", factor: 0.3048, decimals: 2 },
+  ],
+  revs: same("rpm", "turns a minute", 0),
+  time: same("s", "seconds", 2),
+  board: same("", "", 1),
+  friction: same("", "", 3),
+  ratio: same("", "", 2),
+  share: [{ unit: "%", spoken: "percent", factor: 100, decimals: 1 }],
+};
+
+export function measure(quantity: Quantity, units: Units): Measure {
+  const [trade, metric] = MEASURES[quantity];
+  return units === "metric" && metric ? metric : trade;
+}
+
+/** A number as read on the page, without its unit; a true minus sign, no "-0". */
+export function digits(value: number, decimals: number): string {
+  const text = Math.abs(value).toFixed(decimals);
+  return value < 0 && Number(text) !== 0 ? `\u2212${text}` : text;
+}
+
+/** The value in the reader's units, without the unit. */
+export function number(value: number, quantity: Quantity, units: Units): string {
+  const m = measure(quantity, units);
+  return digits(value * m.factor, m.decimals);
+}
+
+/** The value and its unit, as in "2.50 in". */
+export function reading(value: number, quantity: Quantity, units: Units): string {
+  const { unit } = measure(quantity, units);
+  const text = number(value, quantity, units);
+  return unit === "" ? text : unit === "°" || unit === "%" ? text + unit : `${text}\u00a0${unit}`;
+}
+
+/** A change with its sign; null where it rounds to nothing. */
+export function change(value: number, quantity: Quantity, units: Units): string | null {
+  const text = number(value, quantity, units);
+  if (Number(text.replace("\u2212", "-")) === 0) return null;
+  return value > 0 ? `+${text}` : text;
+}
+
+/** What stands in a field: all digits that matter, none that only rounding made. */
+export function fieldText(value: number, quantity: Quantity, units: Units): string {
+  const { factor } = measure(quantity, units);
+  return String(Number((value * factor).toFixed(4)));
+}
+
+/** What a typed text means in the file's unit; null where it is not a number. */
+export function parseField(text: string, quantity: Quantity, units: Units): number | null {
+  const tidy = text.trim().replace("\u2212", "-").replace(",", ".");
+  if (!/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(tidy)) return null;
+  const value = Number(tidy);
+  return Number.isFinite(value) ? value / measure(quantity, units).factor : null;
+}

@@ -1,0 +1,38 @@
+// The trade's words, each with its meaning in one sentence.
+
+export const WORDS = {
+  RG: "Radius of gyration: how far from the axis the weight sits on average; the larger it is, the harder the ball is to spin up.",
+  differential:
+    "The difference between the ball's highest and lowest RG: how strongly the ball prefers one axis, which lets the track flare.",
+  "intermediate differential":
+    "The difference between the highest and the middle RG: zero for a round core, more for an asymmetric one.",
+  CG: "Centre of gravity: the point on which the whole ball would balance.",
+  "top weight":
+    "How far the centre of gravity lies towards the pin, given as the weight that would balance it on a scale.",
+  pin: "The low-RG end of the core, marked on the cover so that a driller can find it.",
+  PAP: "Positive axis point: where the axis the ball spins about at release leaves the ball on the positive side.",
+  "mass bias": "The high-RG axis of an asymmetric core.",
+  "track flare":
+    "The way the ring of oil on a ball moves over with every turn, so that fresh cover meets the lane.",
+  board:
+    "One of the 39 strips across a lane, a little over an inch wide, counted from the bowler's own side.",
+  breakpoint: "The place where the ball is furthest to the bowler's own side before it comes back.",
+  "entry angle":
+    "The angle at which the ball travels when it reaches the pins, measured from straight down the lane.",
+  coverstock: "The outer material of a ball, the one that touches the lane.",
+  "flow channel":
+    "A groove in a piece that lets the poured material flow through; it fills with what lies around it.",
+  puck: "A flat, round piece, also called a pancake.",
+  hook: "The part of the path where the ball curves because its spin still differs from its travel.",
+  skid: "The first part of the path, where the ball slides on oil and hardly curves.",
+  roll: "The last part of the path, where the ball no longer slips on the lane.",
+  "axis rotation":
+    "The angle of the spin axis seen from above: 0° is a ball that rolls end over end, 90° one that spins sideways.",
+  "axis tilt": "How far the spin axis points up from the level.",
+  "rev rate": "How many turns a minute the ball makes when it is let go.",
+  squash:
+    "Scales the finished shape along its own x and y: this is how a round shape becomes an asymmetric one.",
+  density: "How heavy a material is for its size; water is 1 gram per cc.",
+} as const;
+
+export type Word = keyof typeof WORDS;
