@@ -4,6 +4,10 @@
 //! → shot. Pure functions over plain data in SI units; no IO, no files, no page.
 
 pub mod ball;
+pub mod check;
+mod moments;
 pub mod recipe;
+mod solid;
 pub mod units;
+mod walk;
 pub mod weigh;
