@@ -54,9 +54,9 @@ export async function launch({ base = "/some/folder/" } = {}) {
  * Opens the site in a context of its own (its own storage), waits until it has
  * drawn itself, and watches it. `options`: viewport, hash (with #), and any
  * option of a Playwright context, such as reducedMotion or colorScheme.
- * Resolves to `{ page, context, faults, check }`; `check()` fails if the page
- * reported an error, asked another host for something, or asked for anything at
- * all after it had loaded.
+ * Resolves to `{ page, context, faults, reload, check }`; `await check()` fails
+ * if the page reported an error or stopped, asked another host for something,
+ * or asked for anything at all after it had loaded.
  */
 export async function openPage(browser, url, { viewport = DESKTOP, hash = "", ...options } = {}) {
   const context = await browser.newContext({ viewport, ...options });
@@ -90,7 +90,11 @@ export async function openPage(browser, url, { viewport = DESKTOP, hash = "", ..
     context,
     faults,
     reload: () => load(() => page.reload({ waitUntil: "networkidle" })),
-    check: () => assert.deepEqual(faults, []),
+    async check() {
+      const stopped = page.getByRole("heading", { name: "has stopped" });
+      if (await stopped.count()) faults.push(await page.locator("body").innerText());
+      assert.deepEqual(faults, []);
+    },
   };
 }
 

@@ -14,7 +14,7 @@ for (const [name, viewport] of Object.entries({ desktop: DESKTOP, phone: PHONE }
     assert.match(await page.title(), /^Pithball/);
     assert.ok(await page.locator("h1").first().textContent());
     await shoot(page, `load-${name}`);
-    check();
+    await check();
     await context.close();
   });
 }
