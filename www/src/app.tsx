@@ -49,6 +49,7 @@ export function App() {
               {name}
             </h2>
             <div class="room-body">
+              {room !== "bench" && <Stale />}
               <View />
             </div>
           </section>
@@ -57,4 +58,11 @@ export function App() {
       <Announcer />
     </div>
   );
+}
+
+/** Says so while an edit is wrong and the rooms show the ball before it. */
+function Stale() {
+  const problem = useStore().derived.value.ballProblem;
+  if (!problem) return null;
+  return <p class="stale">The ball on the Bench has a mistake; this is still the last good one.</p>;
 }

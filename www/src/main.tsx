@@ -21,7 +21,8 @@ function build(wasm: WasmModule, found: Found): Store {
       return createStore(wasm, doc, FIRST_DOC, { ...FIRST_VIEW, ...view });
     }
   }
-  return createStore(wasm, FIRST_DOC, FIRST_DOC, FIRST_VIEW);
+  const selected = FIRST_DOC.ball.pieces.length;
+  return createStore(wasm, FIRST_DOC, FIRST_DOC, { ...FIRST_VIEW, selected });
 }
 
 /** The doc as kept, for the panel that stands in when the page cannot start. */

@@ -34,6 +34,9 @@ const same = (unit: string, spoken: string, decimals: number): [Measure] => [
   { unit, spoken, factor: 1, decimals },
 ];
 
+/** Kilograms in a pound, exactly. */
+export const LB_KG = 0.45359237;
+
 /** Trade first, then metric where it differs. 1 in = 25.4 mm, 1 lb = 0.45359237 kg. */
 const MEASURES: Record<Quantity, [Measure, Measure?]> = {
   size: [
@@ -46,7 +49,7 @@ const MEASURES: Record<Quantity, [Measure, Measure?]> = {
   ],
   weight: [
     { unit: "lb", spoken: "pounds", factor: 1, decimals: 2 },
-    { unit: "kg", spoken: "kilograms", factor: 0.45359237, decimals: 3 },
+    { unit: "kg", spoken: "kilograms", factor: LB_KG, decimals: 3 },
   ],
   imbalance: [
     { unit: "oz", spoken: "ounces", factor: 1, decimals: 2 },

@@ -47,7 +47,7 @@ export function Readout({ label, value, before, quantity, range, children }: Rea
   );
 }
 
-const WIDTH = 240;
+const WIDTH = 300;
 
 /** Where a value lies: the published limits drawn thick, the trade's bands ticked. */
 export function PlaceLine({ value, range, quantity }: { value: number; range: Range; quantity: Quantity }) {
@@ -70,7 +70,7 @@ export function PlaceLine({ value, range, quantity }: { value: number; range: Ra
   return (
     <svg
       class="place"
-      viewBox={`-2 0 ${WIDTH + 4} ${bands.length > 0 ? 38 : 26}`}
+      viewBox={`-2 0 ${WIDTH + 4} ${bands.length > 0 ? 33 : 22}`}
       aria-hidden="true"
       data-out={out || undefined}
     >
@@ -81,17 +81,17 @@ export function PlaceLine({ value, range, quantity }: { value: number; range: Ra
       ))}
       <path class="place-mark" d={`M${mark} 8l-5 -8h10z`} />
       {range.low !== undefined && (
-        <text class="place-text" x={low} y="22" text-anchor={low < 24 ? "start" : "middle"}>
+        <text class="place-text" x={low} y="19" text-anchor={low < 24 ? "start" : "middle"}>
           {digits(range.low * factor, decimals)}
         </text>
       )}
       {range.high !== undefined && (
-        <text class="place-text" x={high} y="22" text-anchor={high > WIDTH - 24 ? "end" : "middle"}>
+        <text class="place-text" x={high} y="19" text-anchor={high > WIDTH - 24 ? "end" : "middle"}>
           {digits(range.high * factor, decimals)}
         </text>
       )}
       {bands.map((band) => (
-        <text key={band.word} class="place-band" x={band.middle} y="35" text-anchor="middle">
+        <text key={band.word} class="place-band" x={band.middle} y="30" text-anchor="middle">
           {band.word}
         </text>
       ))}

@@ -1,7 +1,99 @@
+import { NumberField } from "../../parts/field";
+import { Term } from "../../parts/term";
 import { useStore } from "../../store";
+import { reading } from "../../units";
+import { addPiece, hasField, problemAt } from "./edits";
+import { Holes } from "./holes";
+import { MaterialFields } from "./material-fields";
+import { PartRow, PieceRow } from "./piece";
+import { TemplateRow } from "./template-row";
 
 /** Where the ball is made. */
 export function Bench() {
   const store = useStore();
-  return <p>{store.doc.value.ball.name}</p>;
+  const { ball } = store.doc.value;
+  const { ballProblem } = store.derived.value;
+  const units = store.view.value.units;
+  const cover = problemAt(ballProblem, "cover");
+  // Told here where no piece, field or hole can show it.
+  const whole =
+    ballProblem && !/^(pieces\[|cover|holes\[)/.test(ballProblem.place) && !hasField(ballProblem.place)
+      ? ballProblem
+      : null;
+  return (
+    <>
+      <Invitation />
+      <TemplateRow />
+      {whole && <p class="says says-wrong">{whole.message}</p>}
+      <label class="line ball-name">
+        <span class="field-label">Ball</span>
+        <input
+          type="text"
+          value={ball.name}
+          onInput={(event) => {
+            const name = event.currentTarget.value;
+            store.editBall((old) => ({ ...old, name }), "name");
+          }}
+        />
+      </label>
+      <h3 class="part-list-name" id="part-list">
+        Parts, in pouring order
+      </h3>
+      <ol class="parts" aria-labelledby="part-list">
+        {ball.pieces.map((piece, at) => (
+          <PieceRow key={at} piece={piece} at={at} problem={ballProblem} />
+        ))}
+        <PartRow
+          part={0}
+          name={ball.cover.name ?? "cover"}
+          says={`${reading(ball.cover.density_g_cc, "density", units)}, fills the rest`}
+          problem={cover}
+        >
+          <p class="hint">
+            The <Term word="coverstock" /> reaches from the surface to the pieces.
+          </p>
+          <MaterialFields
+            made={ball.cover}
+            problem={problemAt(cover, "cover.density_g_cc")}
+            caution={null}
+            onChange={(made, key) =>
+              store.editBall((old) => ({ ...old, cover: { ...old.cover, ...made } }), key && `cover.${key}`)
+            }
+          />
+          <NumberField
+            label="Ball diameter"
+            value={ball.diameter_in}
+            quantity="size"
+            min={8.4}
+            max={8.7}
+            step={0.005}
+            problem={problemAt(ballProblem, "diameter_in")}
+            caution={
+              ball.diameter_in < 8.5 || ball.diameter_in > 8.595
+                ? `the published limits are ${reading(8.5, "rg", units)} to ${reading(8.595, "rg", units)}.`
+                : null
+            }
+            onChange={(diameter_in) => store.editBall((old) => ({ ...old, diameter_in }), "diameter_in")}
+          />
+        </PartRow>
+      </ol>
+      <button type="button" class="add-piece" onClick={() => addPiece(store)}>
+        Add a piece
+      </button>
+      <Holes problem={ballProblem} />
+    </>
+  );
+}
+
+/** One sentence for a visitor who has changed nothing yet. */
+function Invitation() {
+  const store = useStore();
+  const piece = store.doc.value.ball.pieces.at(-1);
+  if (store.canUndo.value || !piece) return null;
+  return (
+    <p class="invitation">
+      Change something: drag the density of the <strong>{piece.name}</strong> below, and watch the cut, the
+      numbers and the shot answer.
+    </p>
+  );
 }

@@ -42,4 +42,12 @@ const SHOT: Shot = {
   },
 };
 
+export interface Template {
+  ball: BallFile;
+  /** A word or two under its picture. */
+  short: string;
+}
+
+export const TEMPLATES: Template[] = [{ ball: THREE_PIECE, short: "Three-piece" }];
+
 export const FIRST_DOC: Doc = { ball: THREE_PIECE, shot: SHOT };

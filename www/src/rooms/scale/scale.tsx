@@ -1,8 +1,165 @@
+import {
+  ASYMMETRIC_SHARE,
+  DIFFERENTIAL,
+  RG,
+  RG_LIMITS_FROM_LB,
+  STATIC_BALANCE_LIMIT_OZ,
+  TOP_WEIGHT,
+  USUAL_TOP_WEIGHT_OZ,
+  WEIGHT,
+} from "../../limits";
+import { Readout } from "../../parts/readout";
+import { Term } from "../../parts/term";
 import { useStore } from "../../store";
-import { reading } from "../../units";
+import type { Vec3 } from "../../types";
+import { change, number, reading } from "../../units";
+import { Shares } from "./shares";
+import { bandOf, partsIn, verdict } from "./verdict";
 
-/** The ball's numbers. */
+/** The ball's numbers, each with its place among the limits and a plain line. */
 export function Scale() {
   const store = useStore();
-  return <p>{reading(store.derived.value.weighed.weight_lb, "weight", store.view.value.units)}</p>;
+  const { weighed, before } = store.derived.value;
+  const units = store.view.value.units;
+  const { rg_in, cg_in } = weighed;
+  const light = weighed.weight_lb < RG_LIMITS_FROM_LB;
+  const asymmetric = weighed.intermediate_differential_in > ASYMMETRIC_SHARE * weighed.differential_in + 1e-6;
+  return (
+    <>
+      <Readout
+        label="Weight"
+        value={weighed.weight_lb}
+        before={before?.weight_lb}
+        quantity="weight"
+        range={WEIGHT}
+      >
+        {verdict(weighed.weight_lb, WEIGHT, "weight", units)}
+      </Readout>
+      <Readout
+        label={
+          <>
+            <Term word="RG" />, about the easiest axis
+          </>
+        }
+        value={rg_in.low}
+        before={before?.rg_in.low}
+        quantity="rg"
+        range={RG}
+      >
+        How hard the ball is to spin.{" "}
+        {light
+          ? `The published limits are for balls of ${reading(RG_LIMITS_FROM_LB, "weight", units)} and up.`
+          : verdict(rg_in.low, RG, "rg", units)}{" "}
+        Usually called {bandOf(rg_in.low, RG)}.*
+      </Readout>
+      <dl class="pair">
+        <Small name="Middle axis" value={rg_in.middle} before={before?.rg_in.middle} />
+        <Small name="Hardest axis" value={rg_in.high} before={before?.rg_in.high} />
+      </dl>
+      <Readout
+        label={<Term word="differential">Differential</Term>}
+        value={weighed.differential_in}
+        before={before?.differential_in}
+        quantity="rg"
+        range={DIFFERENTIAL}
+      >
+        Hardest axis less easiest: room for <Term word="track flare">track flare</Term>.{" "}
+        {verdict(weighed.differential_in, DIFFERENTIAL, "rg", units)} Usually called{" "}
+        {bandOf(weighed.differential_in, DIFFERENTIAL)}.*
+      </Readout>
+      <Readout
+        label={<Term word="intermediate differential">Intermediate differential</Term>}
+        value={weighed.intermediate_differential_in}
+        before={before?.intermediate_differential_in}
+        quantity="rg"
+      >
+        Hardest axis less middle one. The core is {asymmetric ? "asymmetric" : "symmetric"}: the line is
+        usually drawn at {ASYMMETRIC_SHARE * 100} % of the differential.* No published limit of its own was
+        found.
+      </Readout>
+      <Readout
+        label={
+          <>
+            <Term word="CG" /> off the centre by
+          </>
+        }
+        value={Math.hypot(...cg_in)}
+        before={before ? Math.hypot(...before.cg_in) : null}
+        quantity="rg"
+      >
+        The point on which the ball would balance. {whereabouts(cg_in)}
+      </Readout>
+      <Readout
+        label={<Term word="top weight">Top weight</Term>}
+        value={weighed.top_weight_oz}
+        before={before?.top_weight_oz}
+        quantity="imbalance"
+        range={TOP_WEIGHT}
+      >
+        What must be set on the far pole to balance the ball, its radius being the arm. Undrilled balls
+        usually have {number(USUAL_TOP_WEIGHT_OZ[0], "imbalance", units)} to{" "}
+        {reading(USUAL_TOP_WEIGHT_OZ[1], "imbalance", units)}.*
+      </Readout>
+      <Shares />
+      <details>
+        <summary>What these numbers do to a shot</summary>
+        <ul class="plain">
+          <li>
+            For the same release, a lower RG revs up and rolls sooner, and once it rolls it ends at a slightly
+            smaller angle: it has less spin stored. A higher RG saves its motion for later. Trade talk often
+            says otherwise.
+          </li>
+          <li>
+            Differential lets the spin axis wander in the ball, so that the track moves to fresh cover.
+            Whether that by itself changes the hook is disputed in print.
+          </li>
+          <li>
+            Published studies put the surface and the friction first, then RG and differential, and the centre
+            of gravity far behind.
+          </li>
+          <li>
+            Top weight has no single convention: here the arm is the ball's radius, and shops may count it
+            otherwise. Once drilled, a ball over {reading(10, "weight", units)} may have{" "}
+            {reading(STATIC_BALANCE_LIMIT_OZ, "imbalance", units)} each way, as published.
+          </li>
+        </ul>
+      </details>
+      <p class="fine-print">* Common practice, no source.</p>
+      <p class="fine-print">
+        {partsIn(weighed.relative_error)} Limits: United States Bowling Congress, as published in its notices;
+        the current edition of the rules decides. Pithball teaches; it does not certify a ball.
+      </p>
+    </>
+  );
+}
+
+function Small({ name, value, before }: { name: string; value: number; before?: number }) {
+  const units = useStore().view.value.units;
+  const moved = before === undefined ? null : change(value - before, "rg", units);
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>
+        {reading(value, "rg", units)}
+        {moved && (
+          <span class="delta">
+            <span class="visually-hidden">changed by </span>
+            {moved}
+          </span>
+        )}
+      </dd>
+    </div>
+  );
+}
+
+/** Which way the centre of gravity lies, in words. */
+function whereabouts([x, y, z]: Vec3): string {
+  const length = Math.hypot(x, y, z);
+  if (length < 5e-4) return "It sits at the centre of the ball.";
+  const along = z / length;
+  if (along > 0.99) return "It lies straight towards the pin.";
+  if (along < -0.99) return "It lies straight away from the pin.";
+  if (along > 0.5) return "It lies towards the pin and to one side.";
+  if (along < -0.5) return "It lies away from the pin and to one side.";
+  return "It lies to one side.";
 }

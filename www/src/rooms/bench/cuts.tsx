@@ -1,0 +1,60 @@
+import { Term } from "../../parts/term";
+import type { Cut, Piece, Problem } from "../../types";
+import { problemAt } from "./edits";
+import { PlaceFields, ShapeFields } from "./solid-fields";
+
+interface CutsProps {
+  piece: Piece;
+  /** Place of the piece in the file. */
+  place: string;
+  problem: Problem | null;
+  reach_in: number;
+  onChange(change: (piece: Piece) => Piece, key: string): void;
+}
+
+const CHANNEL: Cut = {
+  name: "flow channel",
+  shape: { kind: "ring", ring_diameter_in: 2, tube_diameter_in: 0.4 },
+};
+
+/** What is cut out of a piece, in the piece's own frame. */
+export function Cuts({ piece, place, problem, reach_in, onChange }: CutsProps) {
+  const cuts = piece.cuts ?? [];
+  const set = (change: (cuts: Cut[]) => Cut[], key = "") =>
+    onChange((old) => {
+      const { cuts: was, ...rest } = old;
+      const next = change(was ?? []);
+      return next.length > 0 ? { ...rest, cuts: next } : rest;
+    }, key);
+  return (
+    <details open={problemAt(problem, `${place}.cuts`) ? true : undefined}>
+      <summary>Cuts and flow channels ({cuts.length})</summary>
+      <p class="hint">
+        A cut, such as a <Term word="flow channel" />, fills with what lies around the piece.
+      </p>
+      {cuts.map((cut, at) => {
+        const here = `${place}.cuts[${at}]`;
+        const change = (edit: (cut: Cut) => Cut, key: string) =>
+          set((was) => was.map((old, i) => (i === at ? edit(old) : old)), key && `cuts[${at}].${key}`);
+        const name = cut.name ?? `cut ${at + 1}`;
+        return (
+          <fieldset class="nested" key={at}>
+            <legend>{name}</legend>
+            {problem?.place === here && <p class="says says-wrong">{problem.message}</p>}
+            <ShapeFields solid={cut} place={here} problem={problem} reach_in={reach_in} onChange={change} />
+            <details>
+              <summary>Position, tilt and squash</summary>
+              <PlaceFields solid={cut} place={here} problem={problem} reach_in={reach_in} onChange={change} />
+            </details>
+            <button type="button" onClick={() => set((was) => was.toSpliced(at, 1))}>
+              Remove {name}
+            </button>
+          </fieldset>
+        );
+      })}
+      <button type="button" onClick={() => set((was) => [...was, structuredClone(CHANNEL)])}>
+        Add a flow channel
+      </button>
+    </details>
+  );
+}

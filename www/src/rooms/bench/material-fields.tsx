@@ -1,0 +1,72 @@
+import { useId } from "preact/hooks";
+import { DENSITY_LIMIT_G_CC } from "../../limits";
+import { NumberField } from "../../parts/field";
+import type { Problem } from "../../types";
+import { digits } from "../../units";
+import { MATERIALS } from "./materials";
+
+interface Made {
+  material?: string;
+  density_g_cc: number;
+}
+
+interface MaterialProps {
+  made: Made;
+  problem: Problem | null;
+  /** Something worth knowing about the piece as a whole. */
+  caution: string | null;
+  onChange(change: Made, key: string): void;
+}
+
+/** What a part is made of: a material to start from, and the density that counts. */
+export function MaterialFields({ made, problem, caution, onChange }: MaterialProps) {
+  const id = useId();
+  const { density_g_cc, material } = made;
+  const known = MATERIALS.find(({ name }) => name === material);
+  const [low, high] = known?.density_g_cc ?? [0, Number.POSITIVE_INFINITY];
+  return (
+    <>
+      <label class="line" for={id}>
+        <span class="field-label">Material</span>
+        <select
+          id={id}
+          value={known?.name ?? ""}
+          onChange={(event) => {
+            const next = MATERIALS.find(({ name }) => name === event.currentTarget.value);
+            if (next) {
+              const [from, to] = next.density_g_cc;
+              onChange({ material: next.name, density_g_cc: Number(((from + to) / 2).toFixed(3)) }, "");
+            } else {
+              onChange({ material: undefined, density_g_cc }, "");
+            }
+          }}
+        >
+          <option value="">a mix of my own</option>
+          {MATERIALS.map(({ name, density_g_cc: [from, to] }) => (
+            <option key={name} value={name}>
+              {name}, {from === to ? digits(from, 2) : `${digits(from, 2)} to ${digits(to, 2)}`}
+            </option>
+          ))}
+        </select>
+      </label>
+      <NumberField
+        label="Density"
+        value={density_g_cc}
+        quantity="density"
+        min={0.1}
+        max={4.5}
+        step={0.01}
+        problem={problem}
+        caution={
+          caution ??
+          (density_g_cc > DENSITY_LIMIT_G_CC
+            ? `denser than the published limit of ${digits(DENSITY_LIMIT_G_CC, 2)} g/cc for any piece of a ball.`
+            : density_g_cc < low || density_g_cc > high
+              ? `outside what ${known?.name} usually has (${low} to ${high} g/cc).`
+              : null)
+        }
+        onChange={(value) => onChange({ material, density_g_cc: value }, "density_g_cc")}
+      />
+    </>
+  );
+}

@@ -1,0 +1,132 @@
+import { WEIGHT_LIMIT_LB } from "../../limits";
+import { Swatch } from "../../parts/swatch";
+import { useStore } from "../../store";
+import type { Piece, Problem } from "../../types";
+import { LB_KG, reading } from "../../units";
+import { Cuts } from "./cuts";
+import { duplicatePiece, editPiece, hasField, movePiece, problemAt, removePiece } from "./edits";
+import { MaterialFields } from "./material-fields";
+import { PlaceFields, ShapeFields } from "./solid-fields";
+
+interface PartRowProps {
+  part: number;
+  name: string;
+  says: string;
+  problem: Problem | null;
+  children: preact.ComponentChildren;
+}
+
+/** A part in the list; opens to what can be changed about it. */
+export function PartRow({ part, name, says, problem, children }: PartRowProps) {
+  const store = useStore();
+  const open = store.view.value.selected === part;
+  const id = `part-${part}`;
+  return (
+    <li class="part" data-wrong={problem ? "" : undefined} data-open={open || undefined}>
+      <button
+        type="button"
+        class="part-head"
+        aria-expanded={open}
+        aria-controls={id}
+        aria-describedby={problem ? `${id}-problem` : undefined}
+        onClick={() => store.look({ selected: open ? null : part })}
+      >
+        <Swatch part={part} />
+        <span class="part-name">{name}</span>
+        <span class="part-says">{says}</span>
+      </button>
+      {problem && !(open && hasField(problem.place)) && (
+        <p class="says says-wrong part-problem" id={`${id}-problem`}>
+          {problem.message}
+        </p>
+      )}
+      <div id={id} class="part-body" hidden={!open}>
+        {open && children}
+      </div>
+    </li>
+  );
+}
+
+/** One poured piece: its row and its editor. */
+export function PieceRow({ piece, at, problem }: { piece: Piece; at: number; problem: Problem | null }) {
+  const store = useStore();
+  const { weighed, ballProblem } = store.derived.value;
+  const { ball } = store.doc.value;
+  const place = `pieces[${at}]`;
+  const mine = problemAt(problem, place);
+  const units = store.view.value.units;
+  const last = ball.pieces.length - 1;
+  const share = ballProblem ? undefined : weighed.pieces[at + 1];
+  const weight_lb = (share?.mass_kg ?? 0) / LB_KG;
+  const says = [
+    reading(piece.density_g_cc, "density", units),
+    ...(share ? [reading(weight_lb, "weight", units)] : []),
+  ].join(", ");
+  const change = (edit: (piece: Piece) => Piece, key: string) => editPiece(store, at, edit, key);
+  const solid = {
+    solid: piece,
+    place,
+    problem: mine,
+    reach_in: ball.diameter_in,
+    onChange: change,
+  };
+  return (
+    <PartRow part={at + 1} name={piece.name} says={says} problem={mine}>
+      <div class="part-actions">
+        <button
+          type="button"
+          disabled={at === 0}
+          aria-label={`Pour ${piece.name} earlier`}
+          onClick={() => movePiece(store, at, -1)}
+        >
+          Earlier
+        </button>
+        <button
+          type="button"
+          disabled={at === last}
+          aria-label={`Pour ${piece.name} later`}
+          onClick={() => movePiece(store, at, 1)}
+        >
+          Later
+        </button>
+        <button
+          type="button"
+          aria-label={`Duplicate ${piece.name}`}
+          onClick={() => duplicatePiece(store, at)}
+        >
+          Duplicate
+        </button>
+        <button type="button" aria-label={`Remove ${piece.name}`} onClick={() => removePiece(store, at)}>
+          Remove
+        </button>
+      </div>
+      <MaterialFields
+        made={piece}
+        problem={problemAt(mine, `${place}.density_g_cc`)}
+        caution={
+          weight_lb > WEIGHT_LIMIT_LB
+            ? `this piece alone weighs ${reading(weight_lb, "weight", units)}; a whole ball may weigh ${reading(WEIGHT_LIMIT_LB, "weight", units)} at most.`
+            : null
+        }
+        onChange={(made, key) => change((old) => ({ ...old, ...made }), key)}
+      />
+      <ShapeFields {...solid} />
+      <details open={problemAt(mine, `${place}.at_in`) ? true : undefined}>
+        <summary>Position, tilt and squash</summary>
+        <PlaceFields {...solid} />
+      </details>
+      <Cuts piece={piece} place={place} problem={mine} reach_in={ball.diameter_in} onChange={change} />
+      <label class="line">
+        <span class="field-label">Name</span>
+        <input
+          type="text"
+          value={piece.name}
+          onInput={(event) => {
+            const name = event.currentTarget.value;
+            change((old) => ({ ...old, name }), "name");
+          }}
+        />
+      </label>
+    </PartRow>
+  );
+}

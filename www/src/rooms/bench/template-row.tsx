@@ -1,0 +1,48 @@
+import { useMemo } from "preact/hooks";
+import { SectionDrawing } from "../../parts/section-drawing";
+import { useStore } from "../../store";
+import type { Section, WasmModule } from "../../types";
+import { TEMPLATES, type Template } from "./templates";
+
+/** Six balls to start from, each shown sawn through the middle. */
+export function TemplateRow() {
+  const store = useStore();
+  const current = store.doc.value.ball;
+  const sections = useMemo(
+    () => TEMPLATES.map((template) => middleSection(store.wasm, template)),
+    [store.wasm],
+  );
+  return (
+    <fieldset class="templates">
+      <legend>Start from</legend>
+      {TEMPLATES.map((template, at) => {
+        const { ball, short } = template;
+        const section = sections[at];
+        return (
+          <button
+            type="button"
+            key={ball.name}
+            class="template"
+            aria-label={`Start from ${ball.name}`}
+            aria-pressed={ball.name === current.name}
+            title={ball.note ?? ball.name}
+            onClick={() => {
+              store.replace({ ball });
+              store.look({ selected: ball.pieces.length });
+            }}
+          >
+            {section && <SectionDrawing section={section} diameter_in={ball.diameter_in} />}
+            <span>{short}</span>
+          </button>
+        );
+      })}
+    </fieldset>
+  );
+}
+
+function middleSection(wasm: WasmModule, { ball: file }: Template): Section {
+  const ball = new wasm.Ball(file);
+  const section = ball.section([1, 0, 0], 0);
+  ball.free();
+  return section;
+}
