@@ -57,6 +57,7 @@ export function PlaceLine({ value, range, quantity }: { value: number; range: Ra
     ((Math.min(range.to, Math.max(range.from, v)) - range.from) / (range.to - range.from)) * WIDTH;
   const low = at(range.low ?? range.from);
   const high = at(range.high ?? range.to);
+  const limited = range.low !== undefined || range.high !== undefined;
   const mark = at(value);
   const out =
     (range.low !== undefined && value < range.low) || (range.high !== undefined && value > range.high);
@@ -70,12 +71,12 @@ export function PlaceLine({ value, range, quantity }: { value: number; range: Ra
   return (
     <svg
       class="place"
-      viewBox={`-2 0 ${WIDTH + 4} ${bands.length > 0 ? 33 : 22}`}
+      viewBox={`-2 0 ${WIDTH + 4} ${limited && range.bands ? 33 : 22}`}
       aria-hidden="true"
       data-out={out || undefined}
     >
       <path class="place-line" d={`M0 8H${WIDTH}`} />
-      <path class="place-allowed" d={`M${low} 8H${high}`} />
+      {limited && <path class="place-allowed" d={`M${low} 8H${high}`} />}
       {bands.slice(1).map((band) => (
         <path key={band.word} class="place-tick" d={`M${at(band.start)} 4V12`} />
       ))}
@@ -91,7 +92,7 @@ export function PlaceLine({ value, range, quantity }: { value: number; range: Ra
         </text>
       )}
       {bands.map((band) => (
-        <text key={band.word} class="place-band" x={band.middle} y="30" text-anchor="middle">
+        <text key={band.word} class="place-band" x={band.middle} y={limited ? 30 : 19} text-anchor="middle">
           {band.word}
         </text>
       ))}

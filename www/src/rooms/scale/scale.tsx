@@ -10,9 +10,9 @@ import {
 } from "../../limits";
 import { Readout } from "../../parts/readout";
 import { Term } from "../../parts/term";
-import { useStore } from "../../store";
+import { type Units, useStore } from "../../store";
 import type { Vec3 } from "../../types";
-import { change, number, reading } from "../../units";
+import { change, measure, reading } from "../../units";
 import { Shares } from "./shares";
 import { bandOf, partsIn, verdict } from "./verdict";
 
@@ -97,8 +97,7 @@ export function Scale() {
         range={TOP_WEIGHT}
       >
         What must be set on the far pole to balance the ball, its radius being the arm. Undrilled balls
-        usually have {number(USUAL_TOP_WEIGHT_OZ[0], "imbalance", units)} to{" "}
-        {reading(USUAL_TOP_WEIGHT_OZ[1], "imbalance", units)}.*
+        usually have {usual(units)}.*
       </Readout>
       <Shares />
       <details>
@@ -150,6 +149,13 @@ function Small({ name, value, before }: { name: string; value: number; before?: 
       </dd>
     </div>
   );
+}
+
+/** The usual top weight, in round figures. */
+function usual(units: Units): string {
+  const { factor, unit } = measure("imbalance", units);
+  const [from, to] = USUAL_TOP_WEIGHT_OZ.map((oz) => Math.round(oz * factor));
+  return `${from} to ${to} ${unit}`;
 }
 
 /** Which way the centre of gravity lies, in words. */
