@@ -5,8 +5,10 @@
 
 pub mod ball;
 pub mod check;
+pub mod lane;
 mod moments;
 pub mod recipe;
+pub mod roll;
 mod solid;
 pub mod units;
 mod walk;
