@@ -1,1 +1,36 @@
-//! Placeholder until the crate lands.
+//! The files people keep, and the documents the programs print.
+//!
+//! A ball file and a shot file are read into plain types, checked, and turned
+//! into physics types; nothing is repaired and nothing is altered: what is read
+//! is written back with the same content. Every mistake is a [`Problem`] that
+//! names the place, what was found there and what is accepted. No IO: text in,
+//! types out.
+
+mod ball;
+mod limits;
+mod node;
+mod problem;
+mod recipe;
+mod schema;
+mod shape;
+mod shot;
+mod tree;
+mod weighed;
+
+pub use ball::{BallFile, BallVersion, Cover, Cut, Hole, Piece};
+pub use problem::Problem;
+pub use schema::{ball_schema, shot_schema};
+pub use shape::{Form, Shape};
+pub use shot::{BallRef, Hand, Lane, Layout, Release, ShotFile, ShotVersion, Throw, Zone};
+pub use weighed::{Axes, PieceShare, RgIn, WeighedDoc};
+
+/// Largest file that is read, in bytes (4 MiB).
+pub const MAX_FILE_BYTES: usize = 4 << 20;
+/// Deepest nesting of lists and objects that is read.
+pub const MAX_NESTING: usize = 64;
+/// Most pieces, cuts and holes in one ball, all together.
+pub const MAX_SOLIDS: usize = 256;
+/// Fewest points of a lathe profile.
+pub const MIN_PROFILE_POINTS: usize = 3;
+/// Most points of a lathe profile.
+pub const MAX_PROFILE_POINTS: usize = 10_000;

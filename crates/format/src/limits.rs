@@ -1,0 +1,69 @@
+//! Which numbers are accepted, in file units. One table for reader and schema.
+
+use std::fmt;
+
+/// A range of accepted numbers; every one of them finite.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Range {
+    pub(crate) min: f64,
+    /// Whether `min` itself is left out.
+    pub(crate) above_min: bool,
+    pub(crate) max: f64,
+}
+
+impl Range {
+    const fn from_to(min: f64, max: f64) -> Self {
+        Self {
+            min,
+            above_min: false,
+            max,
+        }
+    }
+    const fn above_to(min: f64, max: f64) -> Self {
+        Self {
+            min,
+            above_min: true,
+            max,
+        }
+    }
+
+    pub(crate) fn holds(&self, number: f64) -> bool {
+        let low = if self.above_min {
+            number > self.min
+        } else {
+            number >= self.min
+        };
+        number.is_finite() && low && number <= self.max
+    }
+}
+
+impl fmt::Display for Range {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self { min, max, .. } = self;
+        match (min.is_finite(), self.above_min, max.is_finite()) {
+            (false, _, _) => f.write_str("a finite number"),
+            (_, true, true) => write!(f, "a number above {min} and up to {max}"),
+            (_, false, true) => write!(f, "a number from {min} to {max}"),
+            (_, true, false) => write!(f, "a number above {min}"),
+            (_, false, false) => write!(f, "a number of {min} or more"),
+        }
+    }
+}
+
+pub(crate) const ANY: Range = Range::from_to(f64::NEG_INFINITY, f64::INFINITY);
+pub(crate) const SIZE_IN: Range = Range::above_to(0.0, f64::INFINITY);
+pub(crate) const ZERO_OR_MORE: Range = Range::from_to(0.0, f64::INFINITY);
+pub(crate) const DIAMETER_IN: Range = Range::from_to(4.0, 12.0);
+pub(crate) const DENSITY_G_CC: Range = Range::above_to(0.0, 25.0);
+pub(crate) const SQUASH: Range = Range::from_to(0.05, 20.0);
+
+pub(crate) const SPEED_MPH: Range = Range::above_to(0.0, 40.0);
+pub(crate) const REVS_RPM: Range = Range::from_to(0.0, 1000.0);
+pub(crate) const AXIS_ROTATION_DEG: Range = Range::from_to(-180.0, 180.0);
+pub(crate) const AXIS_TILT_DEG: Range = Range::from_to(-90.0, 90.0);
+pub(crate) const LAUNCH_ANGLE_DEG: Range = Range::from_to(-45.0, 45.0);
+pub(crate) const BOARD: Range = Range::from_to(0.5, 39.5);
+pub(crate) const MU: Range = Range::from_to(0.0, 2.0);
+pub(crate) const LANE_FT: Range = Range::from_to(0.0, 63.0);
+/// Half way round the largest ball is 18.9 in.
+pub(crate) const PIN_TO_PAP_IN: Range = Range::from_to(0.0, 20.0);

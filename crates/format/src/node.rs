@@ -1,0 +1,192 @@
+//! Reading typed values off a tree, each mistake with its place.
+
+use std::collections::BTreeMap;
+use std::fmt;
+
+use crate::limits::Range;
+use crate::problem::Problem;
+use crate::tree::{Tree, quote};
+
+/// Where a value stands in its file.
+#[derive(Clone, Copy)]
+pub(crate) enum Place<'a> {
+    Root,
+    Key(&'a Place<'a>, &'a str),
+    Index(&'a Place<'a>, usize),
+}
+
+impl fmt::Display for Place<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Root => Ok(()),
+            Self::Key(Self::Root, key) => f.write_str(key),
+            Self::Key(parent, key) => write!(f, "{parent}.{key}"),
+            Self::Index(parent, index) => write!(f, "{parent}[{index}]"),
+        }
+    }
+}
+
+/// A value and its place.
+pub(crate) struct Node<'a> {
+    tree: &'a Tree,
+    place: Place<'a>,
+}
+
+impl<'a> Node<'a> {
+    pub(crate) fn root(tree: &'a Tree) -> Self {
+        Self {
+            tree,
+            place: Place::Root,
+        }
+    }
+
+    /// A problem with what stands here.
+    pub(crate) fn problem(&self, accepted: impl Into<String>) -> Problem {
+        Problem::new(self.place, self.tree.describe(), accepted)
+    }
+
+    /// A problem here, in other words than what stands here.
+    pub(crate) fn problem_found(
+        &self,
+        found: impl Into<String>,
+        accepted: impl Into<String>,
+    ) -> Problem {
+        Problem::new(self.place, found, accepted)
+    }
+
+    pub(crate) fn number(&self, range: &Range) -> Result<f64, Problem> {
+        match self.tree {
+            Tree::Number(number) if range.holds(*number) => Ok(*number),
+            _ => Err(self.problem(range.to_string())),
+        }
+    }
+
+    pub(crate) fn text(&self) -> Result<String, Problem> {
+        match self.tree {
+            Tree::Text(text) => Ok(text.clone()),
+            _ => Err(self.problem("a text in quotes")),
+        }
+    }
+
+    /// One of the given texts, each with what it stands for.
+    pub(crate) fn choice<T: Copy>(&self, choices: &[(&str, T)]) -> Result<T, Problem> {
+        if let Tree::Text(text) = self.tree
+            && let Some((_, value)) = choices.iter().find(|(name, _)| name == text)
+        {
+            return Ok(*value);
+        }
+        let names: Vec<String> = choices.iter().map(|(name, _)| quote(name)).collect();
+        Err(self.problem(match names.as_slice() {
+            [one] => one.clone(),
+            _ => format!("one of {}", names.join(", ")),
+        }))
+    }
+
+    /// Exactly `N` numbers.
+    pub(crate) fn numbers<const N: usize>(&self, range: &Range) -> Result<[f64; N], Problem> {
+        let accepted = || format!("a list of {N} numbers");
+        let Tree::List(items) = self.tree else {
+            return Err(self.problem(accepted()));
+        };
+        if items.len() != N {
+            return Err(self.problem(accepted()));
+        }
+        let mut numbers = [0.0; N];
+        for (number, item) in numbers.iter_mut().zip(self.items()?) {
+            *number = item.number(range)?;
+        }
+        Ok(numbers)
+    }
+
+    pub(crate) fn items(&self) -> Result<impl ExactSizeIterator<Item = Node<'_>>, Problem> {
+        match self.tree {
+            Tree::List(items) => Ok(items.iter().enumerate().map(|(index, tree)| Node {
+                tree,
+                place: Place::Index(&self.place, index),
+            })),
+            _ => Err(self.problem("a list")),
+        }
+    }
+
+    /// An object with no other keys than these.
+    pub(crate) fn object(&'a self, keys: &'static [&'static str]) -> Result<Object<'a>, Problem> {
+        let map = self.map()?;
+        if let Some(key) = map.keys().find(|key| !keys.contains(&key.as_str())) {
+            return Err(Problem::new(
+                Place::Key(&self.place, key),
+                format!("the unknown key {}", quote(key)),
+                format!("the keys {}", keys.join(", ")),
+            )
+            .saying(format!("The key {} is not known here.", quote(key))));
+        }
+        Ok(Object { node: self, map })
+    }
+
+    /// The value of one key of an object, before its other keys are looked at.
+    pub(crate) fn key(&'a self, key: &'static str) -> Result<Node<'a>, Problem> {
+        Object {
+            node: self,
+            map: self.map()?,
+        }
+        .get(key)
+    }
+
+    pub(crate) fn is_text(&self) -> bool {
+        matches!(self.tree, Tree::Text(_))
+    }
+
+    pub(crate) fn is_object(&self) -> bool {
+        matches!(self.tree, Tree::Object(_))
+    }
+
+    fn map(&self) -> Result<&'a BTreeMap<String, Tree>, Problem> {
+        match self.tree {
+            Tree::Object(map) => Ok(map),
+            _ => Err(self.problem("an object in braces")),
+        }
+    }
+}
+
+/// An object and its place.
+pub(crate) struct Object<'a> {
+    node: &'a Node<'a>,
+    map: &'a BTreeMap<String, Tree>,
+}
+
+impl<'a> Object<'a> {
+    /// The value of a key that must be there.
+    pub(crate) fn get(&self, key: &'static str) -> Result<Node<'a>, Problem> {
+        self.find(key).ok_or_else(|| {
+            Problem::new(
+                Place::Key(&self.node.place, key),
+                "nothing",
+                format!("the key {}, which must be given", quote(key)),
+            )
+            .saying(format!("The key {} is missing.", quote(key)))
+        })
+    }
+
+    /// The value of a key that may be left out.
+    pub(crate) fn find(&self, key: &'static str) -> Option<Node<'a>> {
+        self.map.get(key).map(|tree| Node {
+            tree,
+            place: Place::Key(&self.node.place, key),
+        })
+    }
+
+    pub(crate) fn find_text(&self, key: &'static str) -> Result<Option<String>, Problem> {
+        self.find(key).map(|node| node.text()).transpose()
+    }
+
+    pub(crate) fn find_numbers<const N: usize>(
+        &self,
+        key: &'static str,
+        range: &Range,
+    ) -> Result<Option<[f64; N]>, Problem> {
+        self.find(key).map(|node| node.numbers(range)).transpose()
+    }
+
+    pub(crate) fn get_number(&self, key: &'static str, range: &Range) -> Result<f64, Problem> {
+        self.get(key)?.number(range)
+    }
+}

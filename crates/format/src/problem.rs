@@ -1,0 +1,109 @@
+//! What is wrong with a file: where, what was found, what is accepted.
+
+use std::fmt;
+
+use serde::Serialize;
+
+/// A mistake in a file, with its place.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, thiserror::Error)]
+pub struct Problem {
+    /// Path in the file, such as `pieces[1].density_g_cc`; empty for the whole.
+    pub place: String,
+    /// What stands there, as a reader would see it.
+    pub found: String,
+    /// What may stand there.
+    pub accepted: String,
+    /// One plain sentence.
+    pub message: String,
+}
+
+impl fmt::Display for Problem {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        if !self.place.is_empty() {
+            write!(f, "{}: ", self.place)?;
+        }
+        write!(
+            f,
+            "{} (found: {}; accepted: {})",
+            self.message, self.found, self.accepted
+        )
+    }
+}
+
+impl Problem {
+    /// A problem whose sentence is built from its parts.
+    pub(crate) fn new(
+        place: impl fmt::Display,
+        found: impl Into<String>,
+        accepted: impl Into<String>,
+    ) -> Self {
+        let (place, found, accepted) = (place.to_string(), found.into(), accepted.into());
+        let message = format!("{} must be {accepted}, not {found}.", subject(&place));
+        Self {
+            place,
+            found,
+            accepted,
+            message,
+        }
+    }
+
+    /// The same problem with a sentence of its own.
+    pub(crate) fn saying(self, message: impl Into<String>) -> Self {
+        Self {
+            message: message.into(),
+            ..self
+        }
+    }
+
+    /// The same problem in a file that holds this one under `key`.
+    pub fn within(self, key: &str) -> Self {
+        let place = match self.place.as_str() {
+            "" => key.to_owned(),
+            inner => format!("{key}.{inner}"),
+        };
+        Self { place, ..self }
+    }
+}
+
+/// Names the last key of a place in plain words with its unit.
+fn subject(place: &str) -> String {
+    let tail = place.rsplit('.').next().unwrap_or_default();
+    let (key, index) = match tail.split_once('[') {
+        Some((key, _)) => (key, true),
+        None => (tail, false),
+    };
+    let words = match key {
+        "" => return "The file".to_owned(),
+        "mu" => return "The friction coefficient (mu)".to_owned(),
+        "format" => return "The format".to_owned(),
+        "pieces" if index => return "A piece".to_owned(),
+        "cuts" if index => return "A cut".to_owned(),
+        "holes" if index => return "A hole".to_owned(),
+        "zones" if index => return "A zone".to_owned(),
+        "at_in" => "position (inches)".to_owned(),
+        _ => with_unit(key),
+    };
+    if index {
+        format!("A number of the {words}")
+    } else {
+        format!("The {words}")
+    }
+}
+
+fn with_unit(key: &str) -> String {
+    const UNITS: [(&str, &str); 7] = [
+        ("_in", "inches"),
+        ("_g_cc", "g/cc"),
+        ("_deg", "degrees"),
+        ("_mph", "miles per hour"),
+        ("_rpm", "turns per minute"),
+        ("_ft", "feet"),
+        ("_oz", "ounces"),
+    ];
+    for (suffix, unit) in UNITS {
+        if let Some(stem) = key.strip_suffix(suffix) {
+            return format!("{} ({unit})", stem.replace('_', " "));
+        }
+    }
+    key.replace('_', " ")
+}

@@ -1,0 +1,56 @@
+//! JSON Schemas of the files, generated from the types.
+
+use schemars::generate::SchemaSettings;
+use schemars::transform::{Transform, transform_subschemas};
+use schemars::{JsonSchema, Schema};
+use serde_json::{Value, json};
+
+use crate::ball::BallFile;
+use crate::shot::ShotFile;
+
+/// JSON Schema (draft 2020-12) of the ball file.
+pub fn ball_schema() -> Value {
+    schema::<BallFile>("Pithball ball file")
+}
+
+/// JSON Schema (draft 2020-12) of the shot file.
+pub fn shot_schema() -> Value {
+    schema::<ShotFile>("Pithball shot file")
+}
+
+fn schema<T: JsonSchema>(title: &str) -> Value {
+    let mut schema = SchemaSettings::draft2020_12()
+        .for_serialize()
+        .with_transform(WithoutNull)
+        .into_generator()
+        .into_root_schema_for::<T>();
+    schema.insert("title".to_owned(), json!(title));
+    schema.to_value()
+}
+
+/// A key that may be left out may still not be `null`.
+#[derive(Clone)]
+struct WithoutNull;
+
+impl Transform for WithoutNull {
+    fn transform(&mut self, schema: &mut Schema) {
+        transform_subschemas(self, schema);
+        if let Some(Value::Array(types)) = schema.get_mut("type") {
+            types.retain(|name| name != "null");
+            if let [one] = types.as_slice() {
+                let one = one.clone();
+                schema.insert("type".to_owned(), one);
+            }
+        }
+        if let Some(Value::Array(any)) = schema.get_mut("anyOf") {
+            any.retain(|of| of.get("type") != Some(&json!("null")));
+            if let [Value::Object(one)] = any.as_slice() {
+                let one = one.clone();
+                schema.remove("anyOf");
+                for (key, value) in one {
+                    schema.insert(key, value);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,237 @@
+//! Text to a tree of JSON values, with the checks that hold for any file:
+//! size, encoding, nesting, repeated keys, finite numbers.
+
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::fmt;
+
+use serde::de::{Deserialize, DeserializeSeed, Deserializer, Error, MapAccess, SeqAccess, Visitor};
+
+use crate::problem::Problem;
+use crate::{MAX_FILE_BYTES, MAX_NESTING};
+
+/// A JSON value whose numbers are finite and whose keys are unique.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Tree {
+    Null,
+    Flag(bool),
+    Number(f64),
+    Text(String),
+    List(Vec<Tree>),
+    Object(BTreeMap<String, Tree>),
+}
+
+impl Tree {
+    /// Reads a whole file.
+    pub(crate) fn parse(bytes: &[u8]) -> Result<Self, Problem> {
+        if bytes.len() > MAX_FILE_BYTES {
+            return Err(Problem::new(
+                "",
+                format!("{} bytes", bytes.len()),
+                format!("at most {MAX_FILE_BYTES} bytes (4 MiB)"),
+            ));
+        }
+        let text = std::str::from_utf8(bytes).map_err(|e| {
+            Problem::new(
+                "",
+                format!("a byte that is not UTF-8 at position {}", e.valid_up_to()),
+                "JSON text in UTF-8",
+            )
+        })?;
+        // RFC 8259 section 8.1 lets a reader ignore a byte order mark.
+        let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+
+        let fault = RefCell::new(None);
+        let seed = Seed {
+            depth: 0,
+            fault: &fault,
+        };
+        let mut json = serde_json::Deserializer::from_str(text);
+        let mut track = serde_path_to_error::Track::new();
+        let read = seed.deserialize(serde_path_to_error::Deserializer::new(
+            &mut json, &mut track,
+        ));
+        let tree = match read {
+            Ok(tree) => tree,
+            Err(e) => return Err(explain(text, &track.path(), fault.take(), &e)),
+        };
+        json.end().map_err(|e| not_json(&e))?;
+        Ok(tree)
+    }
+
+    /// What stands here, as a reader would see it.
+    pub(crate) fn describe(&self) -> String {
+        match self {
+            Self::Null => "null".to_owned(),
+            Self::Flag(flag) => flag.to_string(),
+            Self::Number(number) => number.to_string(),
+            Self::Text(text) => quote(text),
+            Self::List(items) => format!("a list of {}", items.len()),
+            Self::Object(_) => "an object".to_owned(),
+        }
+    }
+}
+
+/// A text in quotes, cut short where it is long.
+pub(crate) fn quote(text: &str) -> String {
+    const LONGEST: usize = 60;
+    if text.chars().count() > LONGEST {
+        let start: String = text.chars().take(LONGEST).collect();
+        format!("{start:?}…")
+    } else {
+        format!("{text:?}")
+    }
+}
+
+/// Mistakes that the JSON reader itself lets pass.
+enum Fault {
+    TooDeep,
+    Repeated(String),
+}
+
+fn explain(
+    text: &str,
+    path: &serde_path_to_error::Path,
+    fault: Option<Fault>,
+    e: &serde_json::Error,
+) -> Problem {
+    let place = match path.to_string().as_str() {
+        "." => String::new(),
+        path => path.to_owned(),
+    };
+    match fault {
+        Some(Fault::TooDeep) => Problem::new(
+            "",
+            format!("more than {MAX_NESTING} levels at line {}", e.line()),
+            format!("lists and objects nested at most {MAX_NESTING} deep"),
+        ),
+        Some(Fault::Repeated(key)) => {
+            let whole = if place.is_empty() {
+                key.clone()
+            } else {
+                format!("{place}.{key}")
+            };
+            Problem::new(
+                whole,
+                format!("the key {} twice", quote(&key)),
+                "each key once",
+            )
+            .saying(format!(
+                "The key {} is given twice at line {}.",
+                quote(&key),
+                e.line()
+            ))
+        }
+        None if e.to_string().starts_with("number out of range") => {
+            Problem::new(place, number_before(text, e), "a finite number")
+        }
+        None => not_json(e),
+    }
+}
+
+fn not_json(e: &serde_json::Error) -> Problem {
+    Problem::new("", e.to_string(), "JSON text").saying(format!("The file is not JSON: {e}."))
+}
+
+/// The number that ends where the error stands.
+fn number_before(text: &str, e: &serde_json::Error) -> String {
+    let line = text.lines().nth(e.line().saturating_sub(1)).unwrap_or("");
+    let part_of_number = |b: &u8| b.is_ascii_digit() || b"+-.eE".contains(b);
+    let bytes = line.as_bytes();
+    let at = e.column().min(bytes.len());
+    let start = at
+        - bytes[..at]
+            .iter()
+            .rev()
+            .take_while(|b| part_of_number(b))
+            .count();
+    let end = at + bytes[at..].iter().take_while(|b| part_of_number(b)).count();
+    let number = line.get(start..end).unwrap_or("").trim();
+    if number.is_empty() || number.len() > 60 {
+        format!("a number out of range at line {}", e.line())
+    } else {
+        number.to_owned()
+    }
+}
+
+struct Seed<'f> {
+    depth: usize,
+    fault: &'f RefCell<Option<Fault>>,
+}
+
+impl Seed<'_> {
+    fn inner<E: Error>(&self) -> Result<Self, E> {
+        if self.depth == MAX_NESTING {
+            self.fault.replace(Some(Fault::TooDeep));
+            return Err(E::custom("nested too deep"));
+        }
+        Ok(Seed {
+            depth: self.depth + 1,
+            fault: self.fault,
+        })
+    }
+}
+
+impl<'de> DeserializeSeed<'de> for Seed<'_> {
+    type Value = Tree;
+    fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<Tree, D::Error> {
+        deserializer.deserialize_any(self)
+    }
+}
+
+impl<'de> Visitor<'de> for Seed<'_> {
+    type Value = Tree;
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("a JSON value")
+    }
+    fn visit_unit<E>(self) -> Result<Tree, E> {
+        Ok(Tree::Null)
+    }
+    fn visit_bool<E>(self, flag: bool) -> Result<Tree, E> {
+        Ok(Tree::Flag(flag))
+    }
+    fn visit_u64<E>(self, number: u64) -> Result<Tree, E> {
+        Ok(Tree::Number(number as f64))
+    }
+    fn visit_i64<E>(self, number: i64) -> Result<Tree, E> {
+        Ok(Tree::Number(number as f64))
+    }
+    fn visit_f64<E>(self, number: f64) -> Result<Tree, E> {
+        Ok(Tree::Number(number))
+    }
+    fn visit_str<E>(self, text: &str) -> Result<Tree, E> {
+        Ok(Tree::Text(text.to_owned()))
+    }
+    fn visit_seq<A: SeqAccess<'de>>(self, mut seq: A) -> Result<Tree, A::Error> {
+        let mut items = Vec::new();
+        while let Some(item) = seq.next_element_seed(self.inner()?)? {
+            items.push(item);
+        }
+        Ok(Tree::List(items))
+    }
+    fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Tree, A::Error> {
+        let mut object = BTreeMap::new();
+        let inner_depth = self.inner::<A::Error>()?.depth;
+        while let Some(Key(key)) = map.next_key()? {
+            if object.contains_key(&key) {
+                self.fault.replace(Some(Fault::Repeated(key)));
+                return Err(A::Error::custom("a key given twice"));
+            }
+            let seed = Seed {
+                depth: inner_depth,
+                fault: self.fault,
+            };
+            let value = map.next_value_seed(seed)?;
+            object.insert(key, value);
+        }
+        Ok(Tree::Object(object))
+    }
+}
+
+struct Key(String);
+
+impl<'de> Deserialize<'de> for Key {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        String::deserialize(deserializer).map(Key)
+    }
+}
