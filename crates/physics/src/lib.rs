@@ -9,6 +9,7 @@ pub mod lane;
 mod moments;
 pub mod recipe;
 pub mod roll;
+pub mod section;
 mod solid;
 pub mod units;
 mod walk;
