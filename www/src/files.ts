@@ -5,9 +5,9 @@ import type { BallFile, ShotFile } from "./types";
 
 const MOST_BYTES = 4 * 1024 * 1024;
 
-/** Hands a text to the browser as a file to save. */
-export function download(name: string, text: string, type = "application/json"): void {
-  const url = URL.createObjectURL(new Blob([text], { type }));
+/** Hands text or a picture to the browser as a file to save. */
+export function download(name: string, content: BlobPart, type = "application/json"): void {
+  const url = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement("a");
   link.href = url;
   link.download = name;

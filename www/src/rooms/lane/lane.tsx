@@ -1,8 +1,24 @@
-import { useStore } from "../../store";
+import "../../draw/draw.css";
+import "./lane.css";
+import { Charts } from "./charts";
+import { Controls } from "./controls";
+import { Honest } from "./honest";
+import { Numbers } from "./numbers";
+import { Stage } from "./stage";
 
-/** The shot down the lane. */
+/** The shot down the lane: what happened, the pictures of it, the controls, the numbers. */
 export function Lane() {
-  const store = useStore();
-  const summary = store.derived.value.roll.summary;
-  return <p>{`Board ${summary.board_at_pins?.toFixed(1) ?? "none"} at the pins`}</p>;
+  return (
+    <div class="lane">
+      <div class="lane-columns">
+        <Stage />
+        <div class="lane-more">
+          <Controls />
+          <Numbers />
+          <Honest />
+          <Charts />
+        </div>
+      </div>
+    </div>
+  );
 }

@@ -1,7 +1,216 @@
+import "./saw.css";
+import { render } from "preact";
+import { useRef, useState } from "preact/hooks";
+import { useSize } from "../../draw/use_size";
+import { download, fileName } from "../../files";
 import { useStore } from "../../store";
+import { type Camera, facingCamera } from "./camera";
+import { CutWords } from "./cut_words";
+import { useDark } from "./dark";
+import { Flat } from "./flat";
+import { PartList } from "./part_list";
+import { aboutPart } from "./parts";
+import type { Plane } from "./plane";
+import { PlaneControls } from "./plane_controls";
+import { clampCamera, Solid } from "./solid";
+import { TwoCuts } from "./two_cuts";
 
-/** The ball sawn open. */
+type Picture = "solid" | "flat" | "two";
+const PICTURES: { key: Picture; name: string }[] = [
+  { key: "solid", name: "Solid" },
+  { key: "flat", name: "Drawing" },
+  { key: "two", name: "Two cuts" },
+];
+
+/** The ball sawn open: turn it, cut it anywhere, ask what a part is. */
 export function Saw() {
   const store = useStore();
-  return <p>{store.derived.value.file.name}</p>;
+  const { plane, selected } = store.view.value;
+  const [picture, setPicture] = useState<Picture>("solid");
+  const [missing, setMissing] = useState<string | null>(null);
+  const [camera, setCamera] = useState<Camera>(() => facingCamera(plane?.normal ?? [1, 0, 0]));
+  const [said, setSaid] = useState("");
+  const takePicture = useRef<(() => Promise<Blob | null>) | null>(null);
+  const section = store.section.value;
+
+  function pick(part: number | null) {
+    store.look({ selected: part });
+    setSaid(
+      part === null ? "No part chosen." : aboutPart(store.derived.peek(), part, store.view.peek().units),
+    );
+  }
+
+  const solid = picture === "solid" && missing === null;
+  return (
+    <div class="saw">
+      <div class="saw-columns" data-picture={picture}>
+        <div class="saw-picture">
+          <fieldset class="choices" aria-label="Picture">
+            {PICTURES.map(({ key, name }) => (
+              <button type="button" key={key} aria-pressed={picture === key} onClick={() => setPicture(key)}>
+                {name}
+              </button>
+            ))}
+          </fieldset>
+          {missing !== null && picture === "solid" && (
+            <p class="saw-missing" role="status">
+              This browser cannot draw in three dimensions (no WebGL2), so the flat drawing of the same cut
+              stands in.
+            </p>
+          )}
+          {picture === "two" ? (
+            <TwoCuts />
+          ) : solid ? (
+            <Solid
+              camera={camera}
+              onCamera={setCamera}
+              onPick={pick}
+              onMissing={setMissing}
+              onReady={(picture) => {
+                takePicture.current = picture;
+              }}
+            />
+          ) : (
+            <FlatPicture onPick={pick} />
+          )}
+          {solid && <CameraButtons camera={camera} onCamera={setCamera} plane={plane} />}
+        </div>
+        <div class="saw-tools">
+          <p class="saw-about">
+            {selected === null
+              ? "Click a part, in the picture or in the list, to learn what it is."
+              : aboutPart(store.derived.value, selected, store.view.value.units)}
+          </p>
+          <p class="visually-hidden" role="status">
+            {said}
+          </p>
+          <PlaneControls onFace={(next: Plane) => setCamera(facingCamera(next.normal))} />
+          <PartList onPick={pick} />
+          {section && <CutWords id="cut-words" section={section} />}
+          <Saves solid={solid} takePicture={() => takePicture.current?.() ?? Promise.resolve(null)} />
+        </div>
+      </div>
+    </div>
+  );
+}
+
+function FlatPicture({ onPick }: { onPick(part: number): void }) {
+  const store = useStore();
+  const { units, selected, markers } = store.view.value;
+  const [box, size] = useSize<HTMLDivElement>();
+  const dark = useDark();
+  const section = store.section.value;
+  return (
+    <div class="flat" ref={box}>
+      {section && size && (
+        <Flat
+          id="cut"
+          derived={store.derived.value}
+          section={section}
+          units={units}
+          {...size}
+          dark={dark}
+          marked={markers}
+          highlighted={selected}
+          onPick={onPick}
+        />
+      )}
+      {!section && <p>The ball is whole: choose a cut to see a drawing of it.</p>}
+    </div>
+  );
+}
+
+interface CameraButtonsProps {
+  camera: Camera;
+  onCamera(camera: Camera): void;
+  plane: Plane | null;
+}
+
+/** The same as dragging and pinching, by single clicks. */
+function CameraButtons({ camera, onCamera, plane }: CameraButtonsProps) {
+  const go = (change: Partial<Camera>) => onCamera(clampCamera({ ...camera, ...change }));
+  return (
+    <fieldset class="choices camera" aria-label="Turn and zoom the picture">
+      <button type="button" aria-label="Turn left" onClick={() => go({ yaw_deg: camera.yaw_deg + 15 })}>
+        ←
+      </button>
+      <button type="button" aria-label="Turn right" onClick={() => go({ yaw_deg: camera.yaw_deg - 15 })}>
+        →
+      </button>
+      <button
+        type="button"
+        aria-label="Look from higher"
+        onClick={() => go({ pitch_deg: camera.pitch_deg + 15 })}
+      >
+        ↑
+      </button>
+      <button
+        type="button"
+        aria-label="Look from lower"
+        onClick={() => go({ pitch_deg: camera.pitch_deg - 15 })}
+      >
+        ↓
+      </button>
+      <button type="button" aria-label="Zoom in" onClick={() => go({ zoom: camera.zoom * 1.25 })}>
+        +
+      </button>
+      <button type="button" aria-label="Zoom out" onClick={() => go({ zoom: camera.zoom / 1.25 })}>
+        −
+      </button>
+      <button type="button" onClick={() => onCamera(facingCamera(plane?.normal ?? [1, 0, 0]))}>
+        Face the cut
+      </button>
+    </fieldset>
+  );
+}
+
+interface SavesProps {
+  solid: boolean;
+  takePicture(): Promise<Blob | null>;
+}
+
+function Saves({ solid, takePicture }: SavesProps) {
+  const store = useStore();
+  const section = store.section.value;
+
+  function saveSection() {
+    if (!section) return;
+    const derived = store.derived.value;
+    const sheet = document.createElement("div");
+    render(
+      <Flat
+        id="section"
+        derived={derived}
+        section={section}
+        units={store.view.value.units}
+        width_px={840}
+        height_px={680}
+        dark={false}
+        marked={store.view.value.markers}
+      />,
+      sheet,
+    );
+    const drawing = sheet.firstElementChild;
+    if (drawing) {
+      const text = new XMLSerializer().serializeToString(drawing);
+      download(fileName(derived.file.name, "section.svg"), `${text}\n`, "image/svg+xml");
+    }
+    render(null, sheet);
+  }
+
+  async function savePicture() {
+    const picture = await takePicture();
+    if (picture) download(fileName(store.derived.value.file.name, "png"), picture, "image/png");
+  }
+
+  return (
+    <div class="choices saves">
+      <button type="button" disabled={!section} onClick={saveSection}>
+        Save section as SVG
+      </button>
+      <button type="button" disabled={!solid} onClick={() => void savePicture()}>
+        Save 3D view as PNG
+      </button>
+    </div>
+  );
 }

@@ -1,0 +1,26 @@
+// Hatching after the practice of ISO 128-3: thin lines at 45 degrees, a part
+// beside it turned or spaced otherwise. Styles go by the palette's numbers.
+
+const STYLES: { words: string; size: number; path: string }[] = [
+  { words: "plain", size: 6, path: "" },
+  { words: "rising lines", size: 6, path: "M-1 7 7 -1M-1 1 1 -1M5 7 7 5" },
+  { words: "falling lines", size: 6, path: "M-1 -1 7 7M5 -1 7 1M-1 5 1 7" },
+  { words: "crossed lines", size: 8, path: "M0 8 8 0M0 0 8 8" },
+  { words: "level lines", size: 5, path: "M0 2.5H5" },
+  { words: "upright lines", size: 5, path: "M2.5 0V5" },
+  { words: "dots", size: 6, path: "M1 1.5h1.2M4 4.5h1.2" },
+];
+
+/** What a hatching looks like, in words. */
+export const hatchWords = (hatch: number): string => STYLES[hatch]?.words ?? "plain";
+
+/** Defines the pattern `id` for a hatching; lay it over the flat colour. */
+export function HatchPattern({ id, hatch }: { id: string; hatch: number }) {
+  const style = STYLES[hatch];
+  if (!style) return null;
+  return (
+    <pattern id={id} width={style.size} height={style.size} patternUnits="userSpaceOnUse">
+      <path d={style.path} fill="none" stroke="#1c1a17" stroke-width="0.9" stroke-opacity="0.6" />
+    </pattern>
+  );
+}

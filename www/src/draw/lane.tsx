@@ -1,0 +1,225 @@
+// The lane from above, width stretched: boards, feet, arrows, oil, the path by
+// phase, the breakpoint, the entry. Colours come from draw.css.
+import type { Hand, Roll, Zone } from "../types";
+import { ARROWS, boardToX, GUTTER_IN, LANE_FT, line, PINS, PIT_FT, type Place, WIDTH_IN } from "./lane_frame";
+import { momentAt, stretches } from "./moment";
+
+export interface LaneProps {
+  id: string;
+  roll: Roll;
+  hand: Hand;
+  zones: Zone[];
+  place: Place;
+  /** The moment shown; null draws no ball and the whole path as gone over. */
+  t_s: number | null;
+  title: string;
+  desc: string;
+}
+
+const HALF_IN = WIDTH_IN / 2;
+
+/** Slippery lanes tint strongly, dry ones not at all; 0.2 is the usual figure for a dry lane. */
+export const oilShare = (mu: number): number => Math.min(1, Math.max(0, 1 - mu / 0.2));
+
+function box(place: Place, x0: number, y0: number, x1: number, y1: number) {
+  const [ax, ay] = place.at(x0, y0);
+  const [bx, by] = place.at(x1, y1);
+  return { x: Math.min(ax, bx), y: Math.min(ay, by), width: Math.abs(bx - ax), height: Math.abs(by - ay) };
+}
+
+export function LaneDrawing(props: LaneProps) {
+  const { id, roll, place, t_s } = props;
+  return (
+    <svg
+      class="lane-drawing"
+      viewBox={`0 0 ${place.width_px} ${place.height_px}`}
+      width={place.width_px}
+      height={place.height_px}
+      role="img"
+      aria-labelledby={`${id}-title ${id}-desc`}
+    >
+      <title id={`${id}-title`}>{props.title}</title>
+      <desc id={`${id}-desc`}>{props.desc}</desc>
+      <Ground {...props} />
+      <Rulers {...props} />
+      <Path roll={roll} place={place} t_s={t_s} />
+      <Phases {...props} />
+      <Remarks {...props} />
+      {t_s !== null && <BallMark roll={roll} place={place} t_s={t_s} />}
+    </svg>
+  );
+}
+
+function Ground({ id, place, zones }: LaneProps) {
+  return (
+    <g>
+      <defs>
+        <pattern id={`${id}-oil`} width="6" height="6" patternUnits="userSpaceOnUse">
+          <circle class="oil-dot" cx="1.5" cy="1.5" r="0.9" />
+          <circle class="oil-dot" cx="4.5" cy="4.5" r="0.9" />
+        </pattern>
+      </defs>
+      <rect class="gutter" {...box(place, -HALF_IN - GUTTER_IN, 0, HALF_IN + GUTTER_IN, PIT_FT)} />
+      <rect class="boards" {...box(place, -HALF_IN, -1.2, HALF_IN, PIT_FT)} />
+      {zones.map((zone) => {
+        const area = box(place, -HALF_IN, zone.from_ft, HALF_IN, Math.min(zone.to_ft, PIT_FT));
+        return (
+          <g key={zone.from_ft} fill-opacity={oilShare(zone.mu)}>
+            <rect class="oil" {...area} />
+            <rect {...area} fill={`url(#${id}-oil)`} />
+          </g>
+        );
+      })}
+      {[5, 10, 15, 20, 25, 30, 35].map((board) => {
+        const [x0, y0] = place.at(boardToX(board, "right"), 0);
+        const [x1, y1] = place.at(boardToX(board, "right"), LANE_FT);
+        return <path key={board} class="board-line" d={`M${x0} ${y0}L${x1} ${y1}`} />;
+      })}
+      <path class="foul-line" d={line([place.at(-HALF_IN, 0), place.at(HALF_IN, 0)])} />
+      {ARROWS.map((arrow) => {
+        const [x, y] = place.at(boardToX(arrow.board, "right"), arrow.y_ft);
+        return <path key={arrow.board} class="arrow" d={`M${x} ${y}l-9 -3.2v6.4Z`} />;
+      })}
+      {PINS.map((pin) => {
+        const [x, y] = place.at(pin.x_in, pin.y_ft);
+        return <circle key={`${pin.x_in} ${pin.y_ft}`} class="pin" cx={x} cy={y} r="3.4" />;
+      })}
+    </g>
+  );
+}
+
+/** Every fifth board has its number where there is room, else every tenth. */
+function numbered(place: Place): number[] {
+  const [, five] = place.at(boardToX(5, "left"), 0);
+  const [, ten] = place.at(boardToX(10, "left"), 0);
+  return Math.abs(ten - five) < 10 ? [10, 20, 30] : [5, 10, 15, 20, 25, 30, 35];
+}
+
+function Rulers({ place, hand, zones }: LaneProps) {
+  const oil = zones.filter((zone) => oilShare(zone.mu) > 0.5).at(-1);
+  const side = HALF_IN + GUTTER_IN;
+  return (
+    <g class="ruler">
+      {[0, 10, 20, 30, 40, 50, 60].map((feet) => {
+        const [x, y] = place.at(side, feet);
+        return (
+          <text key={feet} x={x} y={y + 14} text-anchor="middle">
+            {feet}
+            {feet === 0 || feet === 60 ? " ft" : ""}
+          </text>
+        );
+      })}
+      {numbered(place).map((board) => {
+        const [x, y] = place.at(boardToX(board, hand), 0);
+        return (
+          <text key={board} class="board-number" x={x + 4} y={y + 4}>
+            {board}
+          </text>
+        );
+      })}
+      {oil && oil.to_ft < LANE_FT && (
+        <path class="oil-end" d={line([place.at(-HALF_IN, oil.to_ft), place.at(HALF_IN, oil.to_ft)])} />
+      )}
+    </g>
+  );
+}
+
+/** The whole path faint, and over it what the ball has gone over by now. */
+function Path({ roll, place, t_s }: { roll: Roll; place: Place; t_s: number | null }) {
+  const parts = stretches(roll.samples);
+  return (
+    <g fill="none">
+      {parts.map(({ phase, samples }) => (
+        <path
+          key={samples[0]?.t_s}
+          class={t_s === null ? `path ${phase}` : `path ${phase} ahead`}
+          d={line(samples.map((s) => place.at(s.x_in, s.y_ft)))}
+        />
+      ))}
+      {t_s !== null &&
+        parts.map(({ phase, samples }) => {
+          const gone = samples.filter((s) => s.t_s <= t_s).map((s) => place.at(s.x_in, s.y_ft));
+          const now = momentAt(roll, t_s);
+          const last = samples.at(-1);
+          if (gone.length === 0 || !now || !last) return null;
+          if (t_s < last.t_s) gone.push(place.at(now.x_in, now.y_ft));
+          return <path key={samples[0]?.t_s} class={`path ${phase}`} d={line(gone)} />;
+        })}
+    </g>
+  );
+}
+
+/** Phases along the near gutter, like the dimensions of a drawing. */
+function Phases({ roll, place }: LaneProps) {
+  const top = -HALF_IN - GUTTER_IN;
+  return (
+    <g class="remark">
+      {stretches(roll.samples).map(({ phase, samples }) => {
+        const first = samples[0];
+        const last = samples.at(-1);
+        if (!first || !last) return null;
+        const [from, y] = place.at(top / 2 - HALF_IN / 2, first.y_ft);
+        const [to] = place.at(0, last.y_ft);
+        if (to - from < 4) return null;
+        return (
+          <g key={first.t_s} class={phase}>
+            <path
+              class="extent"
+              d={`M${from + 1} ${y}H${to - 1}M${from + 1} ${y - 4}v8M${to - 1} ${y - 4}v8`}
+            />
+            {to - from > 30 && (
+              <text x={(from + to) / 2} y={y + 4} text-anchor="middle">
+                {phase}
+              </text>
+            )}
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+function Remarks(props: LaneProps) {
+  const { roll, place, hand } = props;
+  const { breakpoint } = roll.summary;
+  const [bx, by] = place.at(boardToX(breakpoint.board, hand), breakpoint.distance_ft);
+  const outward = hand === "right" ? 1 : -1;
+  return (
+    <g class="remark">
+      {breakpoint.distance_ft > 1 && breakpoint.distance_ft < LANE_FT - 1 && (
+        <g>
+          <path class="breakpoint" d={`M${bx} ${by - 6}L${bx + 6} ${by}L${bx} ${by + 6}L${bx - 6} ${by}Z`} />
+          <text x={bx} y={by + (outward > 0 ? 19 : -11)} text-anchor="middle">
+            breakpoint, board {breakpoint.board.toFixed(0)}
+          </text>
+        </g>
+      )}
+      <Entry {...props} />
+    </g>
+  );
+}
+
+/** A line straight down the lane where the ball comes in, and the angle between. */
+function Entry({ roll, place, hand }: LaneProps) {
+  const last = roll.samples.at(-1);
+  const angle = roll.summary.entry_angle_deg;
+  if (!last || angle === null) return null;
+  const [x, y] = place.at(last.x_in, LANE_FT);
+  const inward = (hand === "right") === angle >= 0 ? -1 : 1;
+  return (
+    <g>
+      <path class="entry" d={line([place.at(last.x_in, LANE_FT - 8), [x, y]])} />
+      <circle class="entry-mark" cx={x} cy={y} r="3" />
+      <text x={x - 6} y={y + (inward < 0 ? -6 : 15)} text-anchor="end">
+        {angle.toFixed(1)}°
+      </text>
+    </g>
+  );
+}
+
+function BallMark({ roll, place, t_s }: { roll: Roll; place: Place; t_s: number }) {
+  const now = momentAt(roll, t_s);
+  if (!now) return null;
+  const [x, y] = place.at(now.x_in, now.y_ft);
+  return <circle class="ball-mark" cx={x} cy={y} r="7" />;
+}

@@ -1,0 +1,246 @@
+// A flat cut as a section drawing: flat colour and hatching by part, an outline
+// at every boundary, names on leader lines, centre lines, a scale bar. All
+// looks are attributes, so the drawing stands by itself as a file.
+import type { Section, Vec3 } from "../types";
+import { HatchPattern } from "./hatch";
+import { type Leader, leaders } from "./leaders";
+
+export interface Paint {
+  colour: Vec3;
+  hatch: number;
+}
+/** A point of the ball near the plane worth showing, such as the pin. */
+export interface Mark {
+  name: string;
+  at: [number, number];
+}
+export interface SectionProps {
+  /** Unique in the document; patterns and titles are named from it. */
+  id: string;
+  section: Section;
+  radius_in: number;
+  /** Names of the parts, cover first. */
+  names: string[];
+  /** The part at a point of the plane, to find where a name can point. */
+  partAt(at: [number, number]): number;
+  paint: Paint[];
+  marks?: Mark[];
+  width_px: number;
+  height_px: number;
+  /** The sheet it is drawn on; light, since ink and hatching are dark. */
+  paper: string;
+  title: string;
+  desc: string;
+  metric: boolean;
+  highlighted?: number | null;
+  onPick?: (part: number) => void;
+}
+
+export const rgb = ([r, g, b]: Vec3): string =>
+  `rgb(${Math.round(r * 255)} ${Math.round(g * 255)} ${Math.round(b * 255)})`;
+
+const INK = "#1c1a17";
+/** Room for the names on one side. */
+const COLUMN_PX = 108;
+
+const shorten = (name: string): string => (name.length > 17 ? `${name.slice(0, 16)}…` : name);
+
+/** The largest region of each part: the one its name points at. */
+function largest(section: Section): Section["regions"] {
+  const best = new Map<number, Section["regions"][number]>();
+  for (const region of section.regions) {
+    const known = best.get(region.part);
+    if (!known || region.area_in2 > known.area_in2) best.set(region.part, region);
+  }
+  return [...best.values()];
+}
+
+/** A region's label point or its mirror image, whichever lies nearest to names on the right. */
+function rightmost(region: Section["regions"][number], partAt: SectionProps["partAt"]): [number, number] {
+  const [u, v] = region.label_at;
+  const mirrored: [number, number] = [Math.abs(u), v];
+  return u < 0 && partAt(mirrored) === region.part ? mirrored : [u, v];
+}
+
+export function SectionDrawing(props: SectionProps) {
+  const { id, section, radius_in, paint, width_px, height_px, paper, highlighted } = props;
+  const sides = width_px >= height_px + 130 ? 2 : width_px >= 300 ? 1 : 0;
+  const room_px = Math.min(width_px - sides * COLUMN_PX - 24, height_px - 64);
+  const px_in = Math.max(1, room_px / (2 * radius_in));
+  const cx = sides === 1 ? (width_px - COLUMN_PX) / 2 : width_px / 2;
+  const cy = (height_px - 16) / 2;
+  const at = ([u, v]: [number, number]): [number, number] => [cx + u * px_in, cy - v * px_in];
+  const targets = largest(section).map((region) => {
+    const [x, y] = at(sides === 1 ? rightmost(region, props.partAt) : region.label_at);
+    return { part: region.part, x, y };
+  });
+  const r_px = radius_in * px_in;
+  const stroke = 1.4 / px_in;
+  return (
+    <svg
+      xmlns="http://www.w3.org/2000/svg"
+      viewBox={`0 0 ${width_px} ${height_px}`}
+      width={width_px}
+      height={height_px}
+      role="img"
+      aria-labelledby={`${id}-title ${id}-desc`}
+      font-family="'Source Sans 3', system-ui, sans-serif"
+      font-size="13"
+      fill={INK}
+    >
+      <title id={`${id}-title`}>{props.title}</title>
+      <desc id={`${id}-desc`}>{props.desc}</desc>
+      <defs>
+        {paint.map((one, part) => (
+          <HatchPattern key={part} id={`${id}-hatch-${part}`} hatch={one.hatch} />
+        ))}
+      </defs>
+      <rect width={width_px} height={height_px} fill={paper} />
+      <circle cx={cx} cy={cy} r={r_px} fill="none" stroke={INK} stroke-opacity="0.5" stroke-dasharray="3 4" />
+      <g transform={`translate(${cx} ${cy}) scale(${px_in})`} fill-rule="evenodd" stroke-linejoin="round">
+        {section.regions.map((region, i) => (
+          <path key={i} d={region.path} fill={rgb(paint[region.part]?.colour ?? [0.8, 0.8, 0.8])} />
+        ))}
+      </g>
+      <Hatching {...props} px_in={px_in} cx={cx} cy={cy} />
+      <g
+        transform={`translate(${cx} ${cy}) scale(${px_in})`}
+        fill="none"
+        stroke={INK}
+        stroke-linejoin="round"
+      >
+        {section.regions.map((region, i) => (
+          <path key={i} d={region.path} stroke-width={highlighted === region.part ? stroke * 2.4 : stroke} />
+        ))}
+      </g>
+      <CentreLines cx={cx} cy={cy} r={r_px} />
+      {props.marks?.map((mark) => (
+        <MarkSign key={mark.name} mark={mark} at={at(mark.at)} paper={paper} />
+      ))}
+      {sides > 0
+        ? leaders(targets, sides === 1 ? null : cx, 16, cy + r_px).map((leader) => (
+            <Name key={leader.part} {...props} leader={leader} cx={cx} />
+          ))
+        : targets.map((target) => (
+            <g key={target.part} pointer-events="none">
+              <circle cx={target.x} cy={target.y} r="9" fill={paper} stroke={INK} />
+              <text x={target.x} y={target.y + 4.5} text-anchor="middle">
+                {target.part + 1}
+              </text>
+            </g>
+          ))}
+      <ScaleBar px_in={px_in} metric={props.metric} y={height_px - 12} />
+    </svg>
+  );
+}
+
+/** Hatching keeps its own pixel pitch, so it is laid in unscaled coordinates by clipping. */
+function Hatching(props: SectionProps & { px_in: number; cx: number; cy: number }) {
+  const { id, section, px_in, cx, cy, onPick } = props;
+  return (
+    <g>
+      {section.regions.map((region, i) => {
+        return (
+          <g key={i}>
+            <clipPath id={`${id}-clip-${i}`}>
+              <path
+                d={region.path}
+                clip-rule="evenodd"
+                transform={`translate(${cx} ${cy}) scale(${px_in})`}
+              />
+            </clipPath>
+            {/* biome-ignore lint/a11y/noStaticElementInteractions: the list of parts does the same by keyboard */}
+            <rect
+              data-part={region.part}
+              width={props.width_px}
+              height={props.height_px}
+              clip-path={`url(#${id}-clip-${i})`}
+              fill={`url(#${id}-hatch-${region.part})`}
+              pointer-events="all"
+              onClick={onPick && (() => onPick(region.part))}
+            />
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+function CentreLines({ cx, cy, r }: { cx: number; cy: number; r: number }) {
+  return (
+    <path
+      d={`M${cx} ${cy - r - 7}V${cy + r + 7}M${cx - r - 7} ${cy}H${cx + r + 7}`}
+      stroke={INK}
+      stroke-width="0.8"
+      stroke-opacity="0.7"
+      stroke-dasharray="14 3 2 3"
+      pointer-events="none"
+    />
+  );
+}
+
+function Name(props: SectionProps & { leader: Leader; cx: number }) {
+  const { leader, names, width_px, highlighted } = props;
+  const left = leader.side === "left";
+  const edge = left ? COLUMN_PX - 6 : width_px - COLUMN_PX + 6;
+  return (
+    <g pointer-events="none">
+      <path
+        d={`M${edge} ${leader.text_y}H${edge + (left ? 8 : -8)}L${leader.x} ${leader.y}`}
+        fill="none"
+        stroke={INK}
+        stroke-width="1"
+      />
+      <circle cx={leader.x} cy={leader.y} r="2.6" fill={INK} />
+      <text
+        x={edge + (left ? -4 : 4)}
+        y={leader.text_y + 4.5}
+        text-anchor={left ? "end" : "start"}
+        font-weight={highlighted === leader.part ? "700" : "400"}
+      >
+        {shorten(names[leader.part] ?? "")}
+      </text>
+    </g>
+  );
+}
+
+function MarkSign({ mark, at, paper }: { mark: Mark; at: [number, number]; paper: string }) {
+  const [x, y] = at;
+  return (
+    <g pointer-events="none">
+      <circle cx={x} cy={y} r="5" fill={paper} stroke={INK} stroke-width="1.5" />
+      <path
+        d={`M${x} ${y}V${y - 5}A5 5 0 0 1 ${x + 5} ${y}ZM${x} ${y}V${y + 5}A5 5 0 0 1 ${x - 5} ${y}Z`}
+        fill={INK}
+      />
+      <text x={x + 8} y={y - 6} font-size="12" stroke={paper} stroke-width="3" paint-order="stroke">
+        {mark.name}
+      </text>
+    </g>
+  );
+}
+
+function ScaleBar({ px_in, metric, y }: { px_in: number; metric: boolean; y: number }) {
+  const step_px = metric ? px_in / 2.54 : px_in / 2;
+  const count = metric ? 5 : 4;
+  const text = metric ? "5 cm" : "2 in";
+  return (
+    <g pointer-events="none">
+      {Array.from({ length: count }, (_, i) => (
+        <rect
+          key={i}
+          x={10 + i * step_px}
+          y={y - 5}
+          width={step_px}
+          height="5"
+          fill={i % 2 ? "none" : INK}
+          stroke={INK}
+          stroke-width="1"
+        />
+      ))}
+      <text x={16 + count * step_px} y={y}>
+        {text}
+      </text>
+    </g>
+  );
+}

@@ -1,0 +1,28 @@
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
+
+export interface Size {
+  width_px: number;
+  height_px: number;
+}
+
+/** The content size of an element, kept as it changes; null until it is known. */
+export function useSize<T extends HTMLElement>() {
+  const ref = useRef<T>(null);
+  const [size, setSize] = useState<Size | null>(null);
+  useLayoutEffect(() => {
+    const element = ref.current;
+    if (!element) return;
+    const measure = () => {
+      const width_px = Math.floor(element.clientWidth);
+      const height_px = Math.floor(element.clientHeight);
+      setSize((old) =>
+        old?.width_px === width_px && old.height_px === height_px ? old : { width_px, height_px },
+      );
+    };
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, []);
+  return [ref, size] as const;
+}

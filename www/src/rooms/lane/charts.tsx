@@ -1,0 +1,121 @@
+// Speed, spin and slip against distance, each small, with its table one key away.
+import { revsOf } from "../../draw/moment";
+import { useStore } from "../../store";
+import type { Roll, Sample } from "../../types";
+import { measure, number, type Quantity, reading } from "../../units";
+
+interface Line {
+  name: string;
+  quantity: Quantity;
+  of(sample: Sample): number;
+}
+
+const LINES: Line[] = [
+  { name: "Speed", quantity: "speed", of: (sample) => sample.speed_mph },
+  { name: "Revs", quantity: "revs", of: revsOf },
+  { name: "Slip", quantity: "speed", of: (sample) => sample.slip_mph },
+];
+
+const WIDTH = 220;
+const HEIGHT = 70;
+
+export function Charts() {
+  const store = useStore();
+  const { roll } = store.derived.value;
+  return (
+    <div class="charts">
+      <div class="charts-row">
+        {LINES.map((line) => (
+          <Chart key={line.name} line={line} roll={roll} />
+        ))}
+      </div>
+      <details>
+        <summary>The same as a table</summary>
+        <Table roll={roll} />
+      </details>
+    </div>
+  );
+}
+
+function Chart({ line, roll }: { line: Line; roll: Roll }) {
+  const { units } = useStore().view.value;
+  const first = roll.samples[0];
+  const last = roll.samples.at(-1);
+  if (!first || !last) return null;
+  const top = Math.max(1e-9, ...roll.samples.map(line.of)) * 1.08;
+  const at = (sample: Sample) =>
+    `${((Math.max(0, sample.y_ft) / 60) * WIDTH).toFixed(1)} ${(HEIGHT - (line.of(sample) / top) * HEIGHT).toFixed(1)}`;
+  const from = reading(line.of(first), line.quantity, units);
+  const to = reading(line.of(last), line.quantity, units);
+  const id = `chart-${line.name.toLowerCase()}`;
+  return (
+    <svg
+      class="chart"
+      viewBox={`-4 -18 ${WIDTH + 8} ${HEIGHT + 34}`}
+      role="img"
+      aria-labelledby={`${id}-title ${id}-desc`}
+    >
+      <title id={`${id}-title`}>{line.name} by distance</title>
+      <desc id={`${id}-desc`}>
+        From {from} at release to {to} at the end.
+      </desc>
+      <text x="0" y="-6">
+        {line.name}: {from} to {to}
+      </text>
+      <path class="chart-axis" d={`M0 0V${HEIGHT}H${WIDTH}`} />
+      <path class="chart-line" d={`M${roll.samples.map(at).join("L")}`} />
+      <text x="0" y={HEIGHT + 13}>
+        0
+      </text>
+      <text x={WIDTH} y={HEIGHT + 13} text-anchor="end">
+        {reading(60, "distance", units)}
+      </text>
+    </svg>
+  );
+}
+
+const STOPS_FT = [0, 10, 20, 30, 40, 45, 50, 55, 60];
+
+/** The sample nearest to each stop the ball reaches. */
+function stops(roll: Roll): Sample[] {
+  return STOPS_FT.filter((stop) => stop <= roll.summary.end_ft + 0.5).flatMap((stop) => {
+    const nearest = roll.samples.reduce<Sample | null>(
+      (best, sample) =>
+        best === null || Math.abs(sample.y_ft - stop) < Math.abs(best.y_ft - stop) ? sample : best,
+      null,
+    );
+    return nearest ? [nearest] : [];
+  });
+}
+
+function Table({ roll }: { roll: Roll }) {
+  const { units } = useStore().view.value;
+  const distance = measure("distance", units).unit;
+  return (
+    <table>
+      <caption>The shot by distance</caption>
+      <thead>
+        <tr>
+          <th scope="col">Distance, {distance}</th>
+          <th scope="col">Phase</th>
+          {LINES.map((line) => (
+            <th scope="col" key={line.name}>
+              {line.name}, {measure(line.quantity, units).unit}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {stops(roll).map((sample) => (
+          <tr key={sample.t_s}>
+            <th scope="row">{number(sample.y_ft, "distance", units)}</th>
+            <td>{sample.phase}</td>
+            {LINES.map((line) => (
+              <td key={line.name}>{number(line.of(sample), line.quantity, units)}</td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,190 @@
+import { NumberField } from "../../parts/field";
+import { Term } from "../../parts/term";
+import { type Shot, useStore } from "../../store";
+import type { Hand, Layout, Release, Zone } from "../../types";
+import type { Quantity } from "../../units";
+
+interface Row<Key> {
+  key: Key;
+  label: preact.ComponentChildren;
+  quantity: Quantity;
+  min: number;
+  max: number;
+  step: number;
+}
+
+const RELEASE: Row<keyof Release>[] = [
+  { key: "speed_mph", label: "Speed", quantity: "speed", min: 8, max: 24, step: 0.1 },
+  {
+    key: "revs_rpm",
+    label: <Term word="rev rate">Rev rate</Term>,
+    quantity: "revs",
+    min: 0,
+    max: 600,
+    step: 5,
+  },
+  {
+    key: "axis_rotation_deg",
+    label: <Term word="axis rotation">Axis rotation</Term>,
+    quantity: "angle",
+    min: -20,
+    max: 100,
+    step: 1,
+  },
+  {
+    key: "axis_tilt_deg",
+    label: <Term word="axis tilt">Axis tilt</Term>,
+    quantity: "angle",
+    min: -10,
+    max: 60,
+    step: 1,
+  },
+  {
+    key: "launch_angle_deg",
+    label: "Launch angle, to the right",
+    quantity: "angle",
+    min: -6,
+    max: 6,
+    step: 0.1,
+  },
+  { key: "board", label: <Term word="board">Board</Term>, quantity: "board", min: 1, max: 39, step: 0.5 },
+];
+
+const LAYOUT: Row<keyof Layout>[] = [
+  {
+    key: "pin_to_pap_in",
+    label: (
+      <>
+        <Term word="pin">Pin</Term> to <Term word="PAP" />
+      </>
+    ),
+    quantity: "size",
+    min: 0,
+    max: 6.75,
+    step: 0.05,
+  },
+  { key: "drilling_angle_deg", label: "Drilling angle", quantity: "angle", min: 0, max: 180, step: 1 },
+  { key: "start_turn_deg", label: "Start turn", quantity: "angle", min: -180, max: 180, step: 5 },
+];
+
+/** How the ball is let go, how it sits in the hand, and what the lane is like. */
+export function Controls() {
+  const store = useStore();
+  const { shot } = store.doc.value;
+  const wrong = store.derived.value.shotProblem;
+  const problemAt = (place: string) => (wrong?.place === place ? wrong : null);
+
+  function setHand(hand: Hand) {
+    store.editShot((old) => (old.hand === hand ? old : mirrored(old, hand)));
+  }
+
+  return (
+    <div class="lane-controls">
+      <fieldset>
+        <legend>Release</legend>
+        <fieldset class="choices" aria-label="Hand">
+          {(["right", "left"] as const).map((hand) => (
+            <button type="button" key={hand} aria-pressed={shot.hand === hand} onClick={() => setHand(hand)}>
+              {hand === "right" ? "Right hand" : "Left hand"}
+            </button>
+          ))}
+        </fieldset>
+        {RELEASE.map(({ key, ...row }) => (
+          <NumberField
+            {...row}
+            key={key}
+            value={shot.release[key]}
+            problem={problemAt(`release.${key}`)}
+            onChange={(value) =>
+              store.editShot(
+                (old) => ({ ...old, release: { ...old.release, [key]: value } }),
+                `release.${key}`,
+              )
+            }
+          />
+        ))}
+      </fieldset>
+      <fieldset>
+        <legend>Ball in the hand</legend>
+        {LAYOUT.map(({ key, ...row }) => (
+          <NumberField
+            {...row}
+            key={key}
+            value={shot.layout[key]}
+            problem={problemAt(`layout.${key}`)}
+            onChange={(value) =>
+              store.editShot((old) => ({ ...old, layout: { ...old.layout, [key]: value } }), `layout.${key}`)
+            }
+          />
+        ))}
+      </fieldset>
+      <LaneControls zones={shot.lane.zones} />
+    </div>
+  );
+}
+
+/** The other hand throws the mirror image: the launch angle is measured to the right for both. */
+function mirrored(shot: Shot, hand: Hand): Shot {
+  return {
+    ...shot,
+    hand,
+    release: { ...shot.release, launch_angle_deg: -shot.release.launch_angle_deg || 0 },
+  };
+}
+
+function LaneControls({ zones }: { zones: Zone[] }) {
+  const store = useStore();
+  const wrong = store.derived.value.shotProblem;
+
+  function edit(change: (zones: Zone[]) => Zone[], key: string) {
+    store.editShot((old) => ({ ...old, lane: { ...old.lane, zones: change(old.lane.zones) } }), key);
+  }
+
+  function setEnd(at: number, to_ft: number) {
+    edit(
+      (old) =>
+        old.map((zone, i) =>
+          i === at ? { ...zone, to_ft } : i === at + 1 ? { ...zone, from_ft: to_ft } : zone,
+        ),
+      `lane.${at}.to_ft`,
+    );
+  }
+
+  const simple = zones.length === 2;
+  return (
+    <fieldset>
+      <legend>Lane</legend>
+      {zones.map((zone, i) => (
+        <div key={i}>
+          {i < zones.length - 1 && (
+            <NumberField
+              label={simple ? "Oil length" : `Zone ${i + 1} ends`}
+              value={zone.to_ft}
+              quantity="distance"
+              min={20}
+              max={55}
+              step={0.5}
+              problem={wrong?.place.startsWith(`lane.zones[${i}].to_ft`) ? wrong : null}
+              onChange={(value) => {
+                const next = zones[i + 1];
+                if (next && value > zone.from_ft && value < next.to_ft) setEnd(i, value);
+              }}
+            />
+          )}
+          <NumberField
+            label={simple ? (i === 0 ? "Friction in oil" : "Friction beyond") : `Friction in zone ${i + 1}`}
+            value={zone.mu}
+            quantity="friction"
+            min={0}
+            max={0.4}
+            step={0.005}
+            problem={wrong?.place === `lane.zones[${i}].mu` ? wrong : null}
+            onChange={(mu) =>
+              edit((old) => old.map((other, j) => (j === i ? { ...other, mu } : other)), `lane.${i}.mu`)
+            }
+          />
+        </div>
+      ))}
+    </fieldset>
+  );
+}

@@ -1,0 +1,87 @@
+import { useMemo } from "preact/hooks";
+import { BowlerEye } from "../../draw/bowler_eye";
+import { Globe, track } from "../../draw/globe";
+import { LaneDrawing } from "../../draw/lane";
+import { place } from "../../draw/lane_frame";
+import { endOf, momentAt } from "../../draw/moment";
+import { useSize } from "../../draw/use_size";
+import { useStore } from "../../store";
+import { reading } from "../../units";
+import { usePlayer } from "./player";
+import { whatHappened } from "./sentence";
+import { Transport } from "./transport";
+
+/** The shot as pictures of one moment: from above, as the bowler sees it, and the ball close up. */
+export function Stage() {
+  const store = useStore();
+  const { roll, shot, file, shotProblem } = store.derived.value;
+  const { units } = store.view.value;
+  const [box, size] = useSize<HTMLDivElement>();
+  const player = usePlayer(endOf(roll), box);
+  const points = useMemo(() => track(roll), [roll]);
+  const whole = player.t_s >= endOf(roll);
+  const said = whatHappened(roll, shot.hand, units);
+  const layout = size && place(size.width_px, size.height_px);
+  const now = momentAt(roll, player.t_s);
+  const common = { roll, hand: shot.hand, zones: shot.lane.zones };
+  return (
+    <div class="stage">
+      <div class="stage-top">
+        <div class="stage-words">
+          <p class="lane-says">{said}</p>
+          {shotProblem && <p class="stale">{shotProblem.message} The shot shown is the last good one.</p>}
+        </div>
+        <div class="stage-lane" ref={box}>
+          {layout && (
+            <LaneDrawing
+              {...common}
+              id="lane-above"
+              place={layout}
+              t_s={whole ? null : player.t_s}
+              title="The lane from above"
+              desc={said}
+            />
+          )}
+        </div>
+        <Transport player={player} roll={roll} units={units} />
+      </div>
+      <div class="stage-close">
+        <figure class="stage-globe">
+          <Globe
+            {...common}
+            id="lane-ball"
+            points={points}
+            t_s={player.t_s}
+            size_px={160}
+            title="The ball close up, from behind and a little above"
+            desc={`Rings where the lane has touched it${now ? `, at ${reading(now.revs_rpm, "revs", units)}` : ""}.`}
+          />
+          <figcaption>
+            {now && `${reading(now.speed_mph, "speed", units)}, ${reading(now.revs_rpm, "revs", units)}`}
+          </figcaption>
+        </figure>
+        <figure class="stage-eye">
+          <BowlerEye
+            {...common}
+            id="lane-eye"
+            radius_in={file.diameter_in / 2}
+            t_s={whole ? null : player.t_s}
+            width_px={200}
+            height_px={176}
+            title="The lane as the bowler sees it"
+            desc={said}
+          />
+          <figcaption>As the bowler sees it, true to scale</figcaption>
+        </figure>
+      </div>
+      {layout && (
+        <p class="stage-scale">
+          From above: the width is drawn {layout.stretch.toFixed(1)} times too wide for the length, so angles
+          look larger than they are; ball, pins and arrows are marks. Dots are oil. Long dashes are skid,
+          short dashes hook, a solid line roll. On the ball: rings where the lane has touched it; the wedge is
+          where it touches now, the diamond the axis it was released about.
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,52 @@
+import { momentAt } from "../../draw/moment";
+import type { Units } from "../../store";
+import type { Roll } from "../../types";
+import { reading } from "../../units";
+import { type Player, RATES } from "./player";
+
+const STEP_S = 0.05;
+const RATE_NAMES: Record<number, string> = { 1: "1×", 0.5: "½×", 0.25: "¼×", 0.1: "⅒×" };
+
+/** Play, pause, step, go to a moment, and how fast. */
+export function Transport({ player, roll, units }: { player: Player; roll: Roll; units: Units }) {
+  const end_s = roll.samples.at(-1)?.t_s ?? 0;
+  const now = momentAt(roll, player.t_s);
+  const place = now
+    ? `${reading(now.t_s, "time", units)}, ${reading(now.y_ft, "distance", units)}, ${now.phase}`
+    : "";
+  return (
+    <fieldset class="transport" aria-label="Playing the shot">
+      <button type="button" class="play" onClick={() => (player.playing ? player.pause() : player.play())}>
+        {player.playing ? "Pause" : "Play"}
+      </button>
+      <button type="button" aria-label="Step back" onClick={() => player.go(player.t_s - STEP_S)}>
+        −
+      </button>
+      <button type="button" aria-label="Step on" onClick={() => player.go(player.t_s + STEP_S)}>
+        +
+      </button>
+      <input
+        type="range"
+        class="scrub"
+        aria-label="Moment of the shot"
+        aria-valuetext={place}
+        min={0}
+        max={end_s}
+        step={0.01}
+        value={player.t_s}
+        onInput={(event) => player.go(Number(event.currentTarget.value))}
+      />
+      <select
+        aria-label="Playing speed"
+        value={player.rate}
+        onChange={(event) => player.setRate(Number(event.currentTarget.value))}
+      >
+        {RATES.map((rate) => (
+          <option key={rate} value={rate}>
+            {RATE_NAMES[rate]}
+          </option>
+        ))}
+      </select>
+    </fieldset>
+  );
+}

@@ -1,0 +1,55 @@
+// The section drawing of a plane, with what it shows as its title and text.
+import { SectionDrawing } from "../../draw/section";
+import { add, scale } from "../../draw/vectors";
+import { paintOf } from "../../palette";
+import type { Derived, Units } from "../../store";
+import type { Section } from "../../types";
+import { reading } from "../../units";
+import { marksOf, partNames } from "./parts";
+import { planeWords } from "./plane";
+import { areas } from "./walk";
+
+export interface FlatProps {
+  id: string;
+  derived: Derived;
+  section: Section;
+  units: Units;
+  width_px: number;
+  height_px: number;
+  dark: boolean;
+  marked: boolean;
+  highlighted?: number | null;
+  onPick?: (part: number) => void;
+}
+
+export function Flat(props: FlatProps) {
+  const { derived, section, units } = props;
+  const { file } = derived;
+  const radius_in = file.diameter_in / 2;
+  const names = partNames(derived);
+  const cut = planeWords(section, (inches) => reading(inches, "size", units));
+  const parts = areas(section).map(({ part }) => names[part]);
+  return (
+    <SectionDrawing
+      id={props.id}
+      section={section}
+      radius_in={radius_in}
+      names={names}
+      partAt={([u, v]) =>
+        derived.ball.part_at(
+          add(scale(section.normal, section.depth_in), add(scale(section.u, u), scale(section.v, v))),
+        )
+      }
+      paint={names.map((_, part) => paintOf(part))}
+      marks={props.marked ? marksOf(derived, section, radius_in) : []}
+      width_px={props.width_px}
+      height_px={props.height_px}
+      paper={props.dark ? "#d6d1c6" : "#fffdf8"}
+      title={`Section of ${file.name}, cut ${cut}`}
+      desc={`From the largest area to the smallest it shows: ${parts.join(", ")}.`}
+      metric={units === "metric"}
+      highlighted={props.highlighted ?? null}
+      onPick={props.onPick}
+    />
+  );
+}

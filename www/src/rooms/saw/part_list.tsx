@@ -1,0 +1,52 @@
+import { Swatch } from "../../parts/swatch";
+import { useStore } from "../../store";
+import { partNames } from "./parts";
+
+/** The parts of the ball: choose one to learn about it, or take it out of the picture. */
+export function PartList({ onPick }: { onPick(part: number | null): void }) {
+  const store = useStore();
+  const { hidden, selected, markers } = store.view.value;
+  const names = partNames(store.derived.value);
+  return (
+    <fieldset class="part-list">
+      <legend>Parts</legend>
+      <ul>
+        {names.map((name, part) => {
+          const shown = !hidden.includes(part);
+          return (
+            <li key={part}>
+              <button
+                type="button"
+                class="part-name"
+                aria-pressed={selected === part}
+                onClick={() => onPick(selected === part ? null : part)}
+              >
+                <Swatch part={part} />
+                <span>
+                  {part + 1} {name}
+                </span>
+              </button>
+              <label class="part-shown">
+                <input
+                  type="checkbox"
+                  checked={shown}
+                  aria-label={`Show ${name}`}
+                  onChange={() =>
+                    store.look({
+                      hidden: shown ? [...hidden, part] : hidden.filter((other) => other !== part),
+                    })
+                  }
+                />
+                shown
+              </label>
+            </li>
+          );
+        })}
+      </ul>
+      <label class="markers">
+        <input type="checkbox" checked={markers} onChange={() => store.look({ markers: !markers })} />
+        Mark the pin, the centre of gravity, and the low and high RG axes
+      </label>
+    </fieldset>
+  );
+}

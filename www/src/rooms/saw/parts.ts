@@ -1,0 +1,34 @@
+// What the Saw says about a part of the ball.
+import type { Mark } from "../../draw/section";
+import { dot } from "../../draw/vectors";
+import type { Derived, Units } from "../../store";
+import type { Section, Vec3 } from "../../types";
+import { reading } from "../../units";
+
+/** Names of the parts, cover first. */
+export const partNames = (derived: Derived): string[] => [
+  derived.file.cover.name ?? "cover",
+  ...derived.file.pieces.map((piece) => piece.name),
+];
+
+/** One sentence about a part: what it is of, its weight, its share of the RG. */
+export function aboutPart(derived: Derived, part: number, units: Units): string {
+  const { file, weighed } = derived;
+  const piece = part === 0 ? file.cover : file.pieces[part - 1];
+  const share = weighed.pieces[part];
+  if (!piece || !share) return "";
+  const name = partNames(derived)[part] ?? "";
+  const material = piece.material ? `${piece.material}, ` : "";
+  const weight = reading(share.mass_kg / 0.45359237, "weight", units);
+  const head = `${name[0]?.toUpperCase() ?? ""}${name.slice(1)}: ${material}${reading(piece.density_g_cc, "density", units)}`;
+  return `${head}. It weighs ${weight} and carries ${reading(share.rg_share, "share", units)} of the ball's RG.`;
+}
+
+/** Pin and centre of gravity, where they lie close enough to the cut to be shown on it. */
+export function marksOf(derived: Derived, section: Section, radius_in: number): Mark[] {
+  const flat = (name: string, at: Vec3, within_in: number): Mark[] =>
+    Math.abs(dot(at, section.normal) - section.depth_in) <= within_in
+      ? [{ name, at: [dot(at, section.u), dot(at, section.v)] }]
+      : [];
+  return [...flat("pin", [0, 0, radius_in], 0.15), ...flat("CG", derived.weighed.cg_in, 0.15)];
+}

@@ -1,0 +1,70 @@
+// Saw planes: the presets, and a plane as two angles and a depth.
+import { scale, unit } from "../../draw/vectors";
+import type { View } from "../../store";
+import type { Vec3 } from "../../types";
+
+export type Plane = NonNullable<View["plane"]>;
+
+/** Which way the plane faces: round the pin axis, and up towards the pin. */
+export interface Facing {
+  round_deg: number;
+  up_deg: number;
+}
+
+const RAD = Math.PI / 180;
+
+export const PRESETS: { key: string; name: string; facing: Facing }[] = [
+  { key: "along", name: "Along the pin", facing: { round_deg: 0, up_deg: 0 } },
+  { key: "across", name: "Across", facing: { round_deg: 0, up_deg: 90 } },
+  { key: "aslant", name: "Off-axis", facing: { round_deg: 30, up_deg: 35 } },
+];
+
+const tidy = (value: number): number => (Math.abs(value) < 1e-12 ? 0 : value);
+
+export function normalOf({ round_deg, up_deg }: Facing): Vec3 {
+  const level = Math.cos(up_deg * RAD);
+  const normal: Vec3 = [
+    level * Math.cos(round_deg * RAD),
+    level * Math.sin(round_deg * RAD),
+    Math.sin(up_deg * RAD),
+  ];
+  return unit([tidy(normal[0]), tidy(normal[1]), tidy(normal[2])]);
+}
+
+/** The angles of a normal; `round_deg` is 0 where the plane lies square to the pin axis. */
+export function facingOf(normal: Vec3): Facing {
+  const [x, y, z] = unit(normal);
+  const level = Math.hypot(x, y);
+  return {
+    round_deg: level < 1e-9 ? 0 : Math.atan2(y, x) / RAD,
+    up_deg: Math.atan2(z, level) / RAD,
+  };
+}
+
+/** The preset a normal belongs to, if any. */
+export function presetOf(normal: Vec3): string | null {
+  const same = PRESETS.find(({ facing }) => {
+    const other = normalOf(facing);
+    return Math.hypot(normal[0] - other[0], normal[1] - other[1], normal[2] - other[2]) < 1e-6;
+  });
+  return same?.key ?? null;
+}
+
+/** The same cut with the other half kept. */
+export const flipped = (plane: Plane): Plane => ({
+  normal: scale(plane.normal, -1),
+  depth_in: -plane.depth_in || 0,
+});
+
+/** How the plane lies, in words that complete "cut …". */
+export function planeWords(plane: Plane, length: (inches: number) => string): string {
+  const { up_deg, round_deg } = facingOf(plane.normal);
+  const off =
+    Math.abs(plane.depth_in) < 0.005
+      ? "through the centre"
+      : `${length(Math.abs(plane.depth_in))} from the centre`;
+  if (Math.abs(up_deg) > 89.9) return `across the pin axis, ${off}`;
+  const turned = Math.abs(round_deg) < 0.05 ? "" : `, turned ${Math.round(round_deg)}° about it`;
+  if (Math.abs(up_deg) < 0.05) return `along the pin axis${turned}, ${off}`;
+  return `off the pin axis by ${Math.round(Math.abs(up_deg))}°${turned}, ${off}`;
+}

@@ -1,0 +1,102 @@
+import { useState } from "preact/hooks";
+import { NumberField } from "../../parts/field";
+import { useStore } from "../../store";
+import { type Facing, facingOf, flipped, normalOf, type Plane, PRESETS, presetOf } from "./plane";
+
+interface PlaneControlsProps {
+  /** Turns the picture to face a plane just chosen. */
+  onFace(plane: Plane): void;
+}
+
+/** Which way the saw cuts, how deep, and how far the pieces are pulled apart. */
+export function PlaneControls({ onFace }: PlaneControlsProps) {
+  const store = useStore();
+  const { plane, exploded } = store.view.value;
+  const radius_in = store.derived.value.file.diameter_in / 2;
+  // Square to the pin axis the turn about it shows in nothing, but the slider must not jump.
+  const [round_deg, setRound] = useState(0);
+  const facing = plane ? facingOf(plane.normal) : null;
+  const shown: Facing | null =
+    facing && (Math.abs(facing.up_deg) > 89.99 ? { ...facing, round_deg } : facing);
+
+  function choose(next: Plane | null) {
+    store.look({ plane: next });
+    if (next) onFace(next);
+  }
+
+  function turn(change: Partial<Facing>) {
+    if (!plane || !shown) return;
+    const next = { ...shown, ...change };
+    setRound(next.round_deg);
+    store.look({ plane: { ...plane, normal: normalOf(next) } });
+  }
+
+  const current = plane ? presetOf(plane.normal) : "whole";
+  return (
+    <fieldset class="plane-controls">
+      <legend>Cut</legend>
+      <div class="choices">
+        {PRESETS.map(({ key, name, facing }) => (
+          <button
+            type="button"
+            key={key}
+            aria-pressed={current === key}
+            onClick={() => choose({ normal: normalOf(facing), depth_in: 0 })}
+          >
+            {name}
+          </button>
+        ))}
+        <button type="button" aria-pressed={current === "whole"} onClick={() => choose(null)}>
+          Whole
+        </button>
+        {plane && (
+          <button type="button" onClick={() => choose(flipped(plane))}>
+            Other half
+          </button>
+        )}
+      </div>
+      {plane && shown && (
+        <>
+          <NumberField
+            label="Depth"
+            value={plane.depth_in}
+            quantity="size"
+            min={-radius_in}
+            max={radius_in}
+            step={0.05}
+            onChange={(depth_in) => {
+              if (Math.abs(depth_in) <= radius_in) store.look({ plane: { ...plane, depth_in } });
+            }}
+          />
+          <NumberField
+            label="Turn"
+            value={Number(shown.round_deg.toFixed(2))}
+            quantity="angle"
+            min={-180}
+            max={180}
+            step={1}
+            onChange={(value) => turn({ round_deg: value })}
+          />
+          <NumberField
+            label="Lean"
+            value={Number(shown.up_deg.toFixed(2))}
+            quantity="angle"
+            min={-90}
+            max={90}
+            step={1}
+            onChange={(value) => turn({ up_deg: Math.min(90, Math.max(-90, value)) })}
+          />
+        </>
+      )}
+      <NumberField
+        label="Pull apart"
+        value={exploded}
+        quantity="share"
+        min={0}
+        max={1}
+        step={0.02}
+        onChange={(value) => store.look({ exploded: Math.min(1, Math.max(0, value)) })}
+      />
+    </fieldset>
+  );
+}

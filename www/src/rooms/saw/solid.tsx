@@ -1,0 +1,187 @@
+// The ball in three dimensions, drawn by the module on a canvas: turn it by
+// dragging or with the arrow keys, zoom with the wheel, two fingers or + and −.
+import { useEffect, useRef, useState } from "preact/hooks";
+import { useSize } from "../../draw/use_size";
+import { useStore } from "../../store";
+import type { Look, WasmView } from "../../types";
+import { type Camera, lookOf } from "./camera";
+import { useDark } from "./dark";
+
+interface SolidProps {
+  camera: Camera;
+  onCamera(change: (camera: Camera) => Camera): void;
+  onPick(part: number | null): void;
+  /** WebGL2 cannot be had: the flat drawing stands in. */
+  onMissing(why: string): void;
+  /** Told how to take a picture of what is shown. */
+  onReady(picture: () => Promise<Blob | null>): void;
+}
+
+const TURN_DEG_PX = 0.45;
+const KEY_DEG = 5;
+const CLICK_PX = 4;
+
+export const clampCamera = ({ yaw_deg, pitch_deg, zoom }: Camera): Camera => ({
+  yaw_deg: ((((yaw_deg + 180) % 360) + 360) % 360) - 180,
+  pitch_deg: Math.min(89, Math.max(-89, pitch_deg)),
+  zoom: Math.min(4, Math.max(0.5, zoom)),
+});
+
+export function Solid(props: SolidProps) {
+  const { camera, onCamera, onPick, onMissing, onReady } = props;
+  const store = useStore();
+  const [box, size] = useSize<HTMLDivElement>();
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const view = useRef<WasmView | null>(null);
+  const [lost, setLost] = useState(false);
+  const dark = useDark();
+  const pointers = useRef(new Map<number, { x: number; y: number }>());
+  const moved = useRef(0);
+  const look: Look | null = size && lookOf(store.view.value, store.derived.value, camera, size, dark);
+  const latest = useRef(look);
+  latest.current = look;
+
+  /** Draws now; the ball is read at the last moment since an edit frees the one before. */
+  function draw() {
+    if (view.current && latest.current) view.current.draw(store.derived.peek().ball, latest.current);
+  }
+
+  function start() {
+    const element = canvas.current;
+    if (!element) return;
+    view.current?.free();
+    view.current = null;
+    try {
+      view.current = new store.wasm.View(element);
+      draw();
+    } catch (why) {
+      onMissing(String(why));
+    }
+  }
+
+  useEffect(() => {
+    const element = canvas.current;
+    if (!element) return;
+    start();
+    const lose = (event: Event) => {
+      event.preventDefault();
+      setLost(true);
+    };
+    const restore = () => {
+      setLost(false);
+      start();
+    };
+    // Not Preact's onWheel: scrolling must be held back, which a passive listener cannot.
+    const wheel = (event: WheelEvent) => {
+      if (document.activeElement !== element.parentElement && !event.ctrlKey) return;
+      event.preventDefault();
+      onCamera((old) => clampCamera({ ...old, zoom: old.zoom * Math.exp(-event.deltaY / 600) }));
+    };
+    element.addEventListener("webglcontextlost", lose);
+    element.addEventListener("webglcontextrestored", restore);
+    element.addEventListener("wheel", wheel, { passive: false });
+    onReady(
+      () =>
+        new Promise((done) => {
+          draw();
+          element.toBlob(done, "image/png");
+        }),
+    );
+    return () => {
+      element.removeEventListener("webglcontextlost", lose);
+      element.removeEventListener("webglcontextrestored", restore);
+      element.removeEventListener("wheel", wheel);
+      view.current?.free();
+      view.current = null;
+    };
+  }, []);
+
+  useEffect(() => {
+    if (lost) return;
+    const frame = requestAnimationFrame(draw);
+    return () => cancelAnimationFrame(frame);
+  });
+
+  function drag(event: PointerEvent) {
+    const before = pointers.current.get(event.pointerId);
+    if (!before) return;
+    const now = { x: event.clientX, y: event.clientY };
+    const [dx, dy] = [now.x - before.x, now.y - before.y];
+    const other = [...pointers.current].find(([id]) => id !== event.pointerId)?.[1];
+    pointers.current.set(event.pointerId, now);
+    moved.current += Math.abs(dx) + Math.abs(dy);
+    if (other) {
+      const apart = (a: { x: number; y: number }) => Math.hypot(a.x - other.x, a.y - other.y);
+      const by = apart(now) / Math.max(1, apart(before));
+      onCamera((old) => clampCamera({ ...old, zoom: old.zoom * by }));
+    } else {
+      onCamera((old) =>
+        clampCamera({
+          ...old,
+          yaw_deg: old.yaw_deg - dx * TURN_DEG_PX,
+          pitch_deg: old.pitch_deg + dy * TURN_DEG_PX,
+        }),
+      );
+    }
+  }
+
+  function drop(event: PointerEvent) {
+    const known = pointers.current.delete(event.pointerId);
+    if (!known || event.type === "pointercancel" || moved.current > CLICK_PX) return;
+    const rect = canvas.current?.getBoundingClientRect();
+    if (!rect || !view.current || !latest.current) return;
+    const at: [number, number] = [event.clientX - rect.left, event.clientY - rect.top];
+    const pick = view.current.pick(store.derived.peek().ball, latest.current, ...at);
+    onPick(pick?.part ?? null);
+  }
+
+  function press(event: KeyboardEvent) {
+    const step = STEPS[event.key];
+    if (!step || event.ctrlKey || event.metaKey || event.altKey) return;
+    event.preventDefault();
+    onCamera((old) => clampCamera(step(old)));
+  }
+
+  return (
+    <div class="solid" ref={box}>
+      <div
+        class="solid-stage"
+        role="application"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: it is turned with the arrow keys
+        tabIndex={0}
+        aria-roledescription="3D picture"
+        aria-label="The ball sawn open. Arrow keys turn it, plus and minus zoom."
+        aria-describedby="cut-words"
+        onKeyDown={press}
+      >
+        <canvas
+          ref={canvas}
+          onPointerDown={(event) => {
+            if (pointers.current.size === 0) moved.current = 0;
+            pointers.current.set(event.pointerId, { x: event.clientX, y: event.clientY });
+            event.currentTarget.setPointerCapture(event.pointerId);
+          }}
+          onPointerMove={drag}
+          onPointerUp={drop}
+          onPointerCancel={drop}
+        />
+      </div>
+      {lost && (
+        <p class="solid-lost" role="status">
+          The graphics card let go of the 3D picture. Your ball is safe; the picture comes back by itself when
+          the card does. Until then, the flat drawing shows the same cut.
+        </p>
+      )}
+    </div>
+  );
+}
+
+const STEPS: Record<string, (camera: Camera) => Camera> = {
+  ArrowLeft: (c) => ({ ...c, yaw_deg: c.yaw_deg + KEY_DEG }),
+  ArrowRight: (c) => ({ ...c, yaw_deg: c.yaw_deg - KEY_DEG }),
+  ArrowUp: (c) => ({ ...c, pitch_deg: c.pitch_deg - KEY_DEG }),
+  ArrowDown: (c) => ({ ...c, pitch_deg: c.pitch_deg + KEY_DEG }),
+  "+": (c) => ({ ...c, zoom: c.zoom * 1.15 }),
+  "=": (c) => ({ ...c, zoom: c.zoom * 1.15 }),
+  "-": (c) => ({ ...c, zoom: c.zoom / 1.15 }),
+};

@@ -1,0 +1,103 @@
+import { useState } from "preact/hooks";
+import { useSize } from "../../draw/use_size";
+import { type Derived, useStore } from "../../store";
+import type { Section } from "../../types";
+import { reading } from "../../units";
+import { useDark } from "./dark";
+import { Flat } from "./flat";
+import { normalOf, type Plane, planeWords } from "./plane";
+import { areas } from "./walk";
+
+const FIRST: Plane = { normal: normalOf({ round_deg: 0, up_deg: 0 }), depth_in: 0 };
+const OTHERS: { key: string; name: string; plane: Plane }[] = [
+  {
+    key: "quarter",
+    name: "A quarter turn on",
+    plane: { normal: normalOf({ round_deg: 90, up_deg: 0 }), depth_in: 0 },
+  },
+  { key: "beside", name: "Beside the centre", plane: { normal: FIRST.normal, depth_in: 1 } },
+  { key: "aslant", name: "Off-axis", plane: { normal: normalOf({ round_deg: 0, up_deg: 45 }), depth_in: 0 } },
+  { key: "across", name: "Across", plane: { normal: normalOf({ round_deg: 0, up_deg: 90 }), depth_in: 0 } },
+];
+
+/** Square inches by which two cuts differ, part by part. */
+function difference_in2(a: Section, b: Section): number {
+  const other = new Map(areas(b).map(({ part, area_in2 }) => [part, area_in2]));
+  let sum = 0;
+  for (const { part, area_in2 } of areas(a)) {
+    sum += Math.abs(area_in2 - (other.get(part) ?? 0));
+    other.delete(part);
+  }
+  for (const rest of other.values()) sum += rest;
+  return sum;
+}
+
+const cut = (derived: Derived, plane: Plane): Section => derived.ball.section(plane.normal, plane.depth_in);
+
+/** A quarter turn where that shows another shape, else the slanted cut. */
+function telling(derived: Derived): string {
+  const [quarter] = OTHERS;
+  if (!quarter) return "aslant";
+  return difference_in2(cut(derived, FIRST), cut(derived, quarter.plane)) > 0.5 ? "quarter" : "aslant";
+}
+
+/** One ball, two cuts, one scale: how a core comes to look like another. */
+export function TwoCuts() {
+  const store = useStore();
+  const derived = store.derived.value;
+  const { units, selected, markers } = store.view.value;
+  const dark = useDark();
+  const [box, size] = useSize<HTMLDivElement>();
+  const [chosen, setChosen] = useState<string | null>(null);
+  const key = chosen ?? telling(derived);
+  const other = OTHERS.find((one) => one.key === key) ?? OTHERS[0];
+  if (!other) return null;
+  const beside = (size?.width_px ?? 0) >= 420;
+  const width_px = size ? (beside ? (size.width_px - 8) / 2 : size.width_px) : 0;
+  const height_px = Math.min(Math.max(width_px - 70, 220), 420);
+  const first = cut(derived, FIRST);
+  const second = cut(derived, other.plane);
+  const words = (plane: Plane) => planeWords(plane, (inches) => reading(inches, "size", units));
+  const drawing = { derived, units, dark, width_px, height_px, marked: markers, highlighted: selected };
+  return (
+    <div class="two-cuts">
+      <div class="two-cuts-pair" data-beside={beside || undefined} ref={box}>
+        {size && (
+          <>
+            <figure>
+              <Flat {...drawing} id="cut-one" section={first} />
+              <figcaption>Cut {words(FIRST)}</figcaption>
+            </figure>
+            <figure>
+              <Flat {...drawing} id="cut-two" section={second} />
+              <figcaption>Cut {words(other.plane)}</figcaption>
+            </figure>
+          </>
+        )}
+      </div>
+      <p class="two-cuts-says">
+        One ball, one core, two saw cuts at the same scale. The parts differ by{" "}
+        {units === "metric"
+          ? `${(difference_in2(first, second) * 6.4516).toFixed(0)} cm²`
+          : `${difference_in2(first, second).toFixed(1)} in²`}{" "}
+        of cut face, and nothing in the ball has changed. People in the trade are regularly fooled by this:
+        before you say that two cores differ, ask how each was cut.
+      </p>
+      <fieldset>
+        <legend>Second cut</legend>
+        <div class="choices">
+          {OTHERS.map((one) => (
+            <button
+              type="button"
+              key={one.key}
+              aria-pressed={one.key === key}
+              onClick={() => setChosen(one.key)}
+            >
+              {one.name}
+            </button>
+          ))}
+        </div>
+      </fieldset>
+    </div>
+  );
+}
