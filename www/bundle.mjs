@@ -28,13 +28,9 @@ await build({
   assetNames: "assets/[name]-[hash]",
   chunkNames: "assets/[name]-[hash]",
   loader: { ".wasm": "file", ".woff2": "file", ".svg": "file", ".json": "json" },
-  legalComments: "linked",
+  legalComments: "none",
   logLevel: "warning",
 });
 
 cpSync(join(here, "index.html"), join(out, "index.html"));
 cpSync(join(here, "static"), out, { recursive: true });
-cpSync(
-  join(here, "node_modules/@fontsource-variable/source-sans-3/LICENSE"),
-  join(out, "assets", "source-sans-3-LICENSE.txt"),
-);

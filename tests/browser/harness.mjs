@@ -92,7 +92,7 @@ export async function openPage(browser, url, { viewport = DESKTOP, hash = "", ..
     reload: () => load(() => page.reload({ waitUntil: "networkidle" })),
     async check() {
       const stopped = page.getByRole("heading", { name: "has stopped" });
-      if (await stopped.count()) faults.push(await page.locator("body").innerText());
+      if (await stopped.count()) faults.push(await page.locator("body").textContent());
       assert.deepEqual(faults, []);
     },
   };

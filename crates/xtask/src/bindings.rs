@@ -23,19 +23,10 @@ const FEATURES: [&str; 6] = [
 /// Compiles crates/web and writes pithball.js, pithball.d.ts and
 /// pithball_bg.wasm to www/pkg. Does nothing after an unchanged compile.
 pub(crate) fn build() -> Result<()> {
-    run(cargo(&[
-        "build",
-        "--quiet",
-        "--package=pithball-web",
-        "--release",
-        "--target",
-        WASM_TARGET,
-    ]))?;
-    let target = std::env::var_os("CARGO_TARGET_DIR")
-        .map_or_else(|| root().join("target"), |dir| root().join(dir));
+    run(cargo(&["build", "--quiet", "--package=pithball-web", "--release", "--target", WASM_TARGET]))?;
+    let target = std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root().join("target"), |dir| root().join(dir));
     let compiled_path = target.join(WASM_TARGET).join("release/pithball_web.wasm");
-    let compiled =
-        fs::read(&compiled_path).with_context(|| format!("reading {}", compiled_path.display()))?;
+    let compiled = fs::read(&compiled_path).with_context(|| format!("reading {}", compiled_path.display()))?;
 
     let pkg = www().join("pkg");
     let stamp = pkg.join("compiled.wasm");
@@ -53,8 +44,7 @@ pub(crate) fn build() -> Result<()> {
         .generate(&pkg)
         .context("generating the page's bindings")?;
     // Types of the raw module would hide what the bundler makes of it: an address.
-    fs::remove_file(pkg.join("pithball_bg.wasm.d.ts"))
-        .context("removing the raw module's types")?;
+    fs::remove_file(pkg.join("pithball_bg.wasm.d.ts")).context("removing the raw module's types")?;
     optimise(&pkg.join("pithball_bg.wasm"))?;
     fs::write(&stamp, compiled).with_context(|| format!("writing {}", stamp.display()))
 }

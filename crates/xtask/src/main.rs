@@ -5,6 +5,7 @@
 
 mod bench;
 mod bindings;
+mod notices;
 mod run;
 mod site;
 mod test;
@@ -16,10 +17,7 @@ use std::process::ExitCode;
 use clap::{Parser, Subcommand};
 
 #[derive(Parser)]
-#[command(
-    name = "cargo xtask",
-    about = "Build, serve, test and measure Pithball"
-)]
+#[command(name = "cargo xtask", about = "Build, serve, test and measure Pithball")]
 struct Cli {
     #[command(subcommand)]
     command: Command,

@@ -33,9 +33,7 @@ pub(crate) fn cargo(args: &[&str]) -> Command {
 /// Runs a command to its end with its output shown; anything but success is an error.
 pub(crate) fn run(mut command: Command) -> Result<()> {
     let shown = shown(&command);
-    let status = command
-        .status()
-        .with_context(|| format!("could not start `{shown}`"))?;
+    let status = command.status().with_context(|| format!("could not start `{shown}`"))?;
     if !status.success() {
         bail!("`{shown}` failed ({status})");
     }
@@ -46,9 +44,7 @@ pub(crate) fn run(mut command: Command) -> Result<()> {
 pub(crate) fn output(mut command: Command) -> Result<String> {
     let shown = shown(&command);
     command.stderr(std::process::Stdio::inherit());
-    let output = command
-        .output()
-        .with_context(|| format!("could not start `{shown}`"))?;
+    let output = command.output().with_context(|| format!("could not start `{shown}`"))?;
     if !output.status.success() {
         bail!("`{shown}` failed ({})", output.status);
     }
@@ -71,8 +67,5 @@ pub(crate) fn become_command(command: Command) -> Result<()> {
 
 fn shown(command: &Command) -> String {
     let words = std::iter::once(command.get_program()).chain(command.get_args());
-    words
-        .map(OsStr::to_string_lossy)
-        .collect::<Vec<_>>()
-        .join(" ")
+    words.map(OsStr::to_string_lossy).collect::<Vec<_>>().join(" ")
 }

@@ -12,15 +12,7 @@ pub(crate) fn test() -> Result<()> {
     step("format");
     run(cargo(&["fmt", "--all", "--check"]))?;
     step("lints");
-    run(cargo(&[
-        "clippy",
-        "--quiet",
-        "--workspace",
-        "--all-targets",
-        "--",
-        "-D",
-        "warnings",
-    ]))?;
+    run(cargo(&["clippy", "--quiet", "--workspace", "--all-targets", "--", "-D", "warnings"]))?;
     step("native tests");
     run(cargo(&["test", "--quiet", "--workspace"]))?;
     step("page: build");
@@ -46,11 +38,7 @@ fn node_tests(folder: &str, chromium: &Path) -> Result<()> {
         }
     }
     files.sort();
-    let mut node = command(
-        &root(),
-        "node",
-        &["--test", "--test-concurrency=1", "--test-reporter=spec"],
-    );
+    let mut node = command(&root(), "node", &["--test", "--test-concurrency=1", "--test-reporter=spec"]);
     node.args(&files).env("PITHBALL_CHROMIUM", chromium);
     run(node)
 }

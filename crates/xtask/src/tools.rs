@@ -15,15 +15,12 @@ pub(crate) const WASM_TARGET: &str = "wasm32-unknown-unknown";
 /// not enough where rustup is told not to install by itself.
 pub(crate) fn wasm_target() -> Result<()> {
     let sysroot = output(command(&root(), "rustc", &["--print", "sysroot"]))?;
-    let library = Path::new(sysroot.trim())
-        .join("lib/rustlib")
-        .join(WASM_TARGET);
+    let library = Path::new(sysroot.trim()).join("lib/rustlib").join(WASM_TARGET);
     if library.is_dir() {
         return Ok(());
     }
-    run(command(&root(), "rustup", &["target", "add", WASM_TARGET])).context(
-        "the page needs Rust's wasm target; with rustup: rustup target add wasm32-unknown-unknown",
-    )
+    run(command(&root(), "rustup", &["target", "add", WASM_TARGET]))
+        .context("the page needs Rust's wasm target; with rustup: rustup target add wasm32-unknown-unknown")
 }
 
 /// Installs the locked npm packages, unless this very lock file was installed already.
@@ -42,12 +39,8 @@ pub(crate) fn npm_packages() -> Result<()> {
 fn node() -> Result<()> {
     let version = output(command(&root(), "node", &["--version"]))
         .context("Node 20 or newer is needed; install it from your system or nodejs.org")?;
-    let major: u32 = version
-        .trim_start_matches('v')
-        .split('.')
-        .next()
-        .and_then(|major| major.parse().ok())
-        .unwrap_or(0);
+    let major: u32 =
+        version.trim_start_matches('v').split('.').next().and_then(|major| major.parse().ok()).unwrap_or(0);
     if major < 20 {
         bail!("Node 20 or newer is needed, found {}", version.trim());
     }
@@ -60,10 +53,7 @@ pub(crate) fn chromium() -> Result<PathBuf> {
     if let Some(named) = std::env::var_os("PITHBALL_CHROMIUM") {
         let path = PathBuf::from(named);
         if !path.is_file() {
-            bail!(
-                "PITHBALL_CHROMIUM names {}, which is not a file",
-                path.display()
-            );
+            bail!("PITHBALL_CHROMIUM names {}, which is not a file", path.display());
         }
         return Ok(path);
     }
@@ -72,10 +62,7 @@ pub(crate) fn chromium() -> Result<PathBuf> {
         bail!("the browser tests need Chromium; install it with: sudo apt-get install chromium");
     }
     if !path.is_file() {
-        bail!(
-            "no {} after installing chromium; name yours in PITHBALL_CHROMIUM",
-            path.display()
-        );
+        bail!("no {} after installing chromium; name yours in PITHBALL_CHROMIUM", path.display());
     }
     Ok(path)
 }
@@ -90,17 +77,9 @@ fn apt_install(package: &str) -> Result<()> {
             sudo.args(["-n", "apt-get"]);
             sudo
         };
-        apt.args(args)
-            .env("DEBIAN_FRONTEND", "noninteractive")
-            .stdin(Stdio::null());
+        apt.args(args).env("DEBIAN_FRONTEND", "noninteractive").stdin(Stdio::null());
         apt
     };
     run(apt(&["-qq", "update"]))?;
-    run(apt(&[
-        "-qq",
-        "-y",
-        "install",
-        "--no-install-recommends",
-        package,
-    ]))
+    run(apt(&["-qq", "-y", "install", "--no-install-recommends", package]))
 }
