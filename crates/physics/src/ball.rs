@@ -54,7 +54,7 @@ pub struct Face {
 /// A recipe that can be made, ready to be asked what is where.
 ///
 /// ```
-/// use physics::{ball::{Ball, Line, Part}, recipe::{Piece, Recipe, Shape, Solid}};
+/// use pithball_physics::{ball::{Ball, Line, Part}, recipe::{Piece, Recipe, Shape, Solid}};
 /// let core = Solid { shape: Shape::Sphere { diameter_m: 0.1 }, squash: [1.0; 2], turn_rad: [0.0; 3], at_m: [0.0; 3].into() };
 /// let ball = Ball::new(&Recipe {
 ///     diameter_m: 0.2,
@@ -64,7 +64,7 @@ pub struct Face {
 /// })?;
 /// let runs = ball.runs(&Line { origin_m: [0.0; 3].into(), direction: [1.0, 0.0, 0.0].into() });
 /// assert_eq!(runs.iter().map(|r| r.part).collect::<Vec<_>>(), [Part::Cover, Part::Piece(0), Part::Cover]);
-/// # Ok::<(), physics::check::RecipeError>(())
+/// # Ok::<(), pithball_physics::check::RecipeError>(())
 /// ```
 #[derive(Clone, Debug)]
 pub struct Ball {
@@ -139,11 +139,10 @@ fn drilled(hole: &Hole, radius_m: f64) -> Option<Placed> {
     // Nothing of the ball is farther than 2R from the entry: what reaches
     // beyond that takes away no more. The far end lies beyond the ball.
     let (depth, radius) = (hole.depth_m.min(3.0 * radius_m), (0.5 * hole.diameter_m).min(3.0 * radius_m));
-    let half = 2.0 * radius_m + 0.5 * depth;
-    let middle = entry + axis * depth + out * half;
+    let (bottom, length) = (entry + axis * depth, depth + 4.0 * radius_m);
     let x = if out.x.abs() < 0.6 { Vector3::x() } else { Vector3::y() };
     let x = (x - out * x.dot(&out)).normalize();
     let frame = Matrix3::from_columns(&[x, out.cross(&x), out]);
-    let cylinder = Lathe::new(&[[0.0, -half], [radius, -half], [radius, half], [0.0, half]]);
-    Some(Placed::with(Form::Lathe(cylinder), frame, middle))
+    let cylinder = Lathe::new(&[[0.0, 0.0], [radius, 0.0], [radius, length], [0.0, length]]);
+    Some(Placed::with(Form::Lathe(cylinder), frame, bottom))
 }

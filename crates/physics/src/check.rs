@@ -117,7 +117,11 @@ pub(crate) fn check(recipe: &Recipe) -> Checked {
         for (k, cut) in piece.cuts.iter().enumerate() {
             solid(Place::Cut(n, k), cut)?;
         }
-        let (reach_m, radius_m) = (farthest(&Placed::new(&piece.solid)), 0.5 * recipe.diameter_m);
+        let (placed, radius_m) = (Placed::new(&piece.solid), 0.5 * recipe.diameter_m);
+        if placed.at.norm() + placed.reach <= radius_m {
+            continue;
+        }
+        let reach_m = farthest(&placed);
         if reach_m > radius_m * (1.0 + TOUCH) {
             return Err(RecipeError::SticksOut { piece: n, reach_m, radius_m });
         }

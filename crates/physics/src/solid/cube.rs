@@ -64,3 +64,12 @@ pub(super) fn breaks(b: &Vector3<f64>, u: &Vector3<f64>, d: &Vector3<f64>, out: 
         }
     }
 }
+
+/// Outward unit vectors of the six sides.
+pub(super) fn sides() -> impl Iterator<Item = Vector3<f64>> {
+    (0..6).map(|n| {
+        let mut side = Vector3::zeros();
+        side[n / 2] = if n % 2 == 0 { -1.0 } else { 1.0 };
+        side
+    })
+}

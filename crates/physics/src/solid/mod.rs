@@ -3,6 +3,8 @@
 mod cube;
 mod extent;
 mod lathe;
+mod outline;
+mod relation;
 mod ring;
 mod roots;
 mod sphere;

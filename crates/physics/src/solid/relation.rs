@@ -1,0 +1,69 @@
+//! Sure answers to "apart?" and "inside?", so that what cannot matter is left
+//! out. Where the answer is not sure it is no, and the walk along lines decides.
+
+use nalgebra::Vector3;
+
+use super::{Form, Placed, cube, extent::farthest};
+
+/// Room for rounding when a piece exactly fills its container.
+const TOUCH: f64 = 1e-13;
+/// Directions round an axis; a polygon of so many sides around a circle
+/// reaches 1/cos(π/n) times its radius.
+const AROUND: usize = 32;
+
+impl Placed {
+    /// Support function: the largest `n`·x over the solid.
+    fn support(&self, n: &Vector3<f64>) -> f64 {
+        let m = self.linear.tr_mul(n);
+        let across = (m.x * m.x + m.y * m.y).sqrt();
+        let own = match &self.form {
+            Form::Sphere => m.norm(),
+            Form::Cube => m.x.abs() + m.y.abs() + m.z.abs(),
+            Form::Lathe(lathe) => {
+                lathe.rims.iter().map(|[r, z]| r * across + z * m.z).fold(f64::NEG_INFINITY, f64::max)
+            }
+            Form::Ring(ring) => ring.ring * across + ring.tube * m.norm(),
+        };
+        n.dot(&self.at) + own
+    }
+
+    /// Whether the solids surely share no volume: a plane lies between them.
+    pub(crate) fn surely_apart(&self, other: &Self) -> bool {
+        let between = other.at - self.at;
+        if between.norm() >= self.reach + other.reach {
+            return true;
+        }
+        let split =
+            |n: Vector3<f64>| self.support(&n) <= -other.support(&-n) || other.support(&n) <= -self.support(&-n);
+        let own = |s: &Self| [0, 1, 2].map(|i| s.inverse.row(i).transpose());
+        split(between) || own(self).into_iter().any(split) || own(other).into_iter().any(split)
+    }
+
+    /// Whether `other` surely lies inside this solid (touching counts as inside).
+    pub(crate) fn surely_holds(&self, other: &Self) -> bool {
+        let inner = other.seen_from(self);
+        match &self.form {
+            Form::Sphere => {
+                inner.at.norm() + inner.reach <= 1.0 + TOUCH
+                    || (matches!(inner.form, Form::Lathe(_) | Form::Cube) && farthest(&inner) <= 1.0 + TOUCH)
+            }
+            Form::Cube => cube::sides().all(|n| inner.support(&n) <= 1.0 + TOUCH),
+            Form::Lathe(lathe) if lathe.convex => {
+                let slack = TOUCH * (lathe.radius + lathe.z[1] - lathe.z[0]);
+                let round = inner.turns_about_z();
+                lathe.edges().iter().all(|e| {
+                    let [nr, nz] = e.normal;
+                    if round || nr == 0.0 {
+                        return inner.support(&Vector3::new(nr, 0.0, nz)) <= e.k + slack;
+                    }
+                    let nr = nr / libm::cos(core::f64::consts::PI / AROUND as f64);
+                    (0..AROUND).all(|k| {
+                        let (s, c) = libm::sincos(k as f64 * core::f64::consts::TAU / AROUND as f64);
+                        inner.support(&Vector3::new(nr * c, nr * s, nz)) <= e.k
+                    })
+                })
+            }
+            Form::Lathe(_) | Form::Ring(_) => false,
+        }
+    }
+}

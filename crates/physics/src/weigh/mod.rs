@@ -1,0 +1,163 @@
+//! Mass, centre of gravity, tensor, RG, differentials and each piece's share.
+//!
+//! The ball is a sphere of cover; every piece poured, cut given back and hole
+//! drilled moves the volume of one solid from one part to another. A solid
+//! that lies wholly in one part does so in closed form. All others are summed
+//! along lines parallel to the solid's own axis, exact along each line, by
+//! Gauss–Kronrod rules across the plane between the places where the picture
+//! changes, refined until the bound is met.
+
+mod job;
+mod principal;
+mod ray;
+mod rule;
+mod sum;
+
+use nalgebra::{Matrix3, Vector3};
+
+use crate::ball::Ball;
+use crate::moments::Moments;
+use crate::units::KG_PER_OZ;
+use sum::{Sum, Summer};
+
+/// Relative error of mass and of every principal moment that [`weigh`] refines to.
+pub const TOLERANCE: f64 = 5e-7;
+
+/// What a ball weighs and how its mass is spread.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Weighed {
+    /// Radius of the ball.
+    pub radius_m: f64,
+    /// Mass.
+    pub mass_kg: f64,
+    /// Centre of gravity from the ball's geometric centre.
+    pub cg_m: Vector3<f64>,
+    /// Inertia tensor about the centre of gravity, in ball axes.
+    pub inertia_kg_m2: Matrix3<f64>,
+    /// Principal radii of gyration about the centre of gravity: low, middle, high.
+    pub rg_m: [f64; 3],
+    /// Unit principal axes in the order of `rg_m`: the low axis points to +z,
+    /// the high axis to +x (each as far as it can), low × high = middle. Where
+    /// two RGs agree within the error, their axes are as near to those as may be.
+    pub axes: [Vector3<f64>; 3],
+    /// Bound on the relative error of the mass, of every principal moment and,
+    /// relative to the largest entry, of every tensor entry.
+    pub relative_error: f64,
+    /// The cover first, then every piece in recipe order, as they really are
+    /// in the ball (displaced parts gone).
+    pub shares: Vec<Share>,
+}
+
+/// What one part of the ball contributes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Share {
+    /// Volume really filled.
+    pub volume_m3: f64,
+    /// Mass.
+    pub mass_kg: f64,
+    /// Part of the tensor's trace about the ball's centre of gravity; all sum to 1.
+    pub rg_share: f64,
+}
+
+impl Weighed {
+    /// High minus low RG.
+    pub fn differential_m(&self) -> f64 {
+        self.rg_m[2] - self.rg_m[0]
+    }
+
+    /// High minus middle RG.
+    pub fn intermediate_differential_m(&self) -> f64 {
+        self.rg_m[2] - self.rg_m[1]
+    }
+
+    /// Top weight, m·cg_z/R as a mass: what must be set on the far pole to
+    /// balance a scale under the ball's centre. In ounces.
+    pub fn top_weight_oz(&self) -> f64 {
+        self.mass_kg * self.cg_m.z / self.radius_m / KG_PER_OZ
+    }
+}
+
+/// Weighs a ball.
+///
+/// The relative error of mass and of every principal moment is at most
+/// [`TOLERANCE`] (so of every RG at most that), and near rounding where every
+/// part has a closed form; `relative_error` is the bound really reached. A ball of which the
+/// holes leave nothing has zeros for all and a `relative_error` of 1.
+pub fn weigh(ball: &Ball) -> Weighed {
+    let sum = Summer::new(ball).finish(|sum| Whole::new(ball, sum).relative_error(sum) <= TOLERANCE);
+    Whole::new(ball, &sum).weighed(ball, &sum)
+}
+
+/// The ball as one body.
+struct Whole {
+    mass_kg: f64,
+    cg_m: Vector3<f64>,
+    inertia_kg_m2: Matrix3<f64>,
+    moments: [f64; 3],
+    axes: [Vector3<f64>; 3],
+}
+
+impl Whole {
+    fn new(ball: &Ball, sum: &Sum) -> Self {
+        let mut total = Moments::ZERO;
+        for (part, density) in sum.parts.iter().zip(&ball.densities_kg_m3) {
+            total += part.scaled(*density);
+        }
+        let mass_kg = total.volume;
+        let cg_m = if mass_kg > 0.0 { total.first / mass_kg } else { Vector3::zeros() };
+        let inertia_kg_m2 = about(&total, &cg_m);
+        let same = (sum.second_error_kg_m2 / inertia_kg_m2.amax().max(f64::MIN_POSITIVE)).max(1e-12);
+        let (moments, axes) = principal::principal(&inertia_kg_m2, same);
+        Self { mass_kg, cg_m, inertia_kg_m2, moments, axes }
+    }
+
+    fn relative_error(&self, sum: &Sum) -> f64 {
+        if self.mass_kg <= sum.mass_error_kg || self.moments[0] <= 0.0 {
+            return 1.0;
+        }
+        // Each diagonal entry of the tensor is the sum of two second moments.
+        let error = (sum.mass_error_kg / self.mass_kg).max(2.0 * sum.second_error_kg_m2 / self.moments[0]);
+        error.min(1.0)
+    }
+
+    fn weighed(self, ball: &Ball, sum: &Sum) -> Weighed {
+        let relative_error = self.relative_error(sum);
+        let left = self.mass_kg > sum.mass_error_kg;
+        let trace = self.inertia_kg_m2.trace();
+        let shares = sum.parts.iter().zip(&ball.densities_kg_m3).map(|(part, density)| {
+            // A hidden piece keeps the rounding of what was added and taken away.
+            let volume_m3 = part.volume.max(0.0);
+            let rg_share = if left { density * about(part, &self.cg_m).trace() / trace } else { 0.0 };
+            Share { volume_m3, mass_kg: density * volume_m3, rg_share }
+        });
+        let shares = shares.collect();
+        let radius_m = ball.radius_m;
+        if !left {
+            let (cg_m, inertia_kg_m2) = (Vector3::zeros(), Matrix3::zeros());
+            let axes = [Vector3::z(), Vector3::y(), Vector3::x()];
+            return Weighed {
+                radius_m,
+                mass_kg: 0.0,
+                cg_m,
+                inertia_kg_m2,
+                rg_m: [0.0; 3],
+                axes,
+                relative_error,
+                shares,
+            };
+        }
+        let rg_m = self.moments.map(|m| (m.max(0.0) / self.mass_kg).sqrt());
+        let Self { mass_kg, cg_m, inertia_kg_m2, axes, .. } = self;
+        Weighed { radius_m, mass_kg, cg_m, inertia_kg_m2, rg_m, axes, relative_error, shares }
+    }
+}
+
+/// Inertia tensor about `point` of a body with these moments.
+fn about(m: &Moments, point: &Vector3<f64>) -> Matrix3<f64> {
+    let cross = m.first * point.transpose();
+    let second = m.second - cross - cross.transpose() + point * point.transpose() * m.volume;
+    Matrix3::from_diagonal_element(second.trace()) - second
+}
+
+#[cfg(test)]
+mod tests;
