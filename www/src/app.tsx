@@ -1,3 +1,4 @@
+import { useErrorBoundary } from "preact/hooks";
 import { Announcer } from "./announce";
 import { Bar } from "./bar";
 import { Fault } from "./parts/fault";
@@ -20,7 +21,8 @@ const ROOMS: { room: Room; name: string; View: () => preact.JSX.Element | null }
 export function App() {
   const store = useStore();
   const front = store.view.value.room;
-  const fault = store.fault.value;
+  const [broken] = useErrorBoundary();
+  const fault = store.fault.value ?? broken;
   if (fault) return <Fault error={fault} doc={store.doc.value} />;
   return (
     <div class="page">

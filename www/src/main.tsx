@@ -44,7 +44,10 @@ async function start(root: HTMLElement): Promise<void> {
   effect(() => {
     document.documentElement.dataset.theme = store.view.value.theme;
   });
-  addEventListener("error", (event) => store.fail(event.error ?? event.message));
+  addEventListener("error", (event) => {
+    // Without an error it is only the browser's remark, such as on a resize.
+    if (event.error) store.fail(event.error);
+  });
   addEventListener("unhandledrejection", (event) => store.fail(event.reason));
   render(
     <StoreContext.Provider value={store}>

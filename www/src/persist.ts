@@ -54,6 +54,21 @@ function setAside(text: string): Found {
   };
 }
 
+/** Makes the next visit start from the first ball; the old one is set aside. */
+export function startAfresh(): void {
+  halted = true;
+  try {
+    const text = localStorage.getItem(KEY);
+    if (text !== null) localStorage.setItem(UNREADABLE_KEY, text);
+    localStorage.removeItem(KEY);
+  } catch {
+    // Where nothing can be kept, the next visit is fresh anyway.
+  }
+}
+
+/** Set once the page is on its way out and must not write the old state again. */
+let halted = false;
+
 /** Keeps every change, shortly after it, and at the latest when the page goes. */
 export function autosave(store: Store): void {
   let timer = 0;
@@ -62,7 +77,7 @@ export function autosave(store: Store): void {
 
   function write(): void {
     clearTimeout(timer);
-    if (waiting === null) return;
+    if (waiting === null || halted) return;
     try {
       localStorage.setItem(KEY, waiting);
       failed = false;

@@ -202,7 +202,12 @@ export function createStore(wasm: WasmModule, first: Doc, good: Doc, firstView: 
   const section = computed(() => {
     const plane = view.value.plane;
     if (!plane || fault.value) return null;
-    return derived.value.ball.section(plane.normal, plane.depth_in);
+    try {
+      return derived.value.ball.section(plane.normal, plane.depth_in);
+    } catch (error) {
+      queueMicrotask(() => fail(error));
+      return null;
+    }
   });
 
   return {

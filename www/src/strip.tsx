@@ -7,12 +7,14 @@ export function Strip() {
   const { weighed, roll, ballProblem } = store.derived.value;
   const { entry_angle_deg } = roll.summary;
   return (
-    <dl class="strip" aria-label="The numbers that matter" data-stale={ballProblem ? "" : undefined}>
-      <Item name="Weight" value={weighed.weight_lb} quantity="weight" />
-      <Item name="RG" value={weighed.rg_in.low} quantity="rg" />
-      <Item name="Diff." spoken="Differential" value={weighed.differential_in} quantity="rg" />
-      <Item name="Entry" spoken="Entry angle" value={entry_angle_deg} quantity="angle" />
-    </dl>
+    <section aria-label="The numbers that matter">
+      <dl class="strip" data-stale={ballProblem ? "" : undefined}>
+        <Item name="Weight" value={weighed.weight_lb} quantity="weight" />
+        <Item name="RG" value={weighed.rg_in.low} quantity="rg" />
+        <Item name="Diff." spoken="Differential" value={weighed.differential_in} quantity="rg" />
+        <Item name="Entry" spoken="Entry angle" value={entry_angle_deg} quantity="angle" />
+      </dl>
+    </section>
   );
 }
 

@@ -1,4 +1,5 @@
 import { saveBall } from "../files";
+import { startAfresh } from "../persist";
 import { type Doc, describe } from "../store";
 
 /** Says what broke and keeps the work within reach. */
@@ -9,7 +10,8 @@ export function Fault({ error, doc }: { error: unknown; doc: Doc | null }) {
       <div role="alert">
         <p>
           Something broke in the page itself; it was not your doing. What you made is kept in this browser and
-          comes back when you load the page again.
+          comes back when you load the page again. If it stops again, save the ball to a file and start with a
+          fresh one.
         </p>
       </div>
       <p class="fault-actions">
@@ -19,6 +21,17 @@ export function Fault({ error, doc }: { error: unknown; doc: Doc | null }) {
         {doc && (
           <button type="button" onClick={() => saveBall(doc)}>
             Save the ball to a file
+          </button>
+        )}
+        {doc && (
+          <button
+            type="button"
+            onClick={() => {
+              startAfresh();
+              location.reload();
+            }}
+          >
+            Start with a fresh ball
           </button>
         )}
       </p>

@@ -28,8 +28,9 @@ export function NumberField(props: FieldProps) {
   const units = useStore().view.value.units;
   const { unit, spoken } = measure(quantity, units);
   const id = useId();
-  // What is being typed, while it differs from what the value reads as.
-  const [typed, setTyped] = useState<string | null>(null);
+  // What is being typed, kept as typed until the value changes by another way.
+  const [draft, setDraft] = useState<{ text: string; value: number } | null>(null);
+  const typed = draft && draft.value === value ? draft.text : null;
   const shown = fieldText(value, quantity, units);
   const means = typed === null ? null : parseField(typed, quantity, units);
   const text = typed ?? shown;
@@ -37,22 +38,24 @@ export function NumberField(props: FieldProps) {
   const wrong = notNumber || Boolean(problem);
 
   function type(next: string) {
-    setTyped(next);
     const number = parseField(next, quantity, units);
+    setDraft({ text: next, value: number ?? value });
     if (number !== null) onChange(number);
   }
 
   function leave() {
     // What is no number stays, with the reason beside it.
-    if (!notNumber) setTyped(null);
+    if (!notNumber) setDraft(null);
   }
 
   function press(event: KeyboardEvent) {
-    if (event.key === "Escape" || event.key === "Enter") {
-      setTyped(null);
+    if (event.key === "Escape") {
+      setDraft(null);
+    } else if (event.key === "Enter") {
+      leave();
     } else if (event.key === "ArrowUp" || event.key === "ArrowDown") {
       event.preventDefault();
-      setTyped(null);
+      setDraft(null);
       const by = event.key === "ArrowUp" ? step : -step;
       onChange(Number((value + by).toFixed(6)));
     }
@@ -75,7 +78,7 @@ export function NumberField(props: FieldProps) {
           step={step}
           value={value}
           onInput={(event) => {
-            setTyped(null);
+            setDraft(null);
             onChange(Number(event.currentTarget.value));
           }}
         />
