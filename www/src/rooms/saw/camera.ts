@@ -11,10 +11,13 @@ export interface Camera {
   zoom: number;
 }
 
-/** Looks at a cut a little from the side, so that it reads as a cut in a solid. */
+/**
+ * Looks at a cut a little from the side, so that it reads as a cut in a
+ * solid. At yaw 0 the eye stands on −y; it walks towards +x as yaw grows.
+ */
 export function facingCamera(normal: Vec3): Camera {
   const { round_deg, up_deg } = facingOf(normal);
-  return { yaw_deg: round_deg - 24, pitch_deg: Math.min(70, Math.max(-70, up_deg + 16)), zoom: 1 };
+  return { yaw_deg: round_deg + 90 - 24, pitch_deg: Math.min(70, Math.max(-70, up_deg + 16)), zoom: 1 };
 }
 
 export function lookOf(view: View, derived: Derived, camera: Camera, size: Size, dark: boolean): Look {
