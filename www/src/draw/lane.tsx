@@ -1,7 +1,7 @@
 // The lane from above, width stretched: boards, feet, arrows, oil, the path by
 // phase, the breakpoint, the entry. Colours come from draw.css.
 import type { Hand, Roll, Zone } from "../types";
-import { ARROWS, boardToX, GUTTER_IN, LANE_FT, line, PINS, PIT_FT, type Place, WIDTH_IN } from "./lane_frame";
+import { ARROWS, boardToX, GUTTER_IN, LANE_FT, line, PINS, PIT_FT, type Place, WIDTH_IN } from "./lane-frame";
 import { momentAt, stretches } from "./moment";
 
 export interface LaneProps {

@@ -1,3 +1,4 @@
+import { BoundedField } from "../../parts/bounded-field";
 import { NumberField } from "../../parts/field";
 import { Term } from "../../parts/term";
 import { type Shot, useStore } from "../../store";
@@ -157,18 +158,16 @@ function LaneControls({ zones }: { zones: Zone[] }) {
       {zones.map((zone, i) => (
         <div key={i}>
           {i < zones.length - 1 && (
-            <NumberField
+            <BoundedField
               label={simple ? "Oil length" : `Zone ${i + 1} ends`}
               value={zone.to_ft}
               quantity="distance"
               min={20}
               max={55}
               step={0.5}
-              problem={wrong?.place.startsWith(`lane.zones[${i}].to_ft`) ? wrong : null}
-              onChange={(value) => {
-                const next = zones[i + 1];
-                if (next && value > zone.from_ft && value < next.to_ft) setEnd(i, value);
-              }}
+              least={zone.from_ft + 0.01}
+              most={(zones[i + 1]?.to_ft ?? 63) - 0.01}
+              onChange={(value) => setEnd(i, value)}
             />
           )}
           <NumberField

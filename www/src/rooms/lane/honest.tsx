@@ -3,8 +3,8 @@
 // itself before the last edit.
 import { useMemo } from "preact/hooks";
 import { Term } from "../../parts/term";
-import { type Derived, type Store, useStore } from "../../store";
-import type { Roll } from "../../types";
+import { type Derived, isProblem, type Store, useStore } from "../../store";
+import type { Roll, WasmBall } from "../../types";
 import { reading } from "../../units";
 
 interface Twin {
@@ -12,22 +12,26 @@ interface Twin {
   roll: Roll;
 }
 
-/** A ball of the same size and weight made of one material, let go in the same way. */
+/** A ball of the same size and weight made of one material, let go in the same way; null where it cannot roll so. */
 function solidTwin(store: Store, derived: Derived): Twin | null {
   const { file, weighed, shot } = derived;
   const radius_cm = (file.diameter_in / 2) * 2.54;
   const density_g_cc = (weighed.mass_kg * 1000) / ((4 / 3) * Math.PI * radius_cm ** 3);
-  const ball = new store.wasm.Ball({
-    format: "pithball.ball/1",
-    name: "one material",
-    diameter_in: file.diameter_in,
-    cover: { density_g_cc },
-    pieces: [],
-  });
+  let ball: WasmBall | null = null;
   try {
+    ball = new store.wasm.Ball({
+      format: "pithball.ball/1",
+      name: "one material",
+      diameter_in: file.diameter_in,
+      cover: { density_g_cc },
+      pieces: [],
+    });
     return { rg_in: ball.weigh().rg_in.low, roll: ball.roll(shot) };
+  } catch (error) {
+    if (isProblem(error)) return null;
+    throw error;
   } finally {
-    ball.free();
+    ball?.free();
   }
 }
 

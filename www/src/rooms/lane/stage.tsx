@@ -1,10 +1,10 @@
 import { useMemo } from "preact/hooks";
-import { BowlerEye } from "../../draw/bowler_eye";
+import { BowlerEye } from "../../draw/bowler-eye";
 import { Globe, track } from "../../draw/globe";
 import { LaneDrawing } from "../../draw/lane";
-import { place } from "../../draw/lane_frame";
+import { place } from "../../draw/lane-frame";
 import { endOf, momentAt } from "../../draw/moment";
-import { useSize } from "../../draw/use_size";
+import { useSize } from "../../draw/use-size";
 import { useStore } from "../../store";
 import { reading } from "../../units";
 import { usePlayer } from "./player";

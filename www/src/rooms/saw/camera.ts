@@ -1,5 +1,5 @@
 // Where the 3D picture is seen from, and the whole state of the picture.
-import type { Size } from "../../draw/use_size";
+import type { Size } from "../../draw/use-size";
 import { paintOf } from "../../palette";
 import type { Derived, View } from "../../store";
 import type { Look, Vec3 } from "../../types";

@@ -1,19 +1,19 @@
 import "./saw.css";
 import { render } from "preact";
 import { useRef, useState } from "preact/hooks";
-import { useSize } from "../../draw/use_size";
+import { useSize } from "../../draw/use-size";
 import { download, fileName } from "../../files";
 import { useStore } from "../../store";
 import { type Camera, facingCamera } from "./camera";
-import { CutWords } from "./cut_words";
+import { CutWords } from "./cut-words";
 import { useDark } from "./dark";
 import { Flat } from "./flat";
-import { PartList } from "./part_list";
+import { PartList } from "./part-list";
 import { aboutPart } from "./parts";
 import type { Plane } from "./plane";
-import { PlaneControls } from "./plane_controls";
+import { PlaneControls } from "./plane-controls";
 import { clampCamera, Solid } from "./solid";
-import { TwoCuts } from "./two_cuts";
+import { TwoCuts } from "./two-cuts";
 
 type Picture = "solid" | "flat" | "two";
 const PICTURES: { key: Picture; name: string }[] = [
@@ -160,6 +160,7 @@ function CameraButtons({ camera, onCamera, plane }: CameraButtonsProps) {
       <button type="button" onClick={() => onCamera(facingCamera(plane?.normal ?? [1, 0, 0]))}>
         Face the cut
       </button>
+      <span class="hint">Drag to turn; click the ball, then the wheel zooms.</span>
     </fieldset>
   );
 }

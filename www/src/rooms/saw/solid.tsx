@@ -1,7 +1,7 @@
 // The ball in three dimensions, drawn by the module on a canvas: turn it by
 // dragging or with the arrow keys, zoom with the wheel, two fingers or + and −.
 import { useEffect, useRef, useState } from "preact/hooks";
-import { useSize } from "../../draw/use_size";
+import { useSize } from "../../draw/use-size";
 import { useStore } from "../../store";
 import type { Look, WasmView } from "../../types";
 import { type Camera, lookOf } from "./camera";

@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { NumberField } from "../../parts/field";
+import { BoundedField } from "../../parts/bounded-field";
 import { useStore } from "../../store";
 import { type Facing, facingOf, flipped, normalOf, type Plane, PRESETS, presetOf } from "./plane";
 
@@ -57,18 +57,16 @@ export function PlaneControls({ onFace }: PlaneControlsProps) {
       </div>
       {plane && shown && (
         <>
-          <NumberField
+          <BoundedField
             label="Depth"
             value={plane.depth_in}
             quantity="size"
             min={-radius_in}
             max={radius_in}
             step={0.05}
-            onChange={(depth_in) => {
-              if (Math.abs(depth_in) <= radius_in) store.look({ plane: { ...plane, depth_in } });
-            }}
+            onChange={(depth_in) => store.look({ plane: { ...plane, depth_in } })}
           />
-          <NumberField
+          <BoundedField
             label="Turn"
             value={Number(shown.round_deg.toFixed(2))}
             quantity="angle"
@@ -77,25 +75,25 @@ export function PlaneControls({ onFace }: PlaneControlsProps) {
             step={1}
             onChange={(value) => turn({ round_deg: value })}
           />
-          <NumberField
+          <BoundedField
             label="Lean"
             value={Number(shown.up_deg.toFixed(2))}
             quantity="angle"
             min={-90}
             max={90}
             step={1}
-            onChange={(value) => turn({ up_deg: Math.min(90, Math.max(-90, value)) })}
+            onChange={(value) => turn({ up_deg: value })}
           />
         </>
       )}
-      <NumberField
+      <BoundedField
         label="Pull apart"
         value={exploded}
         quantity="share"
         min={0}
         max={1}
         step={0.02}
-        onChange={(value) => store.look({ exploded: Math.min(1, Math.max(0, value)) })}
+        onChange={(value) => store.look({ exploded: value })}
       />
     </fieldset>
   );

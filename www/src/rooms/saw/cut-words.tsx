@@ -16,6 +16,13 @@ export function CutWords({ id, section }: { id: string; section: Section }) {
   const size = (inches: number) => reading(inches, "size", units);
   const say = (layers: Layer[]) =>
     layers.map((layer) => `${name(layer.part)} ${size(layer.thick_in)}`).join(", then ");
+  if (section.regions.length === 0) {
+    return (
+      <p class="cut-words" id={id}>
+        The plane passes the ball by: it cuts nothing.
+      </p>
+    );
+  }
   const up = walkIn(derived.ball, section, section.v, radius_in);
   const aside = walkIn(derived.ball, section, section.u, radius_in);
   const area = (in2: number) =>

@@ -1,7 +1,7 @@
 // The same shot as the bowler sees it: a true perspective, nothing stretched.
 import type { Roll, Zone } from "../types";
 import { oilShare } from "./lane";
-import { ARROWS, BOARD_IN, boardToX, GUTTER_IN, LANE_FT, line, PINS, PIT_FT, WIDTH_IN } from "./lane_frame";
+import { ARROWS, BOARD_IN, boardToX, GUTTER_IN, LANE_FT, line, PINS, PIT_FT, WIDTH_IN } from "./lane-frame";
 import { momentAt, stretches } from "./moment";
 
 export interface EyeProps {

@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { useSize } from "../../draw/use_size";
+import { useSize } from "../../draw/use-size";
 import { type Derived, useStore } from "../../store";
 import type { Section } from "../../types";
 import { reading } from "../../units";
