@@ -133,18 +133,8 @@ impl BallFile {
     }
 
     pub(crate) fn read_node(node: &Node<'_>) -> Result<Self, Problem> {
-        let format = node
-            .key("format")?
-            .choice(&[("pithball.ball/1", BallVersion::V1)])?;
-        let ball = node.object(&[
-            "format",
-            "name",
-            "note",
-            "diameter_in",
-            "cover",
-            "pieces",
-            "holes",
-        ])?;
+        let format = node.key("format")?.choice(&[("pithball.ball/1", BallVersion::V1)])?;
+        let ball = node.object(&["format", "name", "note", "diameter_in", "cover", "pieces", "holes"])?;
         let file = Self {
             format,
             name: ball.get("name")?.text()?,
@@ -165,11 +155,7 @@ impl BallFile {
         if total <= MAX_SOLIDS {
             return Ok(());
         }
-        let key = if in_pieces > MAX_SOLIDS {
-            "pieces"
-        } else {
-            "holes"
-        };
+        let key = if in_pieces > MAX_SOLIDS { "pieces" } else { "holes" };
         Err(ball
             .get(key)?
             .problem_found(
@@ -185,10 +171,7 @@ impl BallFile {
     }
 }
 
-fn read_all<T>(
-    node: &Node<'_>,
-    read: impl Fn(&Node<'_>) -> Result<T, Problem>,
-) -> Result<Vec<T>, Problem> {
+fn read_all<T>(node: &Node<'_>, read: impl Fn(&Node<'_>) -> Result<T, Problem>) -> Result<Vec<T>, Problem> {
     node.items()?.map(|item| read(&item)).collect()
 }
 
@@ -197,10 +180,7 @@ fn find_all<T>(
     key: &'static str,
     read: impl Fn(&Node<'_>) -> Result<T, Problem>,
 ) -> Result<Option<Vec<T>>, Problem> {
-    object
-        .find(key)
-        .map(|node| read_all(&node, read))
-        .transpose()
+    object.find(key).map(|node| read_all(&node, read)).transpose()
 }
 
 impl Cover {
@@ -216,15 +196,7 @@ impl Cover {
 
 impl Piece {
     fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let piece = node.object(&[
-            "name",
-            "material",
-            "density_g_cc",
-            "shape",
-            "at_in",
-            "turn_deg",
-            "cuts",
-        ])?;
+        let piece = node.object(&["name", "material", "density_g_cc", "shape", "at_in", "turn_deg", "cuts"])?;
         Ok(Self {
             name: piece.get("name")?.text()?,
             material: piece.find_text("material")?,

@@ -7,6 +7,7 @@
 //! types out.
 
 mod ball;
+mod build;
 mod limits;
 mod node;
 mod problem;

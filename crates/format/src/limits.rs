@@ -13,26 +13,14 @@ pub(crate) struct Range {
 
 impl Range {
     const fn from_to(min: f64, max: f64) -> Self {
-        Self {
-            min,
-            above_min: false,
-            max,
-        }
+        Self { min, above_min: false, max }
     }
     const fn above_to(min: f64, max: f64) -> Self {
-        Self {
-            min,
-            above_min: true,
-            max,
-        }
+        Self { min, above_min: true, max }
     }
 
     pub(crate) fn holds(&self, number: f64) -> bool {
-        let low = if self.above_min {
-            number > self.min
-        } else {
-            number >= self.min
-        };
+        let low = if self.above_min { number > self.min } else { number >= self.min };
         number.is_finite() && low && number <= self.max
     }
 }
@@ -64,6 +52,8 @@ pub(crate) const AXIS_TILT_DEG: Range = Range::from_to(-90.0, 90.0);
 pub(crate) const LAUNCH_ANGLE_DEG: Range = Range::from_to(-45.0, 45.0);
 pub(crate) const BOARD: Range = Range::from_to(0.5, 39.5);
 pub(crate) const MU: Range = Range::from_to(0.0, 2.0);
-pub(crate) const LANE_FT: Range = Range::from_to(0.0, 63.0);
+/// Friction must be known to here; zones may go on beyond.
+pub(crate) const COVERED_FT: f64 = 63.0;
+pub(crate) const TURN_DEG: Range = Range::from_to(-360.0, 360.0);
 /// Half way round the largest ball is 18.9 in.
 pub(crate) const PIN_TO_PAP_IN: Range = Range::from_to(0.0, 20.0);

@@ -34,10 +34,7 @@ pub(crate) struct Node<'a> {
 
 impl<'a> Node<'a> {
     pub(crate) fn root(tree: &'a Tree) -> Self {
-        Self {
-            tree,
-            place: Place::Root,
-        }
+        Self { tree, place: Place::Root }
     }
 
     /// A problem with what stands here.
@@ -46,11 +43,7 @@ impl<'a> Node<'a> {
     }
 
     /// A problem here, in other words than what stands here.
-    pub(crate) fn problem_found(
-        &self,
-        found: impl Into<String>,
-        accepted: impl Into<String>,
-    ) -> Problem {
+    pub(crate) fn problem_found(&self, found: impl Into<String>, accepted: impl Into<String>) -> Problem {
         Problem::new(self.place, found, accepted)
     }
 
@@ -100,10 +93,9 @@ impl<'a> Node<'a> {
 
     pub(crate) fn items(&self) -> Result<impl ExactSizeIterator<Item = Node<'_>>, Problem> {
         match self.tree {
-            Tree::List(items) => Ok(items.iter().enumerate().map(|(index, tree)| Node {
-                tree,
-                place: Place::Index(&self.place, index),
-            })),
+            Tree::List(items) => {
+                Ok(items.iter().enumerate().map(|(index, tree)| Node { tree, place: Place::Index(&self.place, index) }))
+            }
             _ => Err(self.problem("a list")),
         }
     }
@@ -124,11 +116,7 @@ impl<'a> Node<'a> {
 
     /// The value of one key of an object, before its other keys are looked at.
     pub(crate) fn key(&'a self, key: &'static str) -> Result<Node<'a>, Problem> {
-        Object {
-            node: self,
-            map: self.map()?,
-        }
-        .get(key)
+        Object { node: self, map: self.map()? }.get(key)
     }
 
     pub(crate) fn is_text(&self) -> bool {
@@ -168,10 +156,7 @@ impl<'a> Object<'a> {
 
     /// The value of a key that may be left out.
     pub(crate) fn find(&self, key: &'static str) -> Option<Node<'a>> {
-        self.map.get(key).map(|tree| Node {
-            tree,
-            place: Place::Key(&self.node.place, key),
-        })
+        self.map.get(key).map(|tree| Node { tree, place: Place::Key(&self.node.place, key) })
     }
 
     pub(crate) fn find_text(&self, key: &'static str) -> Result<Option<String>, Problem> {

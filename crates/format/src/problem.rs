@@ -22,37 +22,21 @@ impl fmt::Display for Problem {
         if !self.place.is_empty() {
             write!(f, "{}: ", self.place)?;
         }
-        write!(
-            f,
-            "{} (found: {}; accepted: {})",
-            self.message, self.found, self.accepted
-        )
+        write!(f, "{} (found: {}; accepted: {})", self.message, self.found, self.accepted)
     }
 }
 
 impl Problem {
     /// A problem whose sentence is built from its parts.
-    pub(crate) fn new(
-        place: impl fmt::Display,
-        found: impl Into<String>,
-        accepted: impl Into<String>,
-    ) -> Self {
+    pub(crate) fn new(place: impl fmt::Display, found: impl Into<String>, accepted: impl Into<String>) -> Self {
         let (place, found, accepted) = (place.to_string(), found.into(), accepted.into());
         let message = format!("{} must be {accepted}, not {found}.", subject(&place));
-        Self {
-            place,
-            found,
-            accepted,
-            message,
-        }
+        Self { place, found, accepted, message }
     }
 
     /// The same problem with a sentence of its own.
     pub(crate) fn saying(self, message: impl Into<String>) -> Self {
-        Self {
-            message: message.into(),
-            ..self
-        }
+        Self { message: message.into(), ..self }
     }
 
     /// The same problem in a file that holds this one under `key`.
@@ -83,11 +67,7 @@ fn subject(place: &str) -> String {
         "at_in" => "position (inches)".to_owned(),
         _ => with_unit(key),
     };
-    if index {
-        format!("A number of the {words}")
-    } else {
-        format!("The {words}")
-    }
+    if index { format!("A number of the {words}") } else { format!("The {words}") }
 }
 
 fn with_unit(key: &str) -> String {

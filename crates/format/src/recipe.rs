@@ -59,40 +59,22 @@ fn solid(shape: &Shape, at_in: Option<[f64; 3]>, turn_deg: Option<[f64; 3]>) -> 
 fn form(form: &Form) -> recipe::Shape {
     let m = |inches: f64| inches * M_PER_IN;
     match form {
-        Form::Sphere { diameter_in } => recipe::Shape::Sphere {
-            diameter_m: m(*diameter_in),
-        },
-        Form::Ellipsoid { size_in } => recipe::Shape::Ellipsoid {
-            size_m: size_in.map(m),
-        },
-        Form::Cylinder {
-            diameter_in,
-            height_in,
-        } => recipe::Shape::Cylinder {
-            diameter_m: m(*diameter_in),
-            height_m: m(*height_in),
-        },
-        Form::Frustum {
-            bottom_diameter_in,
-            top_diameter_in,
-            height_in,
-        } => recipe::Shape::Frustum {
+        Form::Sphere { diameter_in } => recipe::Shape::Sphere { diameter_m: m(*diameter_in) },
+        Form::Ellipsoid { size_in } => recipe::Shape::Ellipsoid { size_m: size_in.map(m) },
+        Form::Cylinder { diameter_in, height_in } => {
+            recipe::Shape::Cylinder { diameter_m: m(*diameter_in), height_m: m(*height_in) }
+        }
+        Form::Frustum { bottom_diameter_in, top_diameter_in, height_in } => recipe::Shape::Frustum {
             bottom_diameter_m: m(*bottom_diameter_in),
             top_diameter_m: m(*top_diameter_in),
             height_m: m(*height_in),
         },
-        Form::Ring {
-            ring_diameter_in,
-            tube_diameter_in,
-        } => recipe::Shape::Ring {
-            ring_diameter_m: m(*ring_diameter_in),
-            tube_diameter_m: m(*tube_diameter_in),
-        },
-        Form::Box { size_in } => recipe::Shape::Box {
-            size_m: size_in.map(m),
-        },
-        Form::Lathe { profile_in } => recipe::Shape::Lathe {
-            profile_m: profile_in.iter().map(|point| point.map(m)).collect(),
-        },
+        Form::Ring { ring_diameter_in, tube_diameter_in } => {
+            recipe::Shape::Ring { ring_diameter_m: m(*ring_diameter_in), tube_diameter_m: m(*tube_diameter_in) }
+        }
+        Form::Box { size_in } => recipe::Shape::Box { size_m: size_in.map(m) },
+        Form::Lathe { profile_in } => {
+            recipe::Shape::Lathe { profile_m: profile_in.iter().map(|point| point.map(m)).collect() }
+        }
     }
 }

@@ -96,10 +96,7 @@ fn items_above_zero(schema: &mut Schema) {
 fn points_off_axis(schema: &mut Schema) {
     if let Some(Value::Object(point)) = schema.get_mut("items") {
         let number = json!({ "type": "number", "format": "double" });
-        point.insert(
-            "prefixItems".to_owned(),
-            json!([{ "type": "number", "format": "double", "minimum": 0 }, number]),
-        );
+        point.insert("prefixItems".to_owned(), json!([{ "type": "number", "format": "double", "minimum": 0 }, number]));
         point.remove("items");
     }
 }
@@ -133,36 +130,22 @@ impl Shape {
         let form = match kind {
             Kind::Sphere => {
                 object = node.object(&["kind", "diameter_in", "squash"])?;
-                Form::Sphere {
-                    diameter_in: size(&object, "diameter_in")?,
-                }
+                Form::Sphere { diameter_in: size(&object, "diameter_in")? }
             }
             Kind::Ellipsoid => {
                 object = node.object(&["kind", "size_in", "squash"])?;
-                Form::Ellipsoid {
-                    size_in: object.get("size_in")?.numbers(&limits::SIZE_IN)?,
-                }
+                Form::Ellipsoid { size_in: object.get("size_in")?.numbers(&limits::SIZE_IN)? }
             }
             Kind::Cylinder => {
                 object = node.object(&["kind", "diameter_in", "height_in", "squash"])?;
-                Form::Cylinder {
-                    diameter_in: size(&object, "diameter_in")?,
-                    height_in: size(&object, "height_in")?,
-                }
+                Form::Cylinder { diameter_in: size(&object, "diameter_in")?, height_in: size(&object, "height_in")? }
             }
             Kind::Frustum => {
-                object = node.object(&[
-                    "kind",
-                    "bottom_diameter_in",
-                    "top_diameter_in",
-                    "height_in",
-                    "squash",
-                ])?;
+                object = node.object(&["kind", "bottom_diameter_in", "top_diameter_in", "height_in", "squash"])?;
                 read_frustum(node, &object)?
             }
             Kind::Ring => {
-                object =
-                    node.object(&["kind", "ring_diameter_in", "tube_diameter_in", "squash"])?;
+                object = node.object(&["kind", "ring_diameter_in", "tube_diameter_in", "squash"])?;
                 Form::Ring {
                     ring_diameter_in: size(&object, "ring_diameter_in")?,
                     tube_diameter_in: size(&object, "tube_diameter_in")?,
@@ -170,21 +153,14 @@ impl Shape {
             }
             Kind::Box => {
                 object = node.object(&["kind", "size_in", "squash"])?;
-                Form::Box {
-                    size_in: object.get("size_in")?.numbers(&limits::SIZE_IN)?,
-                }
+                Form::Box { size_in: object.get("size_in")?.numbers(&limits::SIZE_IN)? }
             }
             Kind::Lathe => {
                 object = node.object(&["kind", "profile_in", "squash"])?;
-                Form::Lathe {
-                    profile_in: read_profile(&object.get("profile_in")?)?,
-                }
+                Form::Lathe { profile_in: read_profile(&object.get("profile_in")?)? }
             }
         };
-        Ok(Self {
-            form,
-            squash: object.find_numbers("squash", &limits::SQUASH)?,
-        })
+        Ok(Self { form, squash: object.find_numbers("squash", &limits::SQUASH)? })
     }
 }
 
@@ -193,10 +169,7 @@ fn read_frustum(node: &Node<'_>, object: &Object<'_>) -> Result<Form, Problem> {
     let top_diameter_in = object.get_number("top_diameter_in", &limits::ZERO_OR_MORE)?;
     if bottom_diameter_in == 0.0 && top_diameter_in == 0.0 {
         return Err(node
-            .problem_found(
-                "bottom_diameter_in 0 and top_diameter_in 0",
-                "at most one of the two diameters 0",
-            )
+            .problem_found("bottom_diameter_in 0 and top_diameter_in 0", "at most one of the two diameters 0")
             .saying("A frustum with both diameters 0 has no body."));
     }
     Ok(Form::Frustum {
@@ -220,13 +193,10 @@ fn read_profile(node: &Node<'_>) -> Result<Vec<[f64; 2]>, Problem> {
             let [r, z] = point.numbers(&limits::ANY)?;
             if r < 0.0 {
                 let mut coordinates = point.items()?;
-                let problem = coordinates.next().map_or_else(
-                    || point.problem("r of 0 or more"),
-                    |r| r.problem(limits::ZERO_OR_MORE.to_string()),
-                );
-                return Err(
-                    problem.saying("A profile lies at or outside its axis: r must be 0 or more.")
-                );
+                let problem = coordinates
+                    .next()
+                    .map_or_else(|| point.problem("r of 0 or more"), |r| r.problem(limits::ZERO_OR_MORE.to_string()));
+                return Err(problem.saying("A profile lies at or outside its axis: r must be 0 or more."));
             }
             Ok([r, z])
         })

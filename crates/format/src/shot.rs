@@ -101,10 +101,12 @@ pub struct Layout {
     #[schemars(range(min = limits::PIN_TO_PAP_IN.min, max = limits::PIN_TO_PAP_IN.max))]
     pub pin_to_pap_in: f64,
     /// Angle at the pin between the arc to the positive axis point and the arc
-    /// to the mass bias side (+x of the ball).
+    /// to the mass bias side (+x of the ball), −360 to 360.
+    #[schemars(range(min = limits::TURN_DEG.min, max = limits::TURN_DEG.max))]
     pub drilling_angle_deg: f64,
     /// Turn of the ball about its axis at release; at 0 the pin is as high as
-    /// the axis allows.
+    /// the axis allows; −360 to 360.
+    #[schemars(range(min = limits::TURN_DEG.min, max = limits::TURN_DEG.max))]
     pub start_turn_deg: f64,
 }
 
@@ -122,19 +124,17 @@ pub struct Lane {
 #[schemars(deny_unknown_fields)]
 pub struct Zone {
     /// Where it begins, from the foul line.
-    #[schemars(range(min = limits::LANE_FT.min, max = limits::LANE_FT.max))]
+    #[schemars(range(min = 0))]
     pub from_ft: f64,
     /// Where it ends.
-    #[schemars(range(min = limits::LANE_FT.min, max = limits::LANE_FT.max))]
+    #[schemars(extend("exclusiveMinimum" = 0))]
     pub to_ft: f64,
     /// Coulomb friction coefficient, 0 to 2.
     #[schemars(range(min = limits::MU.min, max = limits::MU.max))]
     pub mu: f64,
 }
 
-const KEYS: [&str; 8] = [
-    "format", "name", "note", "ball", "hand", "release", "layout", "lane",
-];
+const KEYS: [&str; 8] = ["format", "name", "note", "ball", "hand", "release", "layout", "lane"];
 
 impl ShotFile {
     /// Reads a shot file from JSON text in UTF-8.
@@ -158,8 +158,7 @@ impl ShotFile {
 }
 
 fn read_version(node: &Node<'_>) -> Result<ShotVersion, Problem> {
-    node.key("format")?
-        .choice(&[("pithball.shot/1", ShotVersion::V1)])
+    node.key("format")?.choice(&[("pithball.shot/1", ShotVersion::V1)])
 }
 
 impl BallRef {
@@ -194,9 +193,7 @@ impl Throw {
     fn read_node(node: &Node<'_>) -> Result<Self, Problem> {
         let shot = node.object(&KEYS)?;
         Ok(Self {
-            hand: shot
-                .get("hand")?
-                .choice(&[("right", Hand::Right), ("left", Hand::Left)])?,
+            hand: shot.get("hand")?.choice(&[("right", Hand::Right), ("left", Hand::Left)])?,
             release: Release::read(&shot.get("release")?)?,
             layout: Layout::read(&shot.get("layout")?)?,
             lane: Lane::read(&shot.get("lane")?)?,
@@ -206,19 +203,12 @@ impl Throw {
 
 impl Release {
     fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let release = node.object(&[
-            "speed_mph",
-            "revs_rpm",
-            "axis_rotation_deg",
-            "axis_tilt_deg",
-            "launch_angle_deg",
-            "board",
-        ])?;
+        let release =
+            node.object(&["speed_mph", "revs_rpm", "axis_rotation_deg", "axis_tilt_deg", "launch_angle_deg", "board"])?;
         Ok(Self {
             speed_mph: release.get_number("speed_mph", &limits::SPEED_MPH)?,
             revs_rpm: release.get_number("revs_rpm", &limits::REVS_RPM)?,
-            axis_rotation_deg: release
-                .get_number("axis_rotation_deg", &limits::AXIS_ROTATION_DEG)?,
+            axis_rotation_deg: release.get_number("axis_rotation_deg", &limits::AXIS_ROTATION_DEG)?,
             axis_tilt_deg: release.get_number("axis_tilt_deg", &limits::AXIS_TILT_DEG)?,
             launch_angle_deg: release.get_number("launch_angle_deg", &limits::LAUNCH_ANGLE_DEG)?,
             board: release.get_number("board", &limits::BOARD)?,
@@ -231,8 +221,8 @@ impl Layout {
         let layout = node.object(&["pin_to_pap_in", "drilling_angle_deg", "start_turn_deg"])?;
         Ok(Self {
             pin_to_pap_in: layout.get_number("pin_to_pap_in", &limits::PIN_TO_PAP_IN)?,
-            drilling_angle_deg: layout.get_number("drilling_angle_deg", &limits::ANY)?,
-            start_turn_deg: layout.get_number("start_turn_deg", &limits::ANY)?,
+            drilling_angle_deg: layout.get_number("drilling_angle_deg", &limits::TURN_DEG)?,
+            start_turn_deg: layout.get_number("start_turn_deg", &limits::TURN_DEG)?,
         })
     }
 }
@@ -241,10 +231,7 @@ impl Lane {
     fn read(node: &Node<'_>) -> Result<Self, Problem> {
         let lane = node.object(&["zones"])?;
         let list = lane.get("zones")?;
-        let zones = list
-            .items()?
-            .map(|zone| Zone::read(&zone))
-            .collect::<Result<Vec<_>, _>>()?;
+        let zones = list.items()?.map(|zone| Zone::read(&zone)).collect::<Result<Vec<_>, _>>()?;
         check_cover(&list, &zones)?;
         Ok(Self { zones })
     }
@@ -253,18 +240,12 @@ impl Lane {
 impl Zone {
     fn read(node: &Node<'_>) -> Result<Self, Problem> {
         let zone = node.object(&["from_ft", "to_ft", "mu"])?;
-        let from_ft = zone.get_number("from_ft", &limits::LANE_FT)?;
-        let to_ft = zone.get_number("to_ft", &limits::LANE_FT)?;
+        let from_ft = zone.get_number("from_ft", &limits::ZERO_OR_MORE)?;
+        let to_ft = zone.get_number("to_ft", &limits::ZERO_OR_MORE)?;
         if to_ft <= from_ft {
-            return Err(zone
-                .get("to_ft")?
-                .problem(format!("a number above from_ft, which is {from_ft}")));
+            return Err(zone.get("to_ft")?.problem(format!("a number above from_ft, which is {from_ft}")));
         }
-        Ok(Self {
-            from_ft,
-            to_ft,
-            mu: zone.get_number("mu", &limits::MU)?,
-        })
+        Ok(Self { from_ft, to_ft, mu: zone.get_number("mu", &limits::MU)? })
     }
 }
 
@@ -280,15 +261,11 @@ fn check_cover(list: &Node<'_>, zones: &[Zone]) -> Result<(), Problem> {
             None => list.problem(accepted).saying(message),
         })
     };
-    let mut end_ft = limits::LANE_FT.min;
+    let mut end_ft = 0.0;
     for &index in &order {
         let from_ft = zones[index].from_ft;
         if from_ft != end_ft {
-            let what = if from_ft > end_ft {
-                "leave a gap"
-            } else {
-                "overlap"
-            };
+            let what = if from_ft > end_ft { "leave a gap" } else { "overlap" };
             return fault(
                 index,
                 "from_ft",
@@ -298,13 +275,13 @@ fn check_cover(list: &Node<'_>, zones: &[Zone]) -> Result<(), Problem> {
         }
         end_ft = zones[index].to_ft;
     }
-    let whole_ft = limits::LANE_FT.max;
+    let whole_ft = limits::COVERED_FT;
     match order.last() {
-        Some(_) if end_ft == whole_ft => Ok(()),
+        Some(_) if end_ft >= whole_ft => Ok(()),
         Some(&last) => fault(
             last,
             "to_ft",
-            format!("{whole_ft} for the zone furthest down the lane"),
+            format!("{whole_ft} or more for the zone furthest down the lane"),
             format!("The zones end at {end_ft} ft; they must cover 0 to {whole_ft} ft."),
         ),
         None => Err(list.problem("at least one zone")),

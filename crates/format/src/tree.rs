@@ -32,25 +32,16 @@ impl Tree {
             ));
         }
         let text = std::str::from_utf8(bytes).map_err(|e| {
-            Problem::new(
-                "",
-                format!("a byte that is not UTF-8 at position {}", e.valid_up_to()),
-                "JSON text in UTF-8",
-            )
+            Problem::new("", format!("a byte that is not UTF-8 at position {}", e.valid_up_to()), "JSON text in UTF-8")
         })?;
         // RFC 8259 section 8.1 lets a reader ignore a byte order mark.
         let text = text.strip_prefix('\u{feff}').unwrap_or(text);
 
         let fault = RefCell::new(None);
-        let seed = Seed {
-            depth: 0,
-            fault: &fault,
-        };
+        let seed = Seed { depth: 0, fault: &fault };
         let mut json = serde_json::Deserializer::from_str(text);
         let mut track = serde_path_to_error::Track::new();
-        let read = seed.deserialize(serde_path_to_error::Deserializer::new(
-            &mut json, &mut track,
-        ));
+        let read = seed.deserialize(serde_path_to_error::Deserializer::new(&mut json, &mut track));
         let tree = match read {
             Ok(tree) => tree,
             Err(e) => return Err(explain(text, &track.path(), fault.take(), &e)),
@@ -64,12 +55,20 @@ impl Tree {
         match self {
             Self::Null => "null".to_owned(),
             Self::Flag(flag) => flag.to_string(),
-            Self::Number(number) => number.to_string(),
+            Self::Number(number) => short(*number),
             Self::Text(text) => quote(text),
             Self::List(items) => format!("a list of {}", items.len()),
             Self::Object(_) => "an object".to_owned(),
         }
     }
+}
+
+/// A number as written, in few characters even where it is very large or small.
+pub(crate) fn short(number: f64) -> String {
+    if number != 0.0 && !(1e-4..1e9).contains(&number.abs()) {
+        return format!("{number:e}");
+    }
+    number.to_string()
 }
 
 /// A text in quotes, cut short where it is long.
@@ -89,12 +88,7 @@ enum Fault {
     Repeated(String),
 }
 
-fn explain(
-    text: &str,
-    path: &serde_path_to_error::Path,
-    fault: Option<Fault>,
-    e: &serde_json::Error,
-) -> Problem {
+fn explain(text: &str, path: &serde_path_to_error::Path, fault: Option<Fault>, e: &serde_json::Error) -> Problem {
     let place = match path.to_string().as_str() {
         "." => String::new(),
         path => path.to_owned(),
@@ -106,17 +100,8 @@ fn explain(
             format!("lists and objects nested at most {MAX_NESTING} deep"),
         ),
         Some(Fault::Repeated(key)) => {
-            let whole = if place.is_empty() {
-                key.clone()
-            } else {
-                format!("{place}.{key}")
-            };
-            Problem::new(
-                whole,
-                format!("the key {} twice", quote(&key)),
-                "each key once",
-            )
-            .saying(format!(
+            let whole = if place.is_empty() { key.clone() } else { format!("{place}.{key}") };
+            Problem::new(whole, format!("the key {} twice", quote(&key)), "each key once").saying(format!(
                 "The key {} is given twice at line {}.",
                 quote(&key),
                 e.line()
@@ -139,12 +124,7 @@ fn number_before(text: &str, e: &serde_json::Error) -> String {
     let part_of_number = |b: &u8| b.is_ascii_digit() || b"+-.eE".contains(b);
     let bytes = line.as_bytes();
     let at = e.column().min(bytes.len());
-    let start = at
-        - bytes[..at]
-            .iter()
-            .rev()
-            .take_while(|b| part_of_number(b))
-            .count();
+    let start = at - bytes[..at].iter().rev().take_while(|b| part_of_number(b)).count();
     let end = at + bytes[at..].iter().take_while(|b| part_of_number(b)).count();
     let number = line.get(start..end).unwrap_or("").trim();
     if number.is_empty() || number.len() > 60 {
@@ -165,10 +145,7 @@ impl Seed<'_> {
             self.fault.replace(Some(Fault::TooDeep));
             return Err(E::custom("nested too deep"));
         }
-        Ok(Seed {
-            depth: self.depth + 1,
-            fault: self.fault,
-        })
+        Ok(Seed { depth: self.depth + 1, fault: self.fault })
     }
 }
 
@@ -217,10 +194,7 @@ impl<'de> Visitor<'de> for Seed<'_> {
                 self.fault.replace(Some(Fault::Repeated(key)));
                 return Err(A::Error::custom("a key given twice"));
             }
-            let seed = Seed {
-                depth: inner_depth,
-                fault: self.fault,
-            };
+            let seed = Seed { depth: inner_depth, fault: self.fault };
             let value = map.next_value_seed(seed)?;
             object.insert(key, value);
         }

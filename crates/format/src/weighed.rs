@@ -75,8 +75,7 @@ impl WeighedDoc {
     pub fn new(file: &BallFile, weighed: &Weighed) -> Self {
         const CC_PER_M3: f64 = 1e6;
         let inches = |metres: f64| metres / M_PER_IN;
-        let names = std::iter::once(file.cover_name())
-            .chain(file.pieces.iter().map(|piece| piece.name.as_str()));
+        let names = std::iter::once(file.cover_name()).chain(file.pieces.iter().map(|piece| piece.name.as_str()));
         let [low, middle, high] = weighed.rg_m.map(inches);
         let [low_axis, middle_axis, high_axis] = weighed.axes.map(array);
         let tensor = &weighed.inertia_kg_m2;
@@ -86,11 +85,7 @@ impl WeighedDoc {
             cg_in: array(weighed.cg_m.map(inches)),
             inertia_kg_m2: [0, 1, 2].map(|row| [0, 1, 2].map(|column| tensor[(row, column)])),
             rg_in: RgIn { low, middle, high },
-            axes: Axes {
-                low: low_axis,
-                middle: middle_axis,
-                high: high_axis,
-            },
+            axes: Axes { low: low_axis, middle: middle_axis, high: high_axis },
             differential_in: inches(weighed.differential_m()),
             intermediate_differential_in: inches(weighed.intermediate_differential_m()),
             top_weight_oz: weighed.top_weight_oz(),

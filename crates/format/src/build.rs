@@ -1,0 +1,107 @@
+//! From a file to a built ball or shot, with the physics' complaints put at
+//! their places in the file.
+
+use physics::ball::Ball;
+use physics::check::{Place, RecipeError};
+use physics::units::{KG_M3_PER_G_CC, M_PER_IN};
+
+use crate::ball::BallFile;
+use crate::problem::Problem;
+use crate::tree::short;
+use crate::{MAX_PROFILE_POINTS, MAX_SOLIDS, MIN_PROFILE_POINTS};
+
+impl BallFile {
+    /// Builds the ball this file writes down.
+    ///
+    /// # Errors
+    /// Where a piece sticks out of the ball or a profile crosses itself.
+    pub fn build(&self) -> Result<Ball, Problem> {
+        Ball::new(&self.recipe()).map_err(|error| self.problem(&error))
+    }
+
+    fn problem(&self, error: &RecipeError) -> Problem {
+        match error {
+            RecipeError::Value { place, what, found, accepted } => {
+                let (key, found) = in_file_units(*place, what, *found);
+                Problem::new(join(place_in_file(*place), key), found, *accepted)
+            }
+            RecipeError::TooManyParts { found } => Problem::new(
+                "pieces",
+                format!("{found} pieces, cuts and holes"),
+                format!("at most {MAX_SOLIDS} pieces, cuts and holes in all"),
+            ),
+            RecipeError::ProfilePoints { place, found } => Problem::new(
+                join(place_in_file(*place), "shape.profile_in"),
+                format!("{found} points"),
+                format!("{MIN_PROFILE_POINTS} to {MAX_PROFILE_POINTS} points [r, z]"),
+            ),
+            RecipeError::ProfileCrosses { place, first, second } => Problem::new(
+                join(place_in_file(*place), "shape.profile_in"),
+                format!("the side from point {first} crosses the side from point {second}"),
+                "an outline that does not cross itself, its last point joined to its first",
+            )
+            .saying("The profile crosses itself."),
+            RecipeError::SticksOut { piece, reach_m, radius_m } => {
+                let name = self.pieces.get(*piece).map_or("", |piece| &piece.name);
+                let inches = |metres: f64| short(round(metres / M_PER_IN));
+                Problem::new(
+                    format!("pieces[{piece}]"),
+                    format!("it reaches {} in from the ball's centre", inches(*reach_m)),
+                    format!("up to {} in, the ball's radius", inches(*radius_m)),
+                )
+                .saying(format!("The piece {name:?} sticks out of the ball by {} in.", inches(reach_m - radius_m)))
+            }
+            RecipeError::HoleLeadsOut { hole } => Problem::new(
+                format!("holes[{hole}].axis"),
+                "a direction out of the ball",
+                "a direction into the ball: one whose product with entry is below 0",
+            )
+            .saying("The hole's axis points out of the ball."),
+        }
+    }
+}
+
+/// Seven significant digits: what was computed, without rounding's tail.
+fn round(number: f64) -> f64 {
+    format!("{number:.6e}").parse().unwrap_or(number)
+}
+
+fn place_in_file(place: Place) -> String {
+    match place {
+        Place::Ball => String::new(),
+        Place::Cover => "cover".to_owned(),
+        Place::Piece(piece) => format!("pieces[{piece}]"),
+        Place::Cut(piece, cut) => format!("pieces[{piece}].cuts[{cut}]"),
+        Place::Hole(hole) => format!("holes[{hole}]"),
+    }
+}
+
+fn join(place: String, key: &str) -> String {
+    if place.is_empty() { key.to_owned() } else { format!("{place}.{key}") }
+}
+
+/// The file's key for one of the physics' quantities, and its value in the
+/// file's unit.
+fn in_file_units(place: Place, what: &str, found: f64) -> (&'static str, String) {
+    let shaped = matches!(place, Place::Piece(_) | Place::Cut(..));
+    let inches = short(round(found / M_PER_IN));
+    match what {
+        "density_kg_m3" => ("density_g_cc", short(found / KG_M3_PER_G_CC)),
+        "at_m" => ("at_in", inches),
+        "turn_rad" => ("turn_deg", short(found.to_degrees())),
+        "squash" => ("shape.squash", short(found)),
+        "diameter_m" if shaped => ("shape.diameter_in", inches),
+        "diameter_m" => ("diameter_in", inches),
+        "depth_m" => ("depth_in", inches),
+        "size_m" => ("shape.size_in", inches),
+        "height_m" => ("shape.height_in", inches),
+        "bottom_diameter_m" => ("shape.bottom_diameter_in", inches),
+        "top_diameter_m" => ("shape.top_diameter_in", inches),
+        "ring_diameter_m" => ("shape.ring_diameter_in", inches),
+        "tube_diameter_m" => ("shape.tube_diameter_in", inches),
+        "profile_m r" | "profile_m z" => ("shape.profile_in", inches),
+        "entry" => ("entry", short(found)),
+        "axis" => ("axis", short(found)),
+        _ => ("shape", inches),
+    }
+}
