@@ -7,7 +7,7 @@ use physics::units::{KG_M3_PER_G_CC, M_PER_IN};
 
 use crate::ball::BallFile;
 use crate::problem::Problem;
-use crate::tree::short;
+use crate::tree::{rounded, short};
 use crate::{MAX_PROFILE_POINTS, MAX_SOLIDS, MIN_PROFILE_POINTS};
 
 impl BallFile {
@@ -43,7 +43,7 @@ impl BallFile {
             .saying("The profile crosses itself."),
             RecipeError::SticksOut { piece, reach_m, radius_m } => {
                 let name = self.pieces.get(*piece).map_or("", |piece| &piece.name);
-                let inches = |metres: f64| short(round(metres / M_PER_IN));
+                let inches = |metres: f64| short(rounded(metres / M_PER_IN));
                 Problem::new(
                     format!("pieces[{piece}]"),
                     format!("it reaches {} in from the ball's centre", inches(*reach_m)),
@@ -59,11 +59,6 @@ impl BallFile {
             .saying("The hole's axis points out of the ball."),
         }
     }
-}
-
-/// Seven significant digits: what was computed, without rounding's tail.
-fn round(number: f64) -> f64 {
-    format!("{number:.6e}").parse().unwrap_or(number)
 }
 
 fn place_in_file(place: Place) -> String {
@@ -84,7 +79,7 @@ fn join(place: String, key: &str) -> String {
 /// file's unit.
 fn in_file_units(place: Place, what: &str, found: f64) -> (&'static str, String) {
     let shaped = matches!(place, Place::Piece(_) | Place::Cut(..));
-    let inches = short(round(found / M_PER_IN));
+    let inches = short(rounded(found / M_PER_IN));
     match what {
         "density_kg_m3" => ("density_g_cc", short(found / KG_M3_PER_G_CC)),
         "at_m" => ("at_in", inches),

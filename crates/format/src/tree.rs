@@ -71,6 +71,11 @@ pub(crate) fn short(number: f64) -> String {
     number.to_string()
 }
 
+/// To seven significant digits: what was computed, without rounding's tail.
+pub(crate) fn rounded(number: f64) -> f64 {
+    format!("{number:.6e}").parse().unwrap_or(number)
+}
+
 /// A text in quotes, cut short where it is long.
 pub(crate) fn quote(text: &str) -> String {
     const LONGEST: usize = 60;

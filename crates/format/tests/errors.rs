@@ -215,7 +215,7 @@ fn shapes_and_holes_that_cannot_be() {
 #[test]
 fn pieces_and_profiles_the_ball_cannot_hold() {
     ball("\"diameter_in\": 7.0", "\"diameter_in\": 8.6", "pieces[0]", "it reaches 4.3 in from the ball's centre");
-    ball("[0, 0, 0.1]", "[0, 0, 3]", "pieces[1]", "it reaches 4.7 in from the ball's centre");
+    ball("[0, 0, 0.1]", "[0, 0, 3]", "pieces[1]", "it reaches 4.699339 in from the ball's centre");
     ball(
         "[1.0, 0.4], [1.6, 1.2], [0, 1.7]",
         "[1.6, 1.2], [1.0, -1.8], [0, 1.7]",

@@ -1,0 +1,93 @@
+//! From a shot file to the physics' shot, its complaints put at their places.
+
+use physics::lane::{self, Friction, FrictionError};
+use physics::roll::{self, ShotError};
+use physics::units::{M_PER_FT, M_PER_IN, M_S_PER_MPH, RAD_S_PER_RPM};
+
+use crate::problem::Problem;
+use crate::shot::{Hand, Layout, Release, Throw};
+use crate::tree::{rounded, short};
+
+impl Throw {
+    /// The shot this file writes down.
+    ///
+    /// # Errors
+    /// Where the zones do not make a lane.
+    pub fn shot(&self) -> Result<roll::Shot, Problem> {
+        Ok(roll::Shot {
+            hand: match self.hand {
+                Hand::Right => lane::Hand::Right,
+                Hand::Left => lane::Hand::Left,
+            },
+            release: self.release.to_physics(),
+            layout: self.layout.to_physics(),
+            lane: self.friction()?,
+        })
+    }
+
+    fn friction(&self) -> Result<Friction, Problem> {
+        let zones: Vec<lane::Zone> = self
+            .lane
+            .zones
+            .iter()
+            .map(|zone| lane::Zone { from_m: zone.from_ft * M_PER_FT, to_m: zone.to_ft * M_PER_FT, mu: zone.mu })
+            .collect();
+        Friction::from_zones(&zones).map_err(|error| {
+            let place = match error {
+                FrictionError::Mu { zone, .. } => format!("lane.zones[{zone}].mu"),
+                FrictionError::Ends { zone, .. } => format!("lane.zones[{zone}].to_ft"),
+                FrictionError::Join { zone, .. } => format!("lane.zones[{zone}].from_ft"),
+                FrictionError::Short { .. } => "lane.zones".to_owned(),
+            };
+            Problem::new(place, error.to_string(), "zones that cover 0 to 63 ft without gap or overlap, mu 0 to 2")
+        })
+    }
+}
+
+impl Release {
+    fn to_physics(self) -> roll::Release {
+        roll::Release {
+            speed_m_s: self.speed_mph * M_S_PER_MPH,
+            spin_rad_s: self.revs_rpm * RAD_S_PER_RPM,
+            axis_rotation_rad: self.axis_rotation_deg.to_radians(),
+            axis_tilt_rad: self.axis_tilt_deg.to_radians(),
+            launch_angle_rad: self.launch_angle_deg.to_radians(),
+            board: self.board,
+        }
+    }
+}
+
+impl Layout {
+    fn to_physics(self) -> roll::Layout {
+        roll::Layout {
+            pin_to_pap_m: self.pin_to_pap_in * M_PER_IN,
+            drilling_angle_rad: self.drilling_angle_deg.to_radians(),
+            start_turn_rad: self.start_turn_deg.to_radians(),
+        }
+    }
+}
+
+impl From<&ShotError> for Problem {
+    fn from(error: &ShotError) -> Self {
+        let ShotError::OutOfRange { quantity, found, accepted } = *error else {
+            return Self::new("", error.to_string(), "a shot that keeps the ball on the lane")
+                .saying(format!("The shot cannot be followed: {error}."));
+        };
+        let value = |unit: f64| short(rounded(found / unit));
+        let degree = 1.0_f64.to_radians();
+        let (place, found) = match quantity {
+            "speed_m_s" => ("release.speed_mph", value(M_S_PER_MPH)),
+            "spin_rad_s" => ("release.revs_rpm", value(RAD_S_PER_RPM)),
+            "axis_rotation_rad" => ("release.axis_rotation_deg", value(degree)),
+            "axis_tilt_rad" => ("release.axis_tilt_deg", value(degree)),
+            "launch_angle_rad" => ("release.launch_angle_deg", value(degree)),
+            "board" => ("release.board", value(1.0)),
+            "pin_to_pap_m" => ("layout.pin_to_pap_in", value(M_PER_IN)),
+            "drilling_angle_rad" => ("layout.drilling_angle_deg", value(degree)),
+            "start_turn_rad" => ("layout.start_turn_deg", value(degree)),
+            // The ball itself cannot be rolled.
+            _ => ("ball", format!("{quantity} of {}", value(1.0))),
+        };
+        Self::new(place, found, accepted)
+    }
+}
