@@ -1,1 +1,18 @@
-//! Placeholder until the crate lands.
+//! What the page calls: files in, derived documents out, as `www/src/types.ts`
+//! says. Holds handles, never state of its own; computes nothing that physics
+//! does not say.
+
+mod ball;
+mod shot;
+mod wire;
+
+pub use ball::Ball;
+pub use shot::read_shot;
+
+use wasm_bindgen::prelude::wasm_bindgen;
+
+/// Makes a mistake of ours readable in the browser's console.
+#[wasm_bindgen(start)]
+pub fn start() {
+    console_error_panic_hook::set_once();
+}

@@ -1,0 +1,90 @@
+//! A ball the page holds.
+
+use format::{BallFile, Problem, RolledDoc, SectionDoc, Throw, WeighedDoc, part_number};
+use nalgebra::Vector3;
+use physics::roll::{RigidBall, trace};
+use physics::section::{Plane, section};
+use physics::units::M_PER_IN;
+use physics::weigh::{Weighed, weigh};
+use wasm_bindgen::JsValue;
+use wasm_bindgen::prelude::wasm_bindgen;
+
+use crate::wire::{json_text, thrown, to_page};
+
+/// Time between two samples of a shot. A ball at 500 turns a minute turns by
+/// 30° in it: near enough to draw what lies between.
+const SAMPLE_S: f64 = 0.01;
+
+/// A ball built and weighed.
+#[wasm_bindgen]
+pub struct Ball {
+    pub(crate) ball: physics::ball::Ball,
+    file: BallFile,
+    weighed: Weighed,
+}
+
+#[wasm_bindgen]
+impl Ball {
+    /// Builds the ball of a file, given as text or object.
+    ///
+    /// # Errors
+    /// A `Problem` where the file or the ball is wrong.
+    #[wasm_bindgen(constructor)]
+    pub fn new(file: &JsValue) -> Result<Ball, JsValue> {
+        let file = BallFile::read(json_text(file)?.as_bytes()).map_err(thrown)?;
+        let ball = file.build().map_err(thrown)?;
+        let weighed = weigh(&ball);
+        Ok(Self { ball, file, weighed })
+    }
+
+    /// What the ball weighs, as a `Weighed`.
+    ///
+    /// # Errors
+    /// None in practice: only where the page cannot take an object.
+    pub fn weigh(&self) -> Result<JsValue, JsValue> {
+        to_page(&WeighedDoc::new(&self.file, &self.weighed))
+    }
+
+    /// The flat cut across `normal` at `depth_in` from the centre, as a `Section`.
+    ///
+    /// # Errors
+    /// A `Problem` where the plane has no direction or no place.
+    pub fn section(&self, normal: &[f64], depth_in: f64) -> Result<JsValue, JsValue> {
+        let plane = vector(normal)
+            .and_then(|normal| Plane::new(normal, depth_in * M_PER_IN))
+            .ok_or_else(|| {
+                thrown(Problem {
+                    place: "plane".to_owned(),
+                    found: format!("{normal:?} at {depth_in}"),
+                    accepted: "three finite numbers, not all 0, and a finite depth".to_owned(),
+                    message: "The saw plane has no direction.".to_owned(),
+                })
+            })?;
+        to_page(&SectionDoc::from(&section(&self.ball, plane)))
+    }
+
+    /// Rolls the ball, as a `Roll`.
+    ///
+    /// # Errors
+    /// A `Problem` where the shot is wrong or cannot be followed.
+    pub fn roll(&self, shot: &JsValue) -> Result<JsValue, JsValue> {
+        let throw = Throw::read(json_text(shot)?.as_bytes()).map_err(thrown)?;
+        let shot = throw.shot().map_err(thrown)?;
+        let traced = trace(&RigidBall::from(&self.weighed), &shot, SAMPLE_S)
+            .map_err(|error| thrown(Problem::from(&error)))?;
+        to_page(&RolledDoc::from(&traced))
+    }
+
+    /// Number of the part at a point of the ball in inches; −1 outside the
+    /// ball, in a hole, or where the point is no point.
+    pub fn part_at(&self, at_in: &[f64]) -> i32 {
+        vector(at_in)
+            .and_then(|at_in| self.ball.part_at(&(at_in * M_PER_IN)))
+            .and_then(|part| i32::try_from(part_number(part)).ok())
+            .unwrap_or(-1)
+    }
+}
+
+fn vector(numbers: &[f64]) -> Option<Vector3<f64>> {
+    <[f64; 3]>::try_from(numbers).ok().map(Vector3::from)
+}

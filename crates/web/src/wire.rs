@@ -1,0 +1,27 @@
+//! Values between the page and the module.
+
+use format::Problem;
+use serde::Serialize;
+use wasm_bindgen::JsValue;
+
+/// A document as a plain object of the page; what is missing is `null`.
+pub(crate) fn to_page(document: &impl Serialize) -> Result<JsValue, JsValue> {
+    document
+        .serialize(&serde_wasm_bindgen::Serializer::json_compatible())
+        .map_err(JsValue::from)
+}
+
+/// What the page throws for a mistake in a file.
+pub(crate) fn thrown(problem: Problem) -> JsValue {
+    to_page(&problem).unwrap_or_else(|error| error)
+}
+
+/// The JSON text of a file given as text or as the page's object.
+pub(crate) fn json_text(file: &JsValue) -> Result<String, JsValue> {
+    if let Some(text) = file.as_string() {
+        return Ok(text);
+    }
+    // `JSON.stringify` gives undefined for what is no JSON value.
+    let text = js_sys::JSON::stringify(file)?;
+    Ok(text.as_string().unwrap_or_default())
+}
