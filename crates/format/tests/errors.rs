@@ -1,5 +1,7 @@
 //! Every mistake in a file is named with its place and what was found there.
 
+#![allow(clippy::expect_used, reason = "a check that fails stops its test")]
+
 use pithball_format::{BallFile, ShotFile};
 
 const BALL: &str = r#"{
