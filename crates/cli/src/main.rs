@@ -1,2 +1,79 @@
-//! Placeholder until the crate lands.
-fn main() {}
+//! `pithball`: the page's jobs on files.
+//!
+//! What a command says is put together in full before any of it is written, so
+//! a mistake leaves nothing on the standard output: it is one message on the
+//! standard error, and exit code 2.
+
+mod files;
+mod roll;
+mod schema;
+mod tables;
+mod weigh;
+
+use std::fmt;
+use std::io::{self, ErrorKind, Write};
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand};
+use format::Problem;
+
+/// Weigh and roll ten-pin bowling balls from their files.
+#[derive(Parser)]
+#[command(name = "pithball", version)]
+struct Args {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Subcommand)]
+enum Command {
+    /// Weigh a ball: weight, RG, differentials, and what each piece adds.
+    Weigh(weigh::Args),
+    /// Roll a shot: phases, breakpoint, and how the ball meets the pins.
+    Roll(roll::Args),
+    /// Print the JSON Schema of a file.
+    Schema(schema::Args),
+}
+
+/// A mistake in one of the files, or in reading it.
+#[derive(Debug)]
+struct Complaint {
+    file: PathBuf,
+    problem: Problem,
+}
+
+impl fmt::Display for Complaint {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let file = tables::one_line(&self.file.to_string_lossy());
+        write!(f, "pithball: {file}: {}", tables::one_line(&self.problem.to_string()))
+    }
+}
+
+fn main() -> ExitCode {
+    let said = match Args::parse().command {
+        Command::Weigh(args) => weigh::run(&args),
+        Command::Roll(args) => roll::run(&args),
+        Command::Schema(args) => Ok(schema::run(&args)),
+    };
+    match said {
+        Ok(text) => write_out(&text),
+        Err(complaint) => complain(&complaint, ExitCode::from(2)),
+    }
+}
+
+fn write_out(text: &str) -> ExitCode {
+    let mut out = io::stdout().lock();
+    match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
+        Ok(()) => ExitCode::SUCCESS,
+        // Whoever read has read enough.
+        Err(error) if error.kind() == ErrorKind::BrokenPipe => ExitCode::SUCCESS,
+        Err(error) => complain(&format_args!("pithball: cannot write: {error}"), ExitCode::FAILURE),
+    }
+}
+
+fn complain(what: &dyn fmt::Display, code: ExitCode) -> ExitCode {
+    // With no one to tell, the exit code still says it.
+    let _ = writeln!(io::stderr(), "{what}");
+    code
+}

@@ -23,7 +23,7 @@ mod weighed;
 
 pub use ball::{BallFile, BallVersion, Cover, Cut, Hole, Piece};
 pub use problem::Problem;
-pub use rolled::{BreakpointDoc, EndDoc, ErrorDoc, PhaseDoc, RolledDoc, SampleDoc, SummaryDoc};
+pub use rolled::{BreakpointDoc, EndDoc, ErrorDoc, PhaseDoc, RolledDoc, SAMPLE_INTERVAL_S, SampleDoc, SummaryDoc};
 pub use schema::{ball_schema, shot_schema};
 pub use sectioned::{RegionDoc, SectionDoc, part_number};
 pub use shape::{Form, Shape};

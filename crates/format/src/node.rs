@@ -19,9 +19,27 @@ impl fmt::Display for Place<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Root => Ok(()),
-            Self::Key(Self::Root, key) => f.write_str(key),
-            Self::Key(parent, key) => write!(f, "{parent}.{key}"),
+            Self::Key(parent, key) => write!(f, "{}", Step { parent: &parent.to_string(), key }),
             Self::Index(parent, index) => write!(f, "{parent}[{index}]"),
+        }
+    }
+}
+
+/// A key after its parent's place; in brackets and quotes where it is no
+/// plain word.
+pub(crate) struct Step<'a> {
+    pub(crate) parent: &'a str,
+    pub(crate) key: &'a str,
+}
+
+impl fmt::Display for Step<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self { parent, key } = self;
+        let word = !key.is_empty() && key.chars().all(|c| c.is_alphanumeric() || c == '_');
+        match (word, parent.is_empty()) {
+            (false, _) => write!(f, "{parent}[{}]", quote(key)),
+            (true, true) => f.write_str(key),
+            (true, false) => write!(f, "{parent}.{key}"),
         }
     }
 }

@@ -5,6 +5,10 @@ use physics::roll::{AtPins, Breakpoint, End, Phase, Sample, Summary, Trace};
 use physics::units::{M_PER_FT, M_PER_IN, M_S_PER_MPH, RAD_S_PER_RPM};
 use serde::Serialize;
 
+/// Time between two samples. A ball at 500 turns a minute turns by 30° in it:
+/// near enough to draw what lies between.
+pub const SAMPLE_INTERVAL_S: f64 = 0.01;
+
 /// A shot in the trade's units.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct RolledDoc {

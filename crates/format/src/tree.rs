@@ -6,7 +6,9 @@ use std::collections::BTreeMap;
 use std::fmt;
 
 use serde::de::{Deserialize, DeserializeSeed, Deserializer, Error, MapAccess, SeqAccess, Visitor};
+use serde_path_to_error::Segment;
 
+use crate::node::Step;
 use crate::problem::Problem;
 use crate::{MAX_FILE_BYTES, MAX_NESTING};
 
@@ -94,10 +96,11 @@ enum Fault {
 }
 
 fn explain(text: &str, path: &serde_path_to_error::Path, fault: Option<Fault>, e: &serde_json::Error) -> Problem {
-    let place = match path.to_string().as_str() {
-        "." => String::new(),
-        path => path.to_owned(),
-    };
+    let place = path.iter().fold(String::new(), |parent, segment| match segment {
+        Segment::Seq { index } => format!("{parent}[{index}]"),
+        Segment::Map { key } => Step { parent: &parent, key }.to_string(),
+        Segment::Enum { .. } | Segment::Unknown => parent,
+    });
     match fault {
         Some(Fault::TooDeep) => Problem::new(
             "",
@@ -105,7 +108,7 @@ fn explain(text: &str, path: &serde_path_to_error::Path, fault: Option<Fault>, e
             format!("lists and objects nested at most {MAX_NESTING} deep"),
         ),
         Some(Fault::Repeated(key)) => {
-            let whole = if place.is_empty() { key.clone() } else { format!("{place}.{key}") };
+            let whole = Step { parent: &place, key: &key };
             Problem::new(whole, format!("the key {} twice", quote(&key)), "each key once").saying(format!(
                 "The key {} is given twice at line {}.",
                 quote(&key),

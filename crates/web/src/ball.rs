@@ -1,6 +1,6 @@
 //! A ball the page holds.
 
-use format::{BallFile, Problem, RolledDoc, SectionDoc, Throw, WeighedDoc, part_number};
+use format::{BallFile, Problem, RolledDoc, SAMPLE_INTERVAL_S, SectionDoc, Throw, WeighedDoc, part_number};
 use nalgebra::Vector3;
 use physics::roll::{RigidBall, trace};
 use physics::section::{Plane, section};
@@ -10,10 +10,6 @@ use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 
 use crate::wire::{json_text, thrown, to_page};
-
-/// Time between two samples of a shot. A ball at 500 turns a minute turns by
-/// 30° in it: near enough to draw what lies between.
-const SAMPLE_S: f64 = 0.01;
 
 /// A ball built and weighed.
 #[wasm_bindgen]
@@ -50,16 +46,14 @@ impl Ball {
     /// # Errors
     /// A `Problem` where the plane has no direction or no place.
     pub fn section(&self, normal: &[f64], depth_in: f64) -> Result<JsValue, JsValue> {
-        let plane = vector(normal)
-            .and_then(|normal| Plane::new(normal, depth_in * M_PER_IN))
-            .ok_or_else(|| {
-                thrown(Problem {
-                    place: "plane".to_owned(),
-                    found: format!("{normal:?} at {depth_in}"),
-                    accepted: "three finite numbers, not all 0, and a finite depth".to_owned(),
-                    message: "The saw plane has no direction.".to_owned(),
-                })
-            })?;
+        let plane = vector(normal).and_then(|normal| Plane::new(normal, depth_in * M_PER_IN)).ok_or_else(|| {
+            thrown(Problem {
+                place: "plane".to_owned(),
+                found: format!("{normal:?} at {depth_in}"),
+                accepted: "three finite numbers, not all 0, and a finite depth".to_owned(),
+                message: "The saw plane has no direction.".to_owned(),
+            })
+        })?;
         to_page(&SectionDoc::from(&section(&self.ball, plane)))
     }
 
@@ -70,7 +64,7 @@ impl Ball {
     pub fn roll(&self, shot: &JsValue) -> Result<JsValue, JsValue> {
         let throw = Throw::read(json_text(shot)?.as_bytes()).map_err(thrown)?;
         let shot = throw.shot().map_err(thrown)?;
-        let traced = trace(&RigidBall::from(&self.weighed), &shot, SAMPLE_S)
+        let traced = trace(&RigidBall::from(&self.weighed), &shot, SAMPLE_INTERVAL_S)
             .map_err(|error| thrown(Problem::from(&error)))?;
         to_page(&RolledDoc::from(&traced))
     }

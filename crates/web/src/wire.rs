@@ -6,9 +6,7 @@ use wasm_bindgen::JsValue;
 
 /// A document as a plain object of the page; what is missing is `null`.
 pub(crate) fn to_page(document: &impl Serialize) -> Result<JsValue, JsValue> {
-    document
-        .serialize(&serde_wasm_bindgen::Serializer::json_compatible())
-        .map_err(JsValue::from)
+    document.serialize(&serde_wasm_bindgen::Serializer::json_compatible()).map_err(JsValue::from)
 }
 
 /// What the page throws for a mistake in a file.

@@ -1,0 +1,84 @@
+//! `pithball roll`.
+
+use std::path::PathBuf;
+
+use format::{EndDoc, Problem, RolledDoc, SAMPLE_INTERVAL_S, SummaryDoc};
+use physics::roll::{RigidBall, trace};
+use physics::weigh::weigh;
+
+use crate::tables::{lines, number_or_dash, one_line, table};
+use crate::{Complaint, files};
+
+/// What to roll.
+#[derive(clap::Args)]
+pub(crate) struct Args {
+    /// The shot file (NAME.shot.json).
+    shot: PathBuf,
+    /// Print JSON, for programs: the summary, and the ball at every hundredth of a second.
+    #[arg(long)]
+    json: bool,
+}
+
+pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
+    let (file, read) = files::shot(&args.shot)?;
+    let complaint = |problem| Complaint { file: args.shot.clone(), problem };
+    let shot = file.throw.shot().map_err(complaint)?;
+    let body = RigidBall::from(&weigh(&read.ball));
+    let traced = trace(&body, &shot, SAMPLE_INTERVAL_S).map_err(|error| complaint(Problem::from(&error)))?;
+    let rolled = RolledDoc::from(&traced);
+    if args.json {
+        return Ok(format!("{:#}\n", serde_json::json!(rolled)));
+    }
+    let mut head =
+        format!("{} with {}\n", one_line(file.name.as_deref().unwrap_or("A shot")), one_line(&read.file.name));
+    head += &phases(&rolled.summary);
+    Ok(format!("{head}\n{}", numbers(&rolled.summary)))
+}
+
+/// How far the ball skids, hooks and rolls.
+fn phases(summary: &SummaryDoc) -> String {
+    let end_ft = summary.end_ft;
+    let roll_ft = summary.roll_start_ft.unwrap_or(end_ft).min(end_ft);
+    let hook_ft = summary.hook_start_ft.unwrap_or(roll_ft).min(roll_ft);
+    let parts: Vec<String> = [("skids", hook_ft), ("hooks", roll_ft - hook_ft), ("rolls", end_ft - roll_ft)]
+        .iter()
+        .filter(|(_, feet)| *feet > 0.0)
+        .map(|(does, feet)| format!("{does} {feet:.1} ft"))
+        .collect();
+    let end = match summary.end {
+        EndDoc::Pins if summary.roll_start_ft.is_none() => ", and still slips at the pins",
+        EndDoc::Pins => "",
+        EndDoc::Gutter => ", and falls into the gutter",
+        EndDoc::FoulLine => ", and comes back over the foul line",
+        EndDoc::TimeLimit => ", and stays on the lane",
+    };
+    format!("The ball {}{end}.\n", parts.join(", "))
+}
+
+fn numbers(summary: &SummaryDoc) -> String {
+    let mut table = table();
+    for (what, value, decimals, unit, meaning) in [
+        ("board at the pins", summary.board_at_pins, 2, "", "counted from the bowler's own side"),
+        ("entry angle", summary.entry_angle_deg, 2, "deg", "from straight ahead, towards the pocket"),
+        ("speed at the pins", summary.speed_at_pins_mph, 2, "mph", ""),
+        ("revs at the pins", summary.revs_at_pins_rpm, 0, "rpm", ""),
+        ("time", summary.time_s, 3, "s", "from release to the pins"),
+        ("breakpoint, board", Some(summary.breakpoint.board), 2, "", "furthest to the bowler's own side"),
+        ("breakpoint, distance", Some(summary.breakpoint.distance_ft), 1, "ft", "from the foul line"),
+        ("hook starts", summary.hook_start_ft, 1, "ft", "where friction begins to turn the ball"),
+        ("roll starts", summary.roll_start_ft, 1, "ft", "where slip ends"),
+        ("axis migration", summary.axis_migration_deg, 1, "deg", "how far the axis moved in the ball"),
+        ("track flare", Some(summary.flare_in), 2, "in", "width of the band of track rings"),
+        ("flare in one turn", Some(summary.flare_per_turn_in), 2, "in", "widest gap between two rings"),
+        ("turns", Some(summary.turns), 1, "", "from the release"),
+    ] {
+        table.add_row(vec![what.into(), number_or_dash(value, decimals), unit.into(), meaning.into()]);
+    }
+    let mut text = lines(&table);
+    if summary.board_at_pins.is_some() {
+        let error = &summary.error;
+        text +=
+            &format!("\nThe board is right to {:.0e}, the angle to {:.0e} degrees.\n", error.board, error.angle_deg);
+    }
+    text
+}

@@ -1,0 +1,26 @@
+//! `pithball schema`.
+
+use clap::ValueEnum;
+
+/// Which schema.
+#[derive(clap::Args)]
+pub(crate) struct Args {
+    /// The file it describes.
+    file: Kind,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+enum Kind {
+    /// NAME.ball.json
+    Ball,
+    /// NAME.shot.json
+    Shot,
+}
+
+pub(crate) fn run(args: &Args) -> String {
+    let schema = match args.file {
+        Kind::Ball => format::ball_schema(),
+        Kind::Shot => format::shot_schema(),
+    };
+    format!("{schema:#}\n")
+}
