@@ -78,8 +78,8 @@ export function Stage() {
         <p class="stage-scale">
           From above: the width is drawn {layout.stretch.toFixed(1)} times too wide for the length, so angles
           look larger than they are; ball, pins and arrows are marks. Dots are oil. Long dashes are skid,
-          short dashes hook, a solid line roll. On the ball: rings where the lane has touched it; the wedge is
-          where it touches now, the diamond the axis it was released about.
+          short dashes hook, a solid line roll. On the ball: rings (thin, thicker, thick) where the lane has
+          touched it; the wedge is where it touches now, the diamond the axis it was released about.
         </p>
       )}
     </div>
