@@ -28,6 +28,12 @@ const FLAGS = [
   "--disable-sync",
 ];
 
+/** Starts headless Chromium. */
+export function startBrowser() {
+  const executablePath = process.env.PITHBALL_CHROMIUM ?? "/usr/bin/chromium";
+  return chromium.launch({ executablePath, args: FLAGS });
+}
+
 /**
  * Serves the site below `/some/folder/` and starts Chromium. Resolves to
  * `{ url, open, close }`; `open` makes a page, `close` stops everything.
@@ -35,10 +41,7 @@ const FLAGS = [
 export async function launch({ base = "/some/folder/" } = {}) {
   assert.ok(existsSync(join(dist, "index.html")), "no dist/: run `cargo xtask build` first");
   const server = await serveFolder(dist, { base });
-  const browser = await chromium.launch({
-    executablePath: process.env.PITHBALL_CHROMIUM ?? "/usr/bin/chromium",
-    args: FLAGS,
-  });
+  const browser = await startBrowser();
   return {
     url: server.url,
     browser,

@@ -1,13 +1,13 @@
-//! From the compiled module to what the page imports: bindings by wasm-bindgen,
-//! then the optimiser from npm's binaryen, in www/pkg.
+//! From compiled crates to what JavaScript imports: bindings by wasm-bindgen,
+//! then the optimiser from npm's binaryen.
 
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use anyhow::{Context, Result};
 use wasm_bindgen_cli_support::Bindgen;
 
-use crate::run::{cargo, command, root, run, www};
+use crate::run::{cargo, command, run, target, www};
 use crate::tools::WASM_TARGET;
 
 /// What the compiler's wasm output uses beyond the first version of WebAssembly.
@@ -20,32 +20,43 @@ const FEATURES: [&str; 6] = [
     "--enable-sign-ext",
 ];
 
-/// Compiles crates/web and writes pithball.js, pithball.d.ts and
-/// pithball_bg.wasm to www/pkg. Does nothing after an unchanged compile.
-pub(crate) fn build() -> Result<()> {
-    run(cargo(&["build", "--quiet", "--package=pithball-web", "--release", "--target", WASM_TARGET]))?;
-    let target = std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root().join("target"), |dir| root().join(dir));
-    let compiled_path = target.join(WASM_TARGET).join("release/pithball_web.wasm");
+/// The page's module: crates/web in www/pkg.
+pub(crate) fn page() -> Result<()> {
+    build("pithball-web", "pithball", &www().join("pkg"))
+}
+
+/// The measured kernels, in a folder below target/; returns it.
+pub(crate) fn kernels() -> Result<PathBuf> {
+    let folder = target().join("bench-kernels");
+    build("pithball-bench", "kernels", &folder)?;
+    Ok(folder)
+}
+
+/// Compiles a package and writes NAME.js, NAME.d.ts and NAME_bg.wasm to
+/// `folder`. Does nothing after an unchanged compile.
+fn build(package: &str, name: &str, folder: &Path) -> Result<()> {
+    run(cargo(&["build", "--quiet", "--lib", "--release", "--target", WASM_TARGET, "--package", package]))?;
+    let file = format!("release/{}.wasm", package.replace('-', "_"));
+    let compiled_path = target().join(WASM_TARGET).join(file);
     let compiled = fs::read(&compiled_path).with_context(|| format!("reading {}", compiled_path.display()))?;
 
-    let pkg = www().join("pkg");
-    let stamp = pkg.join("compiled.wasm");
+    let stamp = folder.join("compiled.wasm");
     if fs::read(&stamp).is_ok_and(|bound| bound == compiled) {
         return Ok(());
     }
-    if pkg.is_dir() {
-        fs::remove_dir_all(&pkg).with_context(|| format!("emptying {}", pkg.display()))?;
+    if folder.is_dir() {
+        fs::remove_dir_all(folder).with_context(|| format!("emptying {}", folder.display()))?;
     }
     Bindgen::new()
-        .input_bytes("pithball", compiled.clone())
+        .input_bytes(name, compiled.clone())
         .web(true)?
         .typescript(true)
         .omit_default_module_path(true)
-        .generate(&pkg)
-        .context("generating the page's bindings")?;
+        .generate(folder)
+        .with_context(|| format!("generating the bindings of {package}"))?;
     // Types of the raw module would hide what the bundler makes of it: an address.
-    fs::remove_file(pkg.join("pithball_bg.wasm.d.ts")).context("removing the raw module's types")?;
-    optimise(&pkg.join("pithball_bg.wasm"))?;
+    fs::remove_file(folder.join(format!("{name}_bg.wasm.d.ts"))).context("removing the raw module's types")?;
+    optimise(&folder.join(format!("{name}_bg.wasm")))?;
     fs::write(&stamp, compiled).with_context(|| format!("writing {}", stamp.display()))
 }
 

@@ -17,6 +17,11 @@ pub(crate) fn www() -> PathBuf {
     root().join("www")
 }
 
+/// The folder that cargo builds into.
+pub(crate) fn target() -> PathBuf {
+    std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root().join("target"), |folder| root().join(folder))
+}
+
 /// A command that starts in `dir`.
 pub(crate) fn command<A: AsRef<OsStr>>(dir: &Path, program: &str, args: &[A]) -> Command {
     let mut command = Command::new(program);

@@ -11,7 +11,7 @@ use crate::{bindings, notices, tools};
 pub(crate) fn build(out: &Path) -> Result<()> {
     tools::wasm_target()?;
     tools::npm_packages()?;
-    bindings::build()?;
+    bindings::page()?;
     let folder = root().join(out);
     let out = folder.to_str().context("the folder's name is not Unicode text")?;
     run(command(&www(), "node", &["bundle.mjs", out]))?;
