@@ -3,7 +3,7 @@
 
 use std::hint::black_box;
 
-use format::{BallFile, Problem, ShotFile};
+use format::{BallFile, ShotFile};
 use physics::ball::Ball;
 use physics::roll::{RigidBall, Shot, roll};
 use physics::weigh::weigh;
@@ -52,7 +52,7 @@ impl Rolling {
     pub fn new(ball: &str, shot: &str) -> Result<Self, String> {
         let ball = RigidBall::from(&weigh(&read_ball(ball)?));
         let file = ShotFile::read(shot.as_bytes()).map_err(|problem| problem.to_string())?;
-        Ok(Self { ball, shot: file.throw.shot().map_err(|problem: Problem| problem.to_string())? })
+        Ok(Self { ball, shot: file.throw.shot().map_err(|problem| problem.to_string())? })
     }
 
     /// Rolls the shot so many times; the sum of the times on the lane in seconds.
@@ -79,5 +79,5 @@ impl Rolling {
 
 fn read_ball(text: &str) -> Result<Ball, String> {
     let file = BallFile::read(text.as_bytes()).map_err(|problem| problem.to_string())?;
-    Ball::new(&file.recipe()).map_err(|error| error.to_string())
+    file.build().map_err(|problem| problem.to_string())
 }
