@@ -5,7 +5,7 @@ import { reading } from "../../units";
 import { addPiece, hasField, problemAt } from "./edits";
 import { Holes } from "./holes";
 import { MaterialFields } from "./material-fields";
-import { PartRow, PieceRow } from "./piece";
+import { followFocus, PartRow, PieceRow } from "./piece";
 import { TemplateRow } from "./template-row";
 
 /** Where the ball is made. */
@@ -77,7 +77,14 @@ export function Bench() {
           />
         </PartRow>
       </ol>
-      <button type="button" class="add-piece" onClick={() => addPiece(store)}>
+      <button
+        type="button"
+        class="add-piece"
+        onClick={() => {
+          addPiece(store);
+          followFocus(".part-head");
+        }}
+      >
         Add a piece
       </button>
       <Holes problem={ballProblem} />

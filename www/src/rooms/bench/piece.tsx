@@ -1,3 +1,4 @@
+import { useEffect, useRef } from "preact/hooks";
 import { WEIGHT_LIMIT_LB } from "../../limits";
 import { Swatch } from "../../parts/swatch";
 import { useStore } from "../../store";
@@ -21,8 +22,15 @@ export function PartRow({ part, name, says, problem, children }: PartRowProps) {
   const store = useStore();
   const open = store.view.value.selected === part;
   const id = `part-${part}`;
+  const row = useRef<HTMLLIElement>(null);
+  const wasOpen = useRef(open);
+  useEffect(() => {
+    // Opened from elsewhere, such as the cut: bring it into view.
+    if (open && !wasOpen.current) row.current?.scrollIntoView({ block: "nearest" });
+    wasOpen.current = open;
+  }, [open]);
   return (
-    <li class="part" data-wrong={problem ? "" : undefined} data-open={open || undefined}>
+    <li class="part" ref={row} data-wrong={problem ? "" : undefined} data-open={open || undefined}>
       <button
         type="button"
         class="part-head"
@@ -32,7 +40,7 @@ export function PartRow({ part, name, says, problem, children }: PartRowProps) {
         onClick={() => store.look({ selected: open ? null : part })}
       >
         <Swatch part={part} />
-        <span class="part-name">{name}</span>
+        <span class="part-title">{name}</span>
         <span class="part-says">{says}</span>
       </button>
       {problem && !(open && hasField(problem.place)) && (
@@ -45,6 +53,15 @@ export function PartRow({ part, name, says, problem, children }: PartRowProps) {
       </div>
     </li>
   );
+}
+
+/** Takes the keyboard along to the part that is open after an edit of the list. */
+export function followFocus(selector: string): void {
+  requestAnimationFrame(() => {
+    const part = document.querySelector(".part[data-open]");
+    const wanted = part?.querySelector<HTMLElement>(`${selector}:not(:disabled)`);
+    (wanted ?? part?.querySelector<HTMLElement>(".part-head"))?.focus();
+  });
 }
 
 /** One poured piece: its row and its editor. */
@@ -75,28 +92,46 @@ export function PieceRow({ piece, at, problem }: { piece: Piece; at: number; pro
       <div class="part-actions">
         <button
           type="button"
+          class="part-earlier"
           disabled={at === 0}
           aria-label={`Pour ${piece.name} earlier`}
-          onClick={() => movePiece(store, at, -1)}
+          onClick={() => {
+            movePiece(store, at, -1);
+            followFocus(".part-earlier");
+          }}
         >
           Earlier
         </button>
         <button
           type="button"
+          class="part-later"
           disabled={at === last}
           aria-label={`Pour ${piece.name} later`}
-          onClick={() => movePiece(store, at, 1)}
+          onClick={() => {
+            movePiece(store, at, 1);
+            followFocus(".part-later");
+          }}
         >
           Later
         </button>
         <button
           type="button"
           aria-label={`Duplicate ${piece.name}`}
-          onClick={() => duplicatePiece(store, at)}
+          onClick={() => {
+            duplicatePiece(store, at);
+            followFocus(".part-head");
+          }}
         >
           Duplicate
         </button>
-        <button type="button" aria-label={`Remove ${piece.name}`} onClick={() => removePiece(store, at)}>
+        <button
+          type="button"
+          aria-label={`Remove ${piece.name}`}
+          onClick={() => {
+            removePiece(store, at);
+            followFocus(".part-head");
+          }}
+        >
           Remove
         </button>
       </div>

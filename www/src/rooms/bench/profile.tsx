@@ -1,8 +1,7 @@
 import { NumberField } from "../../parts/field";
 import type { Problem } from "../../types";
 import { problemAt } from "./edits";
-
-type Point = [number, number];
+import { Outline, type Point } from "./outline";
 
 interface ProfileProps {
   profile: Point[];
@@ -30,7 +29,7 @@ export function Profile({ profile, place, problem, onChange }: ProfileProps) {
 
   return (
     <div class="profile">
-      <Outline profile={profile} />
+      <Outline profile={profile} onMove={(at, point) => put(at, point, `${at}`)} />
       <table class="profile-table">
         <caption class="visually-hidden">Points of the outline, in order</caption>
         <thead>
@@ -98,38 +97,6 @@ export function Profile({ profile, place, problem, onChange }: ProfileProps) {
       </table>
       {whole && <p class="says says-wrong">{whole.message}</p>}
     </div>
-  );
-}
-
-/** The outline with its mirror image, points numbered as in the table. */
-function Outline({ profile }: { profile: Point[] }) {
-  const radius = Math.max(0.1, ...profile.map(([r]) => Math.abs(r)));
-  const heights = profile.map(([, z]) => z);
-  const low = Math.min(...heights);
-  const size = Math.max(2 * radius, Math.max(...heights) - low, 0.2);
-  const scale = 120 / size;
-  const x = (r: number) => 80 + r * scale;
-  const y = (z: number) => 20 + (size - (z - low)) * scale;
-  const path = (side: 1 | -1) => `M${profile.map(([r, z]) => `${x(side * r)} ${y(z)}`).join("L")}Z`;
-  return (
-    <svg
-      class="profile-outline"
-      viewBox="0 0 160 160"
-      role="img"
-      aria-label="The outline and its mirror image"
-    >
-      <path class="outline-mirror" d={path(-1)} />
-      <path class="outline-solid" d={path(1)} />
-      <path class="outline-axis" d="M80 4V156" />
-      {profile.map(([r, z], at) => (
-        <g key={at}>
-          <circle class="outline-point" cx={x(r)} cy={y(z)} r="2.5" />
-          <text class="outline-number" x={x(r) + 5} y={y(z) + 3}>
-            {at + 1}
-          </text>
-        </g>
-      ))}
-    </svg>
   );
 }
 
