@@ -72,14 +72,14 @@ let halted = false;
 /** Keeps every change, shortly after it, and at the latest when the page goes. */
 export function autosave(store: Store): void {
   let timer = 0;
-  let waiting: string | null = null;
+  let waiting: Kept | null = null;
   let failed = false;
 
   function write(): void {
     clearTimeout(timer);
     if (waiting === null || halted) return;
     try {
-      localStorage.setItem(KEY, waiting);
+      localStorage.setItem(KEY, JSON.stringify(waiting));
       failed = false;
     } catch (error) {
       if (!failed) store.notice.value = whyNotKept(error);
@@ -100,7 +100,7 @@ export function autosave(store: Store): void {
       first = false;
       return;
     }
-    waiting = JSON.stringify(kept);
+    waiting = kept;
     clearTimeout(timer);
     timer = setTimeout(write, QUIET_MS);
   });

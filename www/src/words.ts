@@ -8,7 +8,7 @@ export const WORDS = {
     "The difference between the highest and the middle RG: zero for a round core, more for an asymmetric one.",
   CG: "Centre of gravity: the point on which the whole ball would balance.",
   "top weight":
-    "How far the centre of gravity lies towards the pin, given as the weight that would balance it on a scale.",
+    "How far the centre of gravity lies towards the pin, told as the weight to set on the far pole to balance the ball; shops do not all count it alike.",
   pin: "The low-RG end of the core, marked on the cover so that a driller can find it.",
   PAP: "Positive axis point: where the axis the ball spins about at release leaves the ball on the positive side.",
   "mass bias": "The high-RG axis of an asymmetric core.",

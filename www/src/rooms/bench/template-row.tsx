@@ -24,7 +24,7 @@ export function TemplateRow() {
             key={ball.name}
             class="template"
             aria-label={`Start from ${ball.name}`}
-            aria-pressed={ball.name === current.name}
+            aria-current={ball.name === current.name ? "true" : undefined}
             title={ball.note ?? ball.name}
             onClick={() => {
               store.replace({ ball });

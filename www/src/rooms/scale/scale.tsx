@@ -14,7 +14,7 @@ import { type Units, useStore } from "../../store";
 import type { Vec3 } from "../../types";
 import { change, measure, reading } from "../../units";
 import { Shares } from "./shares";
-import { bandOf, partsIn, verdict } from "./verdict";
+import { bandOf, partsIn, Verdict } from "./verdict";
 
 /** The ball's numbers, each with its place among the limits and a plain line. */
 export function Scale() {
@@ -33,7 +33,7 @@ export function Scale() {
         quantity="weight"
         range={WEIGHT}
       >
-        {verdict(weighed.weight_lb, WEIGHT, "weight", units)}
+        What the whole ball weighs. <Verdict value={weighed.weight_lb} range={WEIGHT} quantity="weight" />
       </Readout>
       <Readout
         label={
@@ -46,11 +46,12 @@ export function Scale() {
         quantity="rg"
         range={RG}
       >
-        How hard the ball is to spin.{" "}
-        {light
-          ? `The published limits are for balls of ${reading(RG_LIMITS_FROM_LB, "weight", units)} and up.`
-          : verdict(rg_in.low, RG, "rg", units)}{" "}
-        Usually called {bandOf(rg_in.low, RG)}.*
+        How hard the ball is to spin. Usually called {bandOf(rg_in.low, RG)}.*{" "}
+        {light ? (
+          `The published limits are for balls of ${reading(RG_LIMITS_FROM_LB, "weight", units)} and up.`
+        ) : (
+          <Verdict value={rg_in.high > (RG.high ?? 0) ? rg_in.high : rg_in.low} range={RG} quantity="rg" />
+        )}
       </Readout>
       <dl class="pair">
         <Small name="Middle axis" value={rg_in.middle} before={before?.rg_in.middle} />
@@ -63,9 +64,9 @@ export function Scale() {
         quantity="rg"
         range={DIFFERENTIAL}
       >
-        Hardest axis less easiest: room for <Term word="track flare">track flare</Term>.{" "}
-        {verdict(weighed.differential_in, DIFFERENTIAL, "rg", units)} Usually called{" "}
-        {bandOf(weighed.differential_in, DIFFERENTIAL)}.*
+        Room for <Term word="track flare">track flare</Term>. Usually called{" "}
+        {bandOf(weighed.differential_in, DIFFERENTIAL)}.*{" "}
+        <Verdict value={weighed.differential_in} range={DIFFERENTIAL} quantity="rg" />
       </Readout>
       <Readout
         label={<Term word="intermediate differential">Intermediate differential</Term>}
@@ -73,9 +74,8 @@ export function Scale() {
         before={before?.intermediate_differential_in}
         quantity="rg"
       >
-        Hardest axis less middle one. The core is {asymmetric ? "asymmetric" : "symmetric"}: the line is
-        usually drawn at {ASYMMETRIC_SHARE * 100} % of the differential.* No published limit of its own was
-        found.
+        {asymmetric ? "Asymmetric: over" : "Symmetric: not over"} {ASYMMETRIC_SHARE * 100} % of the
+        differential.*
       </Readout>
       <Readout
         label={
@@ -87,7 +87,7 @@ export function Scale() {
         before={before ? Math.hypot(...before.cg_in) : null}
         quantity="rg"
       >
-        The point on which the ball would balance. {whereabouts(cg_in)}
+        {whereabouts(cg_in)}
       </Readout>
       <Readout
         label={<Term word="top weight">Top weight</Term>}
@@ -96,8 +96,7 @@ export function Scale() {
         quantity="imbalance"
         range={TOP_WEIGHT}
       >
-        What must be set on the far pole to balance the ball, its radius being the arm. Undrilled balls
-        usually have {usual(units)}.*
+        The scale's arm is the ball's radius. Undrilled: {usual(units)}.*
       </Readout>
       <Shares />
       <details>
@@ -117,13 +116,17 @@ export function Scale() {
             of gravity far behind.
           </li>
           <li>
-            Top weight has no single convention: here the arm is the ball's radius, and shops may count it
-            otherwise. Once drilled, a ball over {reading(10, "weight", units)} may have{" "}
-            {reading(STATIC_BALANCE_LIMIT_OZ, "imbalance", units)} each way, as published.
+            Top weight has no single convention. Here it is what must be set on the far pole to balance the
+            ball on its centre, the arm being its radius. Once drilled, a ball over{" "}
+            {reading(10, "weight", units)} may have {reading(STATIC_BALANCE_LIMIT_OZ, "imbalance", units)}{" "}
+            each way, as published.
           </li>
+          <li>No published limit for the intermediate differential alone was found.</li>
         </ul>
       </details>
-      <p class="fine-print">* Common practice, no source.</p>
+      <p class="fine-print">
+        * Common practice, no source. The thick part of a line is what the published limits allow.
+      </p>
       <p class="fine-print">
         {partsIn(weighed.relative_error)} Limits: United States Bowling Congress, as published in its notices;
         the current edition of the rules decides. Pithball teaches; it does not certify a ball.

@@ -1,11 +1,28 @@
 // A value's place among limits and ranges, in words.
 
 import type { Range } from "../../parts/readout";
-import type { Units } from "../../store";
+import { type Units, useStore } from "../../store";
 import { measure, number, type Quantity, reading } from "../../units";
 
+interface VerdictProps {
+  value: number;
+  range: Range;
+  quantity: Quantity;
+}
+
+/** Told aloud always; on the page, where the drawing shows it, only a limit passed. */
+export function Verdict({ value, range, quantity }: VerdictProps) {
+  const units = useStore().view.value.units;
+  const text = verdict(value, range, quantity, units);
+  return text.startsWith("Within") ? (
+    <span class="visually-hidden">{text}</span>
+  ) : (
+    <strong class="out">{text}</strong>
+  );
+}
+
 /** Whether a value keeps to the published limits, as read on the page. */
-export function verdict(value: number, range: Range, quantity: Quantity, units: Units): string {
+function verdict(value: number, range: Range, quantity: Quantity, units: Units): string {
   const { low, high } = range;
   const limits =
     low !== undefined && high !== undefined
