@@ -36,6 +36,7 @@ export function Bench() {
           }}
         />
       </label>
+      {ball.note && <p class="hint">{ball.note}</p>}
       <h3 class="part-list-name" id="part-list">
         Parts, in pouring order
       </h3>

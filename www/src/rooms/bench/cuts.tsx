@@ -1,6 +1,7 @@
 import { Term } from "../../parts/term";
 import type { Cut, Piece, Problem } from "../../types";
 import { problemAt } from "./edits";
+import { extent } from "./shapes";
 import { PlaceFields, ShapeFields } from "./solid-fields";
 
 interface CutsProps {
@@ -12,10 +13,18 @@ interface CutsProps {
   onChange(change: (piece: Piece) => Piece, key: string): void;
 }
 
-const CHANNEL: Cut = {
-  name: "flow channel",
-  shape: { kind: "ring", ring_diameter_in: 2, tube_diameter_in: 0.4 },
-};
+/** A round groove about the piece's waist. */
+function channelFor(piece: Piece): Cut {
+  const across = Math.min(...extent(piece.shape).slice(0, 2));
+  return {
+    name: "flow channel",
+    shape: { kind: "ring", ring_diameter_in: hundredth(across), tube_diameter_in: hundredth(across / 6) },
+  };
+}
+
+function hundredth(value: number): number {
+  return Number(value.toFixed(2));
+}
 
 /** What is cut out of a piece, in the piece's own frame. */
 export function Cuts({ piece, place, problem, reach_in, onChange }: CutsProps) {
@@ -52,7 +61,7 @@ export function Cuts({ piece, place, problem, reach_in, onChange }: CutsProps) {
           </fieldset>
         );
       })}
-      <button type="button" onClick={() => set((was) => [...was, structuredClone(CHANNEL)])}>
+      <button type="button" onClick={() => set((was) => [...was, channelFor(piece)])}>
         Add a flow channel
       </button>
     </details>

@@ -3,7 +3,7 @@ import { DENSITY_LIMIT_G_CC } from "../../limits";
 import { NumberField } from "../../parts/field";
 import type { Problem } from "../../types";
 import { digits } from "../../units";
-import { MATERIALS } from "./materials";
+import { MATERIALS, type Material } from "./materials";
 
 interface Made {
   material?: string;
@@ -42,9 +42,9 @@ export function MaterialFields({ made, problem, caution, onChange }: MaterialPro
           }}
         >
           <option value="">a mix of my own</option>
-          {MATERIALS.map(({ name, density_g_cc: [from, to] }) => (
+          {MATERIALS.map(({ name }) => (
             <option key={name} value={name}>
-              {name}, {from === to ? digits(from, 2) : `${digits(from, 2)} to ${digits(to, 2)}`}
+              {name}
             </option>
           ))}
         </select>
@@ -62,11 +62,22 @@ export function MaterialFields({ made, problem, caution, onChange }: MaterialPro
           (density_g_cc > DENSITY_LIMIT_G_CC
             ? `denser than the published limit of ${digits(DENSITY_LIMIT_G_CC, 2)} g/cc for any piece of a ball.`
             : density_g_cc < low || density_g_cc > high
-              ? `outside what ${known?.name} usually has (${low} to ${high} g/cc).`
+              ? `outside what ${known?.name} usually has.`
               : null)
         }
         onChange={(value) => onChange({ material, density_g_cc: value }, "density_g_cc")}
       />
+      {known && (
+        <p class="hint">
+          {known.name} is for {known.for}; usually {low === high ? low : `${low} to ${high}`} g/cc (
+          {sourceOf(known)}).
+        </p>
+      )}
     </>
   );
+}
+
+/** Where a material's figures come from, in words. */
+function sourceOf({ source }: Material): string {
+  return source === "M" ? "from memory, unverified" : source.replace(/^[A-Z], /, "");
 }

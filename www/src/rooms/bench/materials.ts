@@ -1,9 +1,13 @@
+import file from "../../../../scenarios/materials.json";
+
 export interface Material {
   name: string;
+  /** What it is used for. */
+  for: string;
+  /** Typical densities, from and to. */
   density_g_cc: [number, number];
+  /** Where the figures come from. */
+  source: string;
 }
 
-export const MATERIALS: Material[] = [
-  { name: "polyurethane", density_g_cc: [1.25, 1.25] },
-  { name: "glass-bead filler", density_g_cc: [0.9, 1.2] },
-];
+export const MATERIALS = file.materials as Material[];

@@ -5,20 +5,23 @@ export type Point = [number, number];
 /** Inches to drawing units, kept still while a point is dragged. */
 interface Frame {
   scale: number;
-  low: number;
-  size: number;
+  high: number;
+  /** Height of the drawing. */
+  tall: number;
 }
 
 const AXIS_X = 80;
-const TOP_Y = 20;
-const EXTENT = 120;
+const MARGIN = 20;
+const WIDEST = 120;
+const TALLEST = 130;
 
 function frameOf(profile: Point[]): Frame {
   const radius = Math.max(0.1, ...profile.map(([r]) => Math.abs(r)));
   const heights = profile.map(([, z]) => z);
-  const low = Math.min(...heights);
-  const size = Math.max(2 * radius, Math.max(...heights) - low, 0.2);
-  return { scale: EXTENT / size, low, size };
+  const high = Math.max(...heights);
+  const span = Math.max(high - Math.min(...heights), 0.1);
+  const scale = Math.min(WIDEST / (2 * radius), TALLEST / span);
+  return { scale, high, tall: span * scale + 2 * MARGIN };
 }
 
 interface OutlineProps {
@@ -32,7 +35,7 @@ export function Outline({ profile, onMove }: OutlineProps) {
   const [held, setHeld] = useState<{ at: number; frame: Frame } | null>(null);
   const frame = held?.frame ?? frameOf(profile);
   const x = (r: number) => AXIS_X + r * frame.scale;
-  const y = (z: number) => TOP_Y + (frame.size - (z - frame.low)) * frame.scale;
+  const y = (z: number) => MARGIN + (frame.high - z) * frame.scale;
   const path = (side: 1 | -1) => `M${profile.map(([r, z]) => `${x(side * r)} ${y(z)}`).join("L")}Z`;
 
   function move(event: PointerEvent) {
@@ -40,14 +43,14 @@ export function Outline({ profile, onMove }: OutlineProps) {
     if (!held || !matrix) return;
     const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse());
     const r = (at.x - AXIS_X) / frame.scale;
-    const z = frame.low + frame.size - (at.y - TOP_Y) / frame.scale;
+    const z = frame.high - (at.y - MARGIN) / frame.scale;
     onMove(held.at, [Math.max(0, hundredth(r)), hundredth(z)]);
   }
 
   return (
     <svg
       class="profile-outline"
-      viewBox="0 0 160 160"
+      viewBox={`0 0 160 ${frame.tall}`}
       role="img"
       aria-label="The outline and its mirror image"
       ref={svg}
@@ -57,7 +60,7 @@ export function Outline({ profile, onMove }: OutlineProps) {
     >
       <path class="outline-mirror" d={path(-1)} />
       <path class="outline-solid" d={path(1)} />
-      <path class="outline-axis" d="M80 4V156" />
+      <path class="outline-axis" d={`M${AXIS_X} 4V${frame.tall - 4}`} />
       {profile.map(([r, z], at) => (
         <g
           key={at}

@@ -64,7 +64,7 @@ export function put(vector: Vec3, at: number, value: number): Vec3 {
 }
 
 /** Full size along x, y and z before any squash. */
-function extent(shape: Shape): Vec3 {
+export function extent(shape: Shape): Vec3 {
   switch (shape.kind) {
     case "sphere":
       return [shape.diameter_in, shape.diameter_in, shape.diameter_in];

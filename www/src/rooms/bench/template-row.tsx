@@ -1,22 +1,18 @@
 import { useMemo } from "preact/hooks";
 import { SectionDrawing } from "../../parts/section-drawing";
 import { useStore } from "../../store";
-import type { Section, WasmModule } from "../../types";
-import { TEMPLATES, type Template } from "./templates";
+import type { BallFile, Section, WasmModule } from "../../types";
+import { TEMPLATES } from "./templates";
 
 /** Six balls to start from, each shown sawn through the middle. */
 export function TemplateRow() {
   const store = useStore();
   const current = store.doc.value.ball;
-  const sections = useMemo(
-    () => TEMPLATES.map((template) => middleSection(store.wasm, template)),
-    [store.wasm],
-  );
+  const sections = useMemo(() => TEMPLATES.map((ball) => middleSection(store.wasm, ball)), [store.wasm]);
   return (
     <fieldset class="templates">
       <legend>Start from</legend>
-      {TEMPLATES.map((template, at) => {
-        const { ball, short } = template;
+      {TEMPLATES.map((ball, at) => {
         const section = sections[at];
         return (
           <button
@@ -32,7 +28,7 @@ export function TemplateRow() {
             }}
           >
             {section && <SectionDrawing section={section} diameter_in={ball.diameter_in} />}
-            <span>{short}</span>
+            <span>{shortName(ball)}</span>
           </button>
         );
       })}
@@ -40,7 +36,12 @@ export function TemplateRow() {
   );
 }
 
-function middleSection(wasm: WasmModule, { ball: file }: Template): Section {
+/** The words of "No. 3, three-piece" after its number. */
+function shortName({ name }: BallFile): string {
+  return name.replace(/^No\. \d+, /, "");
+}
+
+function middleSection(wasm: WasmModule, file: BallFile): Section {
   const ball = new wasm.Ball(file);
   const section = ball.section([1, 0, 0], 0);
   ball.free();
