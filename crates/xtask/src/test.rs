@@ -19,6 +19,9 @@ pub(crate) fn test() -> Result<()> {
     site::build(Path::new("dist"))?;
     step("page: types, lints and format");
     run(command(&www(), "npm", &["run", "--silent", "check"]))?;
+    step("the same numbers native and in WebAssembly");
+    run(cargo(&["build", "--quiet", "--package=pithball-cli"]))?;
+    node_tests("tests/wasm", &chromium)?;
     step("browser tests");
     node_tests("tests/browser", &chromium)
 }
