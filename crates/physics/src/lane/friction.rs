@@ -46,9 +46,7 @@ pub enum FrictionError {
         to_m: f64,
     },
     /// A zone does not begin where the one before it (or the lane) does.
-    #[error(
-        "zone {zone}: it begins at {found_m} m where {expected_m} m is needed to leave no gap or overlap"
-    )]
+    #[error("zone {zone}: it begins at {found_m} m where {expected_m} m is needed to leave no gap or overlap")]
     Join {
         /// Which zone.
         zone: usize,
@@ -77,11 +75,7 @@ impl Friction {
                 return Err(FrictionError::Mu { zone, found: z.mu });
             }
             if !(z.from_m.is_finite() && z.to_m.is_finite() && z.to_m > z.from_m) {
-                return Err(FrictionError::Ends {
-                    zone,
-                    from_m: z.from_m,
-                    to_m: z.to_m,
-                });
+                return Err(FrictionError::Ends { zone, from_m: z.from_m, to_m: z.to_m });
             }
         }
         let mut order: Vec<usize> = (0..zones.len()).collect();
@@ -91,16 +85,9 @@ impl Friction {
         for zone in order {
             let z = zones[zone];
             if (z.from_m - reached_m).abs() > JOIN_M {
-                return Err(FrictionError::Join {
-                    zone,
-                    found_m: z.from_m,
-                    expected_m: reached_m,
-                });
+                return Err(FrictionError::Join { zone, found_m: z.from_m, expected_m: reached_m });
             }
-            sorted.push(Zone {
-                from_m: reached_m,
-                ..z
-            });
+            sorted.push(Zone { from_m: reached_m, ..z });
             reached_m = z.to_m;
         }
         if reached_m < COVERED_M - JOIN_M {
@@ -114,11 +101,7 @@ impl Friction {
     /// # Errors
     /// Where `mu` is not between 0 and 2.
     pub fn uniform(mu: f64) -> Result<Self, FrictionError> {
-        Self::from_zones(&[Zone {
-            from_m: 0.0,
-            to_m: COVERED_M,
-            mu,
-        }])
+        Self::from_zones(&[Zone { from_m: 0.0, to_m: COVERED_M, mu }])
     }
 
     /// The zones from the foul line to the pit.

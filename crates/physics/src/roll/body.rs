@@ -171,11 +171,7 @@ impl Body {
         let spin = omega(y);
         let slip = self.slip(y) + onset_m_s;
         let size = slip.norm();
-        let way = if size > 0.0 {
-            slip / size
-        } else {
-            Vector2::zeros()
-        };
+        let way = if size > 0.0 { slip / size } else { Vector2::zeros() };
         // From here on in ball axes.
         let w = turn.tr_mul(&spin);
         let up = turn.row(2).transpose();
@@ -193,12 +189,7 @@ impl Body {
         let swing = alpha.cross(d) + centripetal;
         let friction_n = way * (-mu * normal_n);
         Rates {
-            d: self.collect(
-                y,
-                &spin,
-                &(turn * alpha),
-                friction_n / self.mass - (turn * swing).xy(),
-            ),
+            d: self.collect(y, &spin, &(turn * alpha), friction_n / self.mass - (turn * swing).xy()),
             // A negative `held` is Painlevé's paradox: reported as not a number.
             normal_n: if held > 0.0 { normal_n } else { f64::NAN },
             margin_n: f64::INFINITY,
@@ -216,20 +207,12 @@ impl Body {
         let s = up * self.radius + d;
         let centripetal = w * w.dot(d) - d * w.norm_squared();
         let pull = (up * GRAVITY_M_S2 + centripetal) * self.mass;
-        let alpha_b = solve(
-            &self.about_contact(&s),
-            &((self.inertia * w).cross(&w) - s.cross(&pull)),
-        );
+        let alpha_b = solve(&self.about_contact(&s), &((self.inertia * w).cross(&w) - s.cross(&pull)));
         let force = turn * (pull + alpha_b.cross(&s) * self.mass);
         let alpha = turn * alpha_b;
         let friction_n = force.xy();
         Rates {
-            d: self.collect(
-                y,
-                &spin,
-                &alpha,
-                Vector2::new(alpha.y, -alpha.x) * self.radius,
-            ),
+            d: self.collect(y, &spin, &alpha, Vector2::new(alpha.y, -alpha.x) * self.radius),
             normal_n: force.z,
             margin_n: mu * force.z + FRICTION_SLACK * self.weight - friction_n.norm(),
             friction_n,

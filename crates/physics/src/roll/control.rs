@@ -38,14 +38,7 @@ pub(super) struct Control {
 
 impl Control {
     pub(super) fn new(tolerance: f64, radius_m: f64, unevenness: f64) -> Self {
-        Self {
-            tolerance,
-            radius_m,
-            unevenness,
-            position_m: 0.0,
-            velocity_m_s: 0.0,
-            velocity_by_time_m: 0.0,
-        }
+        Self { tolerance, radius_m, unevenness, position_m: 0.0, velocity_m_s: 0.0, velocity_by_time_m: 0.0 }
     }
 
     fn speed(y: &State) -> f64 {
@@ -90,9 +83,7 @@ impl Control {
         self.position_m += e(0) + e(1);
         self.add_velocity(
             time_s,
-            e(2) + e(3)
-                + self.radius_m * (e(4) + e(5) + 0.1 * e(6))
-                + self.unevenness * turned * Self::speed(y),
+            e(2) + e(3) + self.radius_m * (e(4) + e(5) + 0.1 * e(6)) + self.unevenness * turned * Self::speed(y),
         );
     }
 
@@ -105,9 +96,6 @@ impl Control {
     /// Bounds at `time_s` on the error of position and of velocity.
     pub(super) fn bounds(&self, time_s: f64) -> (f64, f64) {
         let later = time_s * self.velocity_m_s - self.velocity_by_time_m;
-        (
-            GROWTH * (self.position_m + later),
-            GROWTH * self.velocity_m_s,
-        )
+        (GROWTH * (self.position_m + later), GROWTH * self.velocity_m_s)
     }
 }

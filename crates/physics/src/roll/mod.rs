@@ -90,14 +90,7 @@ pub fn trace(ball: &RigidBall, shot: &Shot, interval_s: f64) -> Result<Trace, Sh
             samples.push(leg.sample(run.body, time_s, &named));
         }
         if last {
-            samples.push(sample(
-                run.body,
-                run.time_s,
-                &run.y,
-                run.now.normal_n,
-                &run.contact,
-                &named,
-            ));
+            samples.push(sample(run.body, run.time_s, &run.y, run.now.normal_n, &run.contact, &named));
         }
     })?;
     for sample in &mut samples {
@@ -117,11 +110,7 @@ fn phase(summary: &Summary, time_s: f64) -> Phase {
 }
 
 /// Follows a shot, showing each finished step (and whether it was the last).
-fn follow(
-    ball: &RigidBall,
-    shot: &Shot,
-    see: &mut dyn FnMut(&Run, &Leg, bool),
-) -> Result<Summary, ShotError> {
+fn follow(ball: &RigidBall, shot: &Shot, see: &mut dyn FnMut(&Run, &Leg, bool)) -> Result<Summary, ShotError> {
     ball.check()?;
     shot.check(ball.radius_m)?;
     let body = Body::new(ball);
@@ -130,9 +119,9 @@ fn follow(
     let mut tries = 1;
     loop {
         let summary = once(&body, shot, &start, tolerance, see)?;
-        let kept = summary.at_pins.is_none_or(|pins| {
-            pins.board_error <= PROMISE && pins.entry_angle_error_rad.to_degrees() <= PROMISE
-        });
+        let kept = summary
+            .at_pins
+            .is_none_or(|pins| pins.board_error <= PROMISE && pins.entry_angle_error_rad.to_degrees() <= PROMISE);
         if kept || tries == TRIES {
             return Ok(summary);
         }
@@ -156,10 +145,7 @@ fn once(
             return Ok(summarise(&run, shot.hand, start, end));
         }
     }
-    Err(ShotError::TooManySteps {
-        time_s: run.time_s,
-        distance_m: run.y[body::Y],
-    })
+    Err(ShotError::TooManySteps { time_s: run.time_s, distance_m: run.y[body::Y] })
 }
 
 fn summarise(run: &Run, hand: Hand, start: &State, end: End) -> Summary {
@@ -184,10 +170,7 @@ fn summarise(run: &Run, hand: Hand, start: &State, end: End) -> Summary {
         end_time_s: run.time_s,
         end_m: Vector2::new(y[0], y[1]),
         at_pins,
-        breakpoint: Breakpoint {
-            board: board_at(hand, x_m),
-            distance_m,
-        },
+        breakpoint: Breakpoint { board: board_at(hand, x_m), distance_m },
         hook_start: run.watch.hook_start(),
         roll_start: run.rolling_since,
         flare_m: run.body.radius * run.watch.band_rad(),
@@ -202,8 +185,7 @@ fn spin_in_ball(y: &State) -> Vector3<f64> {
 
 /// Angle between two spins, none where one of them is no spin.
 fn angle_between(a: &Vector3<f64>, b: &Vector3<f64>) -> Option<f64> {
-    (a.norm() > NO_SPIN_RAD_S && b.norm() > NO_SPIN_RAD_S)
-        .then(|| libm::atan2(a.cross(b).norm(), a.dot(b)))
+    (a.norm() > NO_SPIN_RAD_S && b.norm() > NO_SPIN_RAD_S).then(|| libm::atan2(a.cross(b).norm(), a.dot(b)))
 }
 
 impl Leg {
@@ -211,31 +193,13 @@ impl Leg {
     fn sample(&self, body: &Body, time_s: f64, named: &Vector3<f64>) -> Sample {
         let h = time_s - self.time_s;
         let step = dop853::step(&self.y, &self.rates.d, h, |y| body.rates(&self.contact, y));
-        sample(
-            body,
-            time_s,
-            &step.state,
-            step.rates.normal_n,
-            &self.contact,
-            named,
-        )
+        sample(body, time_s, &step.state, step.rates.normal_n, &self.contact, named)
     }
 }
 
-fn sample(
-    body: &Body,
-    time_s: f64,
-    y: &State,
-    normal_n: f64,
-    contact: &body::Contact,
-    named: &Vector3<f64>,
-) -> Sample {
+fn sample(body: &Body, time_s: f64, y: &State, normal_n: f64, contact: &body::Contact, named: &Vector3<f64>) -> Sample {
     let spin = omega(y);
-    let way = if spin.norm() > NO_SPIN_RAD_S {
-        spin
-    } else {
-        *named
-    };
+    let way = if spin.norm() > NO_SPIN_RAD_S { spin } else { *named };
     Sample {
         time_s,
         position_m: Vector2::new(y[0], y[1]),

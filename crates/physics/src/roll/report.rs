@@ -184,9 +184,7 @@ pub enum ShotError {
         distance_m: f64,
     },
     /// The motion needs more steps than [`super::STEP_LIMIT`].
-    #[error(
-        "the motion could not be followed beyond {time_s} s, {distance_m} m down, within 1,000,000 steps"
-    )]
+    #[error("the motion could not be followed beyond {time_s} s, {distance_m} m down, within 1,000,000 steps")]
     TooManySteps {
         /// How far it got in time.
         time_s: f64,

@@ -86,10 +86,7 @@ impl<'a> Run<'a> {
         tolerance: f64,
     ) -> Result<Self, ShotError> {
         let mu = zones.first().map_or(0.0, |zone| zone.mu);
-        let contact = Contact::Slip {
-            mu,
-            onset_m_s: Vector2::zeros(),
-        };
+        let contact = Contact::Slip { mu, onset_m_s: Vector2::zeros() };
         let mut run = Self {
             body,
             zones,
@@ -109,10 +106,7 @@ impl<'a> Run<'a> {
     }
 
     fn moment(&self) -> Moment {
-        Moment {
-            time_s: self.time_s,
-            distance_m: self.y[Y],
-        }
+        Moment { time_s: self.time_s, distance_m: self.y[Y] }
     }
 
     /// Slip below which it has ended.
@@ -150,10 +144,7 @@ impl<'a> Run<'a> {
         let (slip, still) = (self.body.slip(&self.y), self.still_m_s());
         if slip.norm() > still {
             if onset_m_s != Vector2::zeros() && slip.norm() > 100.0 * still {
-                self.contact = Contact::Slip {
-                    mu,
-                    onset_m_s: Vector2::zeros(),
-                };
+                self.contact = Contact::Slip { mu, onset_m_s: Vector2::zeros() };
                 self.now = self.rates(&self.y);
             }
             return;
@@ -175,15 +166,8 @@ impl<'a> Run<'a> {
     /// Slip begins, against the friction that would have been needed.
     fn let_go(&mut self, mu: f64, needed_n: Vector2<f64>) {
         let size = needed_n.norm();
-        let way = if size > 0.0 {
-            needed_n / -size
-        } else {
-            Vector2::zeros()
-        };
-        self.contact = Contact::Slip {
-            mu,
-            onset_m_s: way * self.still_m_s(),
-        };
+        let way = if size > 0.0 { needed_n / -size } else { Vector2::zeros() };
+        self.contact = Contact::Slip { mu, onset_m_s: way * self.still_m_s() };
         self.now = self.rates(&self.y);
         self.next_s = self.next_s.min(ONSET_STEP_S);
         self.rolling_since = None;
@@ -210,26 +194,13 @@ impl<'a> Run<'a> {
                 event = passed;
             }
         }
-        let leg = Leg {
-            contact: self.contact,
-            time_s: self.time_s,
-            y: self.y,
-            rates: self.now,
-        };
+        let leg = Leg { contact: self.contact, time_s: self.time_s, y: self.y, rates: self.now };
         self.time_s += taken.length_s;
         self.watch.step(
             self.body,
             &self.contact,
-            Point {
-                time_s: leg.time_s,
-                y: &leg.y,
-                d: &leg.rates.d,
-            },
-            Point {
-                time_s: self.time_s,
-                y: &taken.state,
-                d: &taken.rates.d,
-            },
+            Point { time_s: leg.time_s, y: &leg.y, d: &leg.rates.d },
+            Point { time_s: self.time_s, y: &taken.state, d: &taken.rates.d },
         );
         self.y = taken.state;
         self.now = taken.rates;
@@ -251,11 +222,7 @@ impl<'a> Run<'a> {
             Event::ZoneEnd if self.y[Y] >= PINS_M => return Some(End::Pins),
             Event::ZoneStart if self.zone == 0 => return Some(End::FoulLine),
             Event::ZoneEnd | Event::ZoneStart => {
-                self.zone = if event == Event::ZoneEnd {
-                    self.zone + 1
-                } else {
-                    self.zone - 1
-                };
+                self.zone = if event == Event::ZoneEnd { self.zone + 1 } else { self.zone - 1 };
                 let mu = self.zones[self.zone].mu;
                 self.contact = match self.contact {
                     Contact::Slip { onset_m_s, .. } => Contact::Slip { mu, onset_m_s },
@@ -308,11 +275,7 @@ impl<'a> Run<'a> {
             if h <= LEAST_STEP_S || (sound && norm <= 1.0) {
                 self.control.add(self.time_s, &self.y, &taken, share);
                 // What cut this step short says nothing of the next.
-                self.next_s = (h * Control::factor(norm)).max(if h < longest {
-                    0.0
-                } else {
-                    self.next_s.min(4.0 * h)
-                });
+                self.next_s = (h * Control::factor(norm)).max(if h < longest { 0.0 } else { self.next_s.min(4.0 * h) });
                 return Ok(taken);
             }
             h = (h * if sound { Control::factor(norm) } else { 0.25 }).max(LEAST_STEP_S);
@@ -377,11 +340,7 @@ impl<'a> Run<'a> {
                 high = h;
             }
             let newton = h + rest;
-            h = if newton > low && newton < high {
-                newton
-            } else {
-                0.5 * (low + high)
-            };
+            h = if newton > low && newton < high { newton } else { 0.5 * (low + high) };
         }
         taken.state[i] = line_m;
         taken.rates = self.rates(&taken.state);
@@ -395,14 +354,7 @@ impl<'a> Run<'a> {
         let (mut low, mut high) = (0.0, 1.0);
         for _ in 0..20 {
             let part = 0.5 * (low + high);
-            let at = cubic(
-                part,
-                h,
-                self.y[i],
-                self.now.d[i],
-                taken.state[i],
-                taken.rates.d[i],
-            );
+            let at = cubic(part, h, self.y[i], self.now.d[i], taken.state[i], taken.rates.d[i]);
             if way * (line_m - at) > 0.0 {
                 low = part;
             } else {

@@ -29,12 +29,7 @@ pub struct RigidBall {
 
 impl From<&Weighed> for RigidBall {
     fn from(ball: &Weighed) -> Self {
-        Self {
-            mass_kg: ball.mass_kg,
-            radius_m: ball.radius_m,
-            cg_m: ball.cg_m,
-            inertia_kg_m2: ball.inertia_kg_m2,
-        }
+        Self { mass_kg: ball.mass_kg, radius_m: ball.radius_m, cg_m: ball.cg_m, inertia_kg_m2: ball.inertia_kg_m2 }
     }
 }
 
@@ -81,30 +76,19 @@ pub struct Shot {
     pub lane: Friction,
 }
 
-fn within(
-    quantity: &'static str,
-    found: f64,
-    low: f64,
-    high: f64,
-    accepted: &'static str,
-) -> Result<(), ShotError> {
+fn within(quantity: &'static str, found: f64, low: f64, high: f64, accepted: &'static str) -> Result<(), ShotError> {
     let slack = SLACK * low.abs().max(high.abs());
     if (low - slack..=high + slack).contains(&found) {
         Ok(())
     } else {
-        Err(ShotError::OutOfRange {
-            quantity,
-            found,
-            accepted,
-        })
+        Err(ShotError::OutOfRange { quantity, found, accepted })
     }
 }
 
 impl RigidBall {
     /// Checks that this can be a ball.
     pub(super) fn check(&self) -> Result<(), ShotError> {
-        let positive =
-            |quantity, found: f64| within(quantity, found, f64::MIN_POSITIVE, 1e6, "above 0");
+        let positive = |quantity, found: f64| within(quantity, found, f64::MIN_POSITIVE, 1e6, "above 0");
         positive("mass_kg", self.mass_kg)?;
         positive("radius_m", self.radius_m)?;
         let offset_m = self.cg_m.norm();
@@ -144,13 +128,7 @@ impl Shot {
     /// Checks release and layout against what is accepted.
     pub(super) fn check(&self, radius_m: f64) -> Result<(), ShotError> {
         let r = &self.release;
-        within(
-            "speed_m_s",
-            r.speed_m_s,
-            f64::MIN_POSITIVE,
-            40.0 * M_S_PER_MPH,
-            "above 0 and up to 17.8816 (40 mph)",
-        )?;
+        within("speed_m_s", r.speed_m_s, f64::MIN_POSITIVE, 40.0 * M_S_PER_MPH, "above 0 and up to 17.8816 (40 mph)")?;
         if r.speed_m_s <= 0.0 {
             return Err(ShotError::OutOfRange {
                 quantity: "speed_m_s",
@@ -158,50 +136,14 @@ impl Shot {
                 accepted: "above 0 and up to 17.8816 (40 mph)",
             });
         }
-        within(
-            "spin_rad_s",
-            r.spin_rad_s,
-            0.0,
-            1000.0 * RAD_S_PER_RPM,
-            "0 to 104.72 (1,000 rev/min)",
-        )?;
+        within("spin_rad_s", r.spin_rad_s, 0.0, 1000.0 * RAD_S_PER_RPM, "0 to 104.72 (1,000 rev/min)")?;
         within("axis_rotation_rad", r.axis_rotation_rad, -PI, PI, "-π to π")?;
-        within(
-            "axis_tilt_rad",
-            r.axis_tilt_rad,
-            -FRAC_PI_2,
-            FRAC_PI_2,
-            "-π/2 to π/2",
-        )?;
-        within(
-            "launch_angle_rad",
-            r.launch_angle_rad,
-            -FRAC_PI_4,
-            FRAC_PI_4,
-            "-π/4 to π/4",
-        )?;
+        within("axis_tilt_rad", r.axis_tilt_rad, -FRAC_PI_2, FRAC_PI_2, "-π/2 to π/2")?;
+        within("launch_angle_rad", r.launch_angle_rad, -FRAC_PI_4, FRAC_PI_4, "-π/4 to π/4")?;
         within("board", r.board, 0.5, 39.5, "0.5 to 39.5")?;
         let l = &self.layout;
-        within(
-            "pin_to_pap_m",
-            l.pin_to_pap_m,
-            0.0,
-            PI * radius_m,
-            "0 to half the ball's circumference",
-        )?;
-        within(
-            "drilling_angle_rad",
-            l.drilling_angle_rad,
-            -2.0 * PI,
-            2.0 * PI,
-            "-2π to 2π",
-        )?;
-        within(
-            "start_turn_rad",
-            l.start_turn_rad,
-            -2.0 * PI,
-            2.0 * PI,
-            "-2π to 2π",
-        )
+        within("pin_to_pap_m", l.pin_to_pap_m, 0.0, PI * radius_m, "0 to half the ball's circumference")?;
+        within("drilling_angle_rad", l.drilling_angle_rad, -2.0 * PI, 2.0 * PI, "-2π to 2π")?;
+        within("start_turn_rad", l.start_turn_rad, -2.0 * PI, 2.0 * PI, "-2π to 2π")
     }
 }

@@ -38,26 +38,17 @@ fn frame(axis: &Vector3<f64>, side: &Vector3<f64>) -> Matrix3<f64> {
 /// can be. Where the axis is vertical, the pin points as far down the lane as
 /// it can; where pin and PAP coincide (or are opposite), the ball's +x does;
 /// and where that axis points along the lane, +x points up.
-pub(super) fn turn(
-    hand: Hand,
-    release: &Release,
-    layout: &Layout,
-    radius_m: f64,
-) -> UnitQuaternion<f64> {
+pub(super) fn turn(hand: Hand, release: &Release, layout: &Layout, radius_m: f64) -> UnitQuaternion<f64> {
     let pap = spin_direction(hand, release) * hand.side();
     let (sin_p, cos_p) = libm::sincos(layout.pin_to_pap_m / radius_m);
     let (sin_d, cos_d) = libm::sincos(hand.side() * layout.drilling_angle_rad);
     let pap_ball = Vector3::new(sin_p * cos_d, sin_p * sin_d, cos_p);
     let (up, down_lane) = (Vector3::z(), Vector3::y());
-    let toward = |first: &Vector3<f64>, second: &Vector3<f64>| {
-        square_to(&pap, first).or_else(|| square_to(&pap, second))
-    };
+    let toward =
+        |first: &Vector3<f64>, second: &Vector3<f64>| square_to(&pap, first).or_else(|| square_to(&pap, second));
     let (marked, aim) = match square_to(&pap_ball, &Vector3::z()) {
         Some(pin) => (pin, toward(&up, &down_lane)),
-        None => (
-            square_to(&pap_ball, &Vector3::x()).unwrap_or_else(Vector3::x),
-            toward(&down_lane, &up),
-        ),
+        None => (square_to(&pap_ball, &Vector3::x()).unwrap_or_else(Vector3::x), toward(&down_lane, &up)),
     };
     let aim = aim.unwrap_or(up);
     let still = frame(&pap, &aim) * frame(&pap_ball, &marked).transpose();

@@ -28,8 +28,7 @@ pub(super) struct Point<'a> {
 /// ends' values and rates (Hermite).
 pub(super) fn cubic(part: f64, h: f64, a: f64, da: f64, b: f64, db: f64) -> f64 {
     let rest = 1.0 - part;
-    (a * (1.0 + 2.0 * part) + h * da * part) * rest * rest
-        + (b * (1.0 + 2.0 * rest) - h * db * rest) * part * part
+    (a * (1.0 + 2.0 * part) + h * da * part) * rest * rest + (b * (1.0 + 2.0 * rest) - h * db * rest) * part * part
 }
 
 /// A stretch over which the sideways pull rises above all before it.
@@ -113,20 +112,10 @@ impl Watch {
             self.pulled = None;
             return;
         };
-        let (slip, speed) = (
-            body.slip(at.y),
-            (at.y[2] * at.y[2] + at.y[3] * at.y[3]).sqrt(),
-        );
+        let (slip, speed) = (body.slip(at.y), (at.y[2] * at.y[2] + at.y[3] * at.y[3]).sqrt());
         let size = slip.norm() * speed;
-        let sideways = if size > 0.0 {
-            mu * (at.y[2] * slip.y - at.y[3] * slip.x) / size
-        } else {
-            0.0
-        };
-        let now = Moment {
-            time_s: at.time_s,
-            distance_m: at.y[1],
-        };
+        let sideways = if size > 0.0 { mu * (at.y[2] * slip.y - at.y[3] * slip.x) / size } else { 0.0 };
+        let now = Moment { time_s: at.time_s, distance_m: at.y[1] };
         let new = (now, sideways.abs());
         let old = self.pulled.map_or(new, |(moment, pull)| {
             // Where the path's direction has turned to by friction, roughly:
@@ -141,11 +130,7 @@ impl Watch {
         if self.rises.last().is_none_or(|last| new.1 > last.to.1) {
             self.rises.push(Rise { from: old, to: new });
             let half = new.1 / 2.0;
-            let idle = self
-                .rises
-                .iter()
-                .take_while(|rise| rise.to.1 < half)
-                .count();
+            let idle = self.rises.iter().take_while(|rise| rise.to.1 < half).count();
             self.rises.drain(..idle);
         }
         self.pulled = Some((now, sideways));
@@ -160,10 +145,7 @@ impl Watch {
         let h = to.time_s - from.time_s;
         while to.y[11] >= self.next_ring_rad {
             let part = (self.next_ring_rad - from.y[11]) / (to.y[11] - from.y[11]);
-            self.ring(
-                body,
-                &Vector3::from_fn(|i, _| cubic(part, h, a[i], da[i], b[i], db[i])),
-            );
+            self.ring(body, &Vector3::from_fn(|i, _| cubic(part, h, a[i], da[i], b[i], db[i])));
             self.next_ring_rad += TAU;
         }
     }
@@ -187,10 +169,7 @@ impl Watch {
             return None;
         }
         let half = self.rises.last()?.to.1 / 2.0;
-        let Rise {
-            from: (a, low),
-            to: (b, high),
-        } = *self.rises.iter().find(|r| r.to.1 >= half)?;
+        let Rise { from: (a, low), to: (b, high) } = *self.rises.iter().find(|r| r.to.1 >= half)?;
         if low >= half {
             return Some(a);
         }

@@ -8,6 +8,7 @@
 //! changes, refined until the bound is met.
 
 mod job;
+mod panel;
 mod principal;
 mod ray;
 mod rule;

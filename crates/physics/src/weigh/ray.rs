@@ -6,13 +6,23 @@ use smallvec::{SmallVec, smallvec};
 
 use super::job::Job;
 use super::rule::{Gauss, rules};
+use crate::ball::Face;
 use crate::walk::{Stretch, Stretches};
 
 /// ∫ over r of r·L₀, r·L₁, r·L₂, r²·L₀, r²·L₁, r³·L₀, where Lₙ = ∫zⁿdz along
 /// the lines: all that the moments of a wedge need.
 pub(super) type Radial = [f64; 6];
-/// One ray's sums by part of the job.
-pub(super) type Ray = SmallVec<[Radial; 6]>;
+/// Sums by part of the job.
+type Sums = SmallVec<[Radial; 4]>;
+
+/// What one ray sums to, and a fingerprint of the pictures it passes.
+#[derive(Clone, Debug)]
+pub(super) struct Ray {
+    pub(super) sums: Sums,
+    pub(super) print: u64,
+    /// The last picture counted in `print`.
+    last: u64,
+}
 
 /// Splittings a stretch of r may go through for changes of picture.
 const MOST_DEPTH: u32 = 10;
@@ -31,7 +41,7 @@ pub(super) struct Caster<'a> {
     job: &'a Job,
     /// Densities by part: what a length counts for.
     weight: &'a [f64],
-    care: Care,
+    pub(super) care: Care,
     /// Lines walked so far.
     pub(super) lines: usize,
     across: Vector3<f64>,
@@ -55,7 +65,7 @@ impl<'a> Caster<'a> {
     /// The ray at one azimuth, by the coarser (0) or finer (1) rule of the pair.
     pub(super) fn cast(&mut self, sin: f64, cos: f64, which: usize) -> Ray {
         self.across = Vector3::new(cos, sin, 0.0);
-        let mut ray: Ray = smallvec![[0.0; 6]; self.weight.len()];
+        let mut ray = Ray { sums: smallvec![[0.0; 6]; self.weight.len()], print: SEED, last: 0 };
         let mut breaks = core::mem::take(&mut self.breaks);
         breaks.clear();
         let (own, others) = self.job.stack.solids.split_at(1);
@@ -67,14 +77,16 @@ impl<'a> Caster<'a> {
             }
             breaks.retain(|r| *r > 0.0 && *r < outer);
             breaks.sort_unstable_by(f64::total_cmp);
-            self.between(&breaks, outer, which, &mut ray);
+            let rules = &rules().across;
+            let rule = &rules[self.care.fine.min(rules.len() - 1)][which];
+            self.between(&breaks, outer, rule, &mut ray);
         }
         self.breaks = breaks;
         ray
     }
 
     /// Joins neighbouring stretches of r that show the same picture, then sums each.
-    fn between(&mut self, breaks: &[f64], outer: f64, which: usize, ray: &mut Ray) {
+    fn between(&mut self, breaks: &[f64], outer: f64, rule: &Gauss, ray: &mut Ray) {
         let (mut from, mut last) = (0.0, 0.0);
         let mut print = None;
         for &to in breaks.iter().chain([&outer]) {
@@ -85,25 +97,14 @@ impl<'a> Caster<'a> {
             if let Some(p) = print
                 && p != here
             {
-                self.stretch(from, last, p, which, ray);
+                self.panel(from, last, p, rule, 0, ray);
                 from = last;
             }
             print = Some(here);
             last = to;
         }
         if let Some(p) = print {
-            self.stretch(from, last, p, which, ray);
-        }
-    }
-
-    /// A stretch of r whose middle shows `print`.
-    fn stretch(&mut self, from: f64, to: f64, print: u64, which: usize, ray: &mut Ray) {
-        let rules = &rules().across;
-        let rule = &rules[self.care.fine.min(rules.len() - 1)][which];
-        let pieces = 1 << (self.care.fine + 1).saturating_sub(rules.len()).min(6);
-        let at = |n: usize| from + (to - from) * n as f64 / pieces as f64;
-        for n in 0..pieces {
-            self.panel(at(n), at(n + 1), print, rule, 0, ray);
+            self.panel(from, last, p, rule, 0, ray);
         }
     }
 
@@ -120,7 +121,7 @@ impl<'a> Caster<'a> {
 
     fn panel(&mut self, from: f64, to: f64, print: u64, rule: &Gauss, depth: u32, ray: &mut Ray) {
         let (middle, half) = (0.5 * (from + to), 0.5 * (to - from));
-        let mut sums: Ray = smallvec![[0.0; 6]; self.weight.len()];
+        let mut sums: Sums = smallvec![[0.0; 6]; self.weight.len()];
         let mut seen: SmallVec<[(f64, Picture); 16]> = SmallVec::new();
         let (mut same, mut mass) = (true, 0.0);
         for &(x, weight) in &rule.nodes {
@@ -136,7 +137,12 @@ impl<'a> Caster<'a> {
         if !same && depth < MOST_DEPTH && mass > self.care.tolerance {
             return self.split_at_changes(from, to, &seen, rule, depth, ray);
         }
-        for (sum, here) in ray.iter_mut().zip(&sums) {
+        // Pictures too thin to count, and the same one twice, are no news.
+        if mass > self.care.tolerance && ray.last != print {
+            ray.print = mixed(ray.print, print);
+            ray.last = print;
+        }
+        for (sum, here) in ray.sums.iter_mut().zip(&sums) {
             add(sum, 1.0, here);
         }
     }
@@ -195,15 +201,17 @@ fn radial(r: f64, s: &Stretch) -> Radial {
     [r * length, r * l1, r * l2, r * r * length, r * r * l1, r * r * r * length]
 }
 
-/// Which faces and parts a line meets, in order (FNV-1a).
+const SEED: u64 = 0xcbf2_9ce4_8422_2325;
+
+/// One step of FNV-1a.
+fn mixed(hash: u64, v: u64) -> u64 {
+    (hash ^ v).wrapping_mul(0x0000_0100_0000_01b3)
+}
+
+/// Which faces and parts a line meets, in order.
 fn fingerprint(stretches: &[Stretch]) -> u64 {
-    let mut hash = 0xcbf2_9ce4_8422_2325_u64;
-    let mut mix = |v: u64| hash = (hash ^ v).wrapping_mul(0x0000_0100_0000_01b3);
-    for s in stretches {
-        mix(s.part as u64);
-        for face in [s.from_face, s.to_face] {
-            mix(u64::from(face.solid) << 16 | u64::from(face.surface));
-        }
-    }
-    hash
+    stretches.iter().fold(SEED, |hash, s| {
+        let face = |f: Face| u64::from(f.solid) << 16 | u64::from(f.surface);
+        mixed(mixed(mixed(hash, s.part as u64), face(s.from_face)), face(s.to_face))
+    })
 }

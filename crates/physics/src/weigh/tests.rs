@@ -92,3 +92,24 @@ fn a_ball_drilled_away_weighs_nothing() {
     assert_eq!((made.mass_kg, made.relative_error), (0.0, 1.0));
     assert!(made.rg_m.iter().chain(made.cg_m.iter()).all(|v| *v == 0.0));
 }
+
+/// Lines walked to weigh: the cost, whatever the machine.
+fn lines(recipe: &Recipe) -> usize {
+    let ball = Ball::new(recipe).expect("a ball that can be made");
+    let enough = |sum: &super::Sum| super::Whole::new(&ball, sum).relative_error(sum) <= super::TOLERANCE;
+    super::Summer::new(&ball).finish(enough).lines
+}
+
+#[test]
+fn lines_walked_stay_few() {
+    let mut recipe = tangled();
+    assert!(lines(&recipe) < 150_000);
+    recipe.holes.clear();
+    assert!(lines(&recipe) < 15_000);
+    // A hole through concentric spheres, and pieces one within the other: no doubt anywhere.
+    recipe.pieces.truncate(2);
+    recipe.pieces[1].cuts.clear();
+    assert_eq!(lines(&recipe), 0);
+    recipe.holes = vec![hole([0.3, -0.4, 1.0], 0.025, 0.03)];
+    assert!(lines(&recipe) < 50);
+}

@@ -1,0 +1,287 @@
+//! A stretch of azimuth of one job: rays at the nodes of a rule, their sum,
+//! and what it may be wrong by.
+
+use nalgebra::{Matrix3, Vector3};
+use smallvec::{SmallVec, smallvec};
+
+use super::job::Job;
+use super::ray::{Care, Caster, Radial, Ray};
+use super::rule::{Nested, rules};
+use crate::ball::Ball;
+use crate::moments::Moments;
+
+/// Moments by part of a job.
+pub(super) type Parts = SmallVec<[Moments; 3]>;
+
+const TURN: f64 = core::f64::consts::TAU;
+/// Widest stretch to begin with.
+const WIDEST_RAD: f64 = 2.2;
+
+/// What is fixed about a job while it is summed.
+#[derive(Debug)]
+pub(super) struct Setting {
+    pub(super) job: Job,
+    /// Densities by part: what a volume counts for.
+    weight: SmallVec<[f64; 6]>,
+    /// Length by which higher moments are made comparable.
+    length: f64,
+    /// Mass error per unit of the job's own error.
+    pub(super) to_kg: f64,
+    /// Second-moment error per unit of the job's own error.
+    pub(super) to_kg_m2: f64,
+    turns: bool,
+}
+
+/// How a panel is summed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Way {
+    /// All turns about the axis: one ray.
+    Ray,
+    /// A whole turn by the trapezoid.
+    Turn,
+    /// A stretch by the n-th rule.
+    Stretch(usize),
+}
+
+#[derive(Debug)]
+pub(super) struct Panel {
+    from: f64,
+    to: f64,
+    way: Way,
+    care: Care,
+    pub(super) sums: Parts,
+    /// Error of the rule round the axis and of the rules across, weighted, in
+    /// the job's own units of volume.
+    around: f64,
+    across: f64,
+    /// Azimuths between which the rays pass different pictures.
+    events: Vec<[f64; 2]>,
+}
+
+impl Panel {
+    /// Weighted error, in the job's own units of volume.
+    pub(super) fn error(&self) -> f64 {
+        self.around + self.across
+    }
+}
+
+impl Setting {
+    pub(super) fn new(job: Job, ball: &Ball) -> Self {
+        let density = &ball.densities_kg_m3;
+        let gains = job.to.map_or(0.0, |to| density[to]);
+        let weight = job.parts.iter().map(|&p| density[p] + gains).collect();
+        let linear: &Matrix3<f64> = &job.frame.linear;
+        let stretch = [0, 1, 2].map(|i| linear.column(i).norm()).into_iter().fold(0.0, f64::max);
+        // All that is summed lies in the ball: lengths beyond it do not count.
+        let reach = job.frame.reach.min(ball.radius_m + job.frame.at.norm());
+        let far = job.frame.at.norm() + reach;
+        let (to_kg, turns) = (linear.determinant().abs(), job.turns());
+        Self { job, weight, length: reach / stretch, to_kg, to_kg_m2: to_kg * far * far, turns }
+    }
+
+    /// First panels: a whole turn where every ray passes the same pictures,
+    /// else the stretches between the places where that changes.
+    pub(super) fn begin(&self, tolerance_kg: f64, lines: &mut usize) -> Vec<Panel> {
+        let care = Care { fine: usize::from(self.turns), tolerance: tolerance_kg / self.to_kg };
+        if self.turns {
+            return vec![self.panel(0.0, TURN, Way::Ray, care, lines)];
+        }
+        let turn = self.panel(-0.5 * TURN, 0.5 * TURN, Way::Turn, care, lines);
+        let mut caster = Caster::new(&self.job, &self.weight, care);
+        let mut stops: Vec<f64> = Vec::new();
+        for [a, b] in &turn.events {
+            stops.push(self.find_event(&mut caster, *a, *b));
+        }
+        // Something narrow enough to stand between the rays of the turn.
+        stops.extend(self.narrow_views(&mut caster, TURN / 16.0));
+        *lines += caster.lines;
+        if stops.is_empty() {
+            return vec![turn];
+        }
+        stops.sort_unstable_by(f64::total_cmp);
+        stops.push(stops[0] + TURN);
+        self.stretches(&stops, care, lines)
+    }
+
+    /// Panels between neighbouring stops, none too wide.
+    fn stretches(&self, stops: &[f64], care: Care, lines: &mut usize) -> Vec<Panel> {
+        let mut panels = Vec::new();
+        for pair in stops.windows(2) {
+            let width = pair[1] - pair[0];
+            let pieces = (width / WIDEST_RAD).ceil();
+            for n in 0..pieces as usize {
+                let at = |n: usize| pair[0] + width * n as f64 / pieces;
+                panels.push(self.panel(at(n), at(n + 1), Way::Stretch(0), care, lines));
+            }
+        }
+        panels
+    }
+
+    /// Azimuths at which outlines begin and end, where they lie closer than
+    /// `step` and a ray between them passes other pictures than one outside.
+    fn narrow_views(&self, caster: &mut Caster, step: f64) -> Vec<f64> {
+        let mut ends = Vec::new();
+        for solid in &self.job.stack.solids[1..] {
+            solid.azimuths(&mut ends);
+        }
+        ends.retain(|a| a.is_finite());
+        ends.sort_unstable_by(f64::total_cmp);
+        ends.dedup_by(|a, b| (*a - *b).abs() < 1e-9);
+        let mut print = |azimuth: f64| {
+            let (sin, cos) = libm::sincos(azimuth);
+            caster.cast(sin, cos, 0).print
+        };
+        let mut stops = Vec::new();
+        for pair in ends.windows(2).filter(|p| p[1] - p[0] < step) {
+            let width = pair[1] - pair[0];
+            let within = print(pair[0] + 0.5 * width);
+            if within != print(pair[0] - 0.5 * width) || within != print(pair[1] + 0.5 * width) {
+                stops.extend_from_slice(pair);
+            }
+        }
+        stops
+    }
+
+    fn panel(&self, from: f64, to: f64, way: Way, care: Care, lines: &mut usize) -> Panel {
+        let mut caster = Caster::new(&self.job, &self.weight, care);
+        let panel = match way {
+            Way::Ray => self.one_ray(from, to, care, &mut caster),
+            Way::Turn => self.rays(from, to, way, &rules().turn, care, &mut caster),
+            Way::Stretch(n) => self.rays(from, to, way, &rules().stretch[n], care, &mut caster),
+        };
+        *lines += caster.lines;
+        panel
+    }
+
+    fn one_ray(&self, from: f64, to: f64, care: Care, caster: &mut Caster) -> Panel {
+        let [coarse, fine] = [0, 1].map(|which| caster.cast(0.0, 1.0, which));
+        let sums: Parts = fine.sums.iter().map(turned).collect();
+        let mut apart = sums.clone();
+        for (a, b) in apart.iter_mut().zip(&coarse.sums) {
+            *a -= turned(b);
+        }
+        Panel { from, to, way: Way::Ray, care, sums, around: 0.0, across: self.size(&apart), events: Vec::new() }
+    }
+
+    fn rays(&self, from: f64, to: f64, way: Way, rule: &Nested, care: Care, caster: &mut Caster) -> Panel {
+        let (middle, half) = (0.5 * (from + to), 0.5 * (to - from));
+        let mut nested: [Parts; 3] = core::array::from_fn(|_| smallvec![Moments::ZERO; self.weight.len()]);
+        let mut across = 0.0;
+        let mut prints: SmallVec<[(f64, u64); 32]> = SmallVec::new();
+        for (n, &(x, weights)) in rule.nodes.iter().enumerate() {
+            let azimuth = middle + half * x;
+            let (sin, cos) = libm::sincos(azimuth);
+            let ray = caster.cast(sin, cos, 1);
+            prints.push((azimuth, ray.print));
+            let wedges = wedges(&ray, sin, cos);
+            if n == rule.nodes.len() / 2 {
+                // What the rules across may be wrong by, on one ray for all.
+                let mut apart = wedges.clone();
+                for (a, b) in apart.iter_mut().zip(self::wedges(&caster.cast(sin, cos, 0), sin, cos)) {
+                    *a -= b;
+                }
+                across = 2.0 * half * self.size(&apart);
+            }
+            for (sums, weight) in nested.iter_mut().zip(weights) {
+                for (sum, wedge) in sums.iter_mut().zip(&wedges) {
+                    *sum += wedge.scaled(half * weight);
+                }
+            }
+        }
+        if way == Way::Turn {
+            prints.push((prints[0].0 + TURN, prints[0].1));
+        }
+        let events = prints.windows(2).filter(|p| p[0].1 != p[1].1).map(|p| [p[0].0, p[1].0]).collect();
+        let [sums, by_half, by_quarter] = &nested;
+        let (last, before) = (self.apart(sums, by_half), self.apart(by_half, by_quarter));
+        // Each rule of twice the steps about squares the error of a smooth
+        // stretch; counted on here is that it falls as it last did.
+        let around = if before > last { last * (last / before) } else { last };
+        Panel { from, to, way, care, sums: nested[0].clone(), around, across, events }
+    }
+
+    /// The same stretch, summed more closely.
+    pub(super) fn refine(&self, panel: &Panel, lines: &mut usize) -> Vec<Panel> {
+        let Panel { from, to, way, mut care, .. } = *panel;
+        care.tolerance /= 4.0;
+        if panel.across > panel.around && care.fine + 1 < rules().across.len() {
+            care.fine += 1;
+            return vec![self.panel(from, to, way, care, lines)];
+        }
+        match way {
+            Way::Ray => vec![self.panel(from, to, way, care, lines)],
+            Way::Turn | Way::Stretch(_) => {
+                let mut caster = Caster::new(&self.job, &self.weight, care);
+                let mut stops = vec![from];
+                stops.extend(panel.events.iter().map(|[a, b]| self.find_event(&mut caster, *a, *b)));
+                // An event at the very end was found before, as closely as it mattered.
+                let room = 1e-6 * (to - from);
+                stops.retain(|&s| s == from || (s > from + room && s < to - room));
+                *lines += caster.lines;
+                match way {
+                    Way::Stretch(n) if stops.len() == 1 && n + 1 < rules().stretch.len() => {
+                        return vec![self.panel(from, to, Way::Stretch(n + 1), care, lines)];
+                    }
+                    _ if stops.len() == 1 => stops.push(0.5 * (from + to)),
+                    _ => {}
+                }
+                stops.push(to);
+                self.stretches(&stops, care, lines)
+            }
+        }
+    }
+
+    /// A place between two azimuths where the pictures a ray passes change, as
+    /// closely as it matters.
+    fn find_event(&self, caster: &mut Caster, mut a: f64, mut b: f64) -> f64 {
+        let tolerance = caster.care.tolerance;
+        let mut cast = |azimuth: f64| {
+            let (sin, cos) = libm::sincos(azimuth);
+            let ray = caster.cast(sin, cos, 1);
+            (wedges(&ray, sin, cos), ray.print)
+        };
+        let (mut at_a, mut at_b) = (cast(a), cast(b));
+        loop {
+            let middle = 0.5 * (a + b);
+            if (b - a) * self.apart(&at_a.0, &at_b.0) <= tolerance || middle <= a || middle >= b {
+                return middle;
+            }
+            let here = cast(middle);
+            if here.1 == at_a.1 { (a, at_a) = (middle, here) } else { (b, at_b) = (middle, here) }
+        }
+    }
+
+    fn apart(&self, a: &Parts, b: &Parts) -> f64 {
+        let mut apart = a.clone();
+        for (a, b) in apart.iter_mut().zip(b) {
+            *a -= *b;
+        }
+        self.size(&apart)
+    }
+
+    /// Weighted size of a difference of moments, as a volume.
+    fn size(&self, difference: &[Moments]) -> f64 {
+        let l = 1.0 / self.length;
+        let largest = |m: &Moments| m.volume.abs().max(l * m.first.amax()).max(l * l * m.second.amax());
+        difference.iter().zip(&self.weight).map(|(m, w)| w * largest(m)).sum()
+    }
+}
+
+/// A ray's part of the moments, per radian of azimuth.
+fn wedges(ray: &Ray, sin: f64, cos: f64) -> Parts {
+    let wedge = |r: &Radial| {
+        let (x, y, xy) = (cos * r[4], sin * r[4], cos * sin * r[5]);
+        Moments {
+            volume: r[0],
+            first: Vector3::new(cos * r[3], sin * r[3], r[1]),
+            second: Matrix3::new(cos * cos * r[5], xy, x, xy, sin * sin * r[5], y, x, y, r[2]),
+        }
+    };
+    ray.sums.iter().map(wedge).collect()
+}
+
+/// What a ray turned once round the axis sweeps.
+fn turned(r: &Radial) -> Moments {
+    let pi = core::f64::consts::PI;
+    Moments::diagonal(2.0 * pi * r[0], 2.0 * pi * r[1], [pi * r[5], pi * r[5], 2.0 * pi * r[2]])
+}
