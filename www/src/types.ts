@@ -153,14 +153,16 @@ export interface Roll {
 
 /** What the 3D picture shows; the page owns it, the module keeps nothing. */
 export interface Look {
+  /** CSS pixels; the module gives the canvas as many device pixels as they are. */
   width_px: number;
   height_px: number;
+  /** 0: the eye stands on −y, +x to the right; it walks towards +x as yaw grows. */
   yaw_deg: number;
   pitch_deg: number;
   zoom: number;
   /** Saw plane; what lies on the side `normal` points to is taken away. null: whole ball. */
   plane: { normal: Vec3; depth_in: number } | null;
-  /** 0 together to 1 fully pulled apart. */
+  /** 0 together to 1 fully pulled apart along the pin axis. */
   exploded: number;
   /** Parts not drawn, by number (0 is the cover). */
   hidden: number[];
@@ -172,7 +174,18 @@ export interface Look {
 }
 export interface Pick {
   part: number;
+  /** Where in the ball, before its parts were pulled apart. */
   at_in: Vec3;
+}
+/** A mark in the 3D picture, for the page to set its name beside. */
+export interface MarkPlace {
+  /** Pin, centre of gravity, upper end of the low-RG axis, +x end of the high-RG axis. */
+  mark: "pin" | "cg" | "low_rg" | "high_rg";
+  /** CSS pixels from the canvas's top left. */
+  x_px: number;
+  y_px: number;
+  /** False where material stands before the mark. */
+  visible: boolean;
 }
 
 /** Bound to `crates/web`. Every throwing call throws a `Problem`. */
@@ -186,7 +199,8 @@ export interface WasmBall {
   free(): void;
 }
 export interface WasmView {
-  draw(ball: WasmBall, look: Look): void;
+  /** Draws at once, into the canvas; says where the marks are. Does nothing while the context is lost. */
+  draw(ball: WasmBall, look: Look): MarkPlace[];
   /** What is under a canvas point, from the top left in CSS pixels. */
   pick(ball: WasmBall, look: Look, x_px: number, y_px: number): Pick | null;
   free(): void;

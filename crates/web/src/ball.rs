@@ -15,8 +15,8 @@ use crate::wire::{json_text, thrown, to_page};
 #[wasm_bindgen]
 pub struct Ball {
     pub(crate) ball: physics::ball::Ball,
-    file: BallFile,
-    weighed: Weighed,
+    pub(crate) file: BallFile,
+    pub(crate) weighed: Weighed,
 }
 
 #[wasm_bindgen]

@@ -4,10 +4,15 @@
 
 mod ball;
 mod shot;
+// A canvas exists only in a browser.
+#[cfg(target_arch = "wasm32")]
+mod view;
 mod wire;
 
 pub use ball::Ball;
 pub use shot::read_shot;
+#[cfg(target_arch = "wasm32")]
+pub use view::View;
 
 use wasm_bindgen::prelude::wasm_bindgen;
 

@@ -1,0 +1,117 @@
+//! What is kept on the graphics card.
+
+use physics::section::{Plane, Region, Section};
+use three_d::{Context, CoreError, ElementBuffer, InstanceBuffer, Program, Vec2, Vec3, VertexBuffer};
+
+use crate::convert::{array2, array3, vec3};
+use crate::skin::{Mesh, number};
+
+/// Strips of a cap reach this far past their ends, so that no crack shows
+/// between neighbours, in metres.
+const OVERLAP_M: f64 = 2e-5;
+
+/// The shaders.
+pub(crate) struct Programs {
+    pub(crate) solid: Program,
+    pub(crate) cap: Program,
+    pub(crate) line: Program,
+    pub(crate) mark: Program,
+}
+
+impl Programs {
+    pub(crate) fn new(context: &Context) -> Result<Self, CoreError> {
+        let program = |vertex: &str, fragment: &str| Program::from_source(context, vertex, fragment);
+        Ok(Self {
+            solid: program(include_str!("shaders/solid.vert"), include_str!("shaders/solid.frag"))?,
+            cap: program(include_str!("shaders/cap.vert"), include_str!("shaders/cap.frag"))?,
+            line: program(include_str!("shaders/line.vert"), include_str!("shaders/line.frag"))?,
+            mark: program(include_str!("shaders/mark.vert"), include_str!("shaders/mark.frag"))?,
+        })
+    }
+}
+
+/// Straight lines.
+pub(crate) struct GpuLines {
+    pub(crate) from: InstanceBuffer<Vec3>,
+    pub(crate) to: InstanceBuffer<Vec3>,
+}
+
+impl GpuLines {
+    pub(crate) fn new(context: &Context, lines: impl Iterator<Item = [Vec3; 2]>) -> Self {
+        let (from, to): (Vec<Vec3>, Vec<Vec3>) = lines.map(|[a, b]| (a, b)).unzip();
+        Self { from: InstanceBuffer::new_with_data(context, &from), to: InstanceBuffer::new_with_data(context, &to) }
+    }
+}
+
+/// A part's surface.
+pub(crate) struct GpuMesh {
+    pub(crate) position: VertexBuffer<Vec3>,
+    pub(crate) normal: VertexBuffer<Vec3>,
+    pub(crate) triangles: ElementBuffer<u32>,
+    pub(crate) edges: GpuLines,
+}
+
+impl GpuMesh {
+    pub(crate) fn new(context: &Context, mesh: &Mesh) -> Self {
+        let vectors = |list: &[[f32; 3]]| list.iter().copied().map(array3).collect::<Vec<_>>();
+        Self {
+            position: VertexBuffer::new_with_data(context, &vectors(&mesh.positions)),
+            normal: VertexBuffer::new_with_data(context, &vectors(&mesh.normals)),
+            triangles: ElementBuffer::new_with_data(context, &mesh.triangles),
+            edges: GpuLines::new(context, mesh.edges.iter().map(|line| line.map(array3))),
+        }
+    }
+}
+
+/// A part's cut face.
+pub(crate) struct GpuCap {
+    pub(crate) part: usize,
+    pub(crate) position: VertexBuffer<Vec2>,
+    pub(crate) triangles: ElementBuffer<u32>,
+    pub(crate) outline: GpuLines,
+}
+
+/// The cut faces of one plane.
+pub(crate) struct GpuSection {
+    pub(crate) plane: Plane,
+    pub(crate) caps: Vec<GpuCap>,
+}
+
+impl GpuSection {
+    pub(crate) fn new(context: &Context, section: &Section) -> Self {
+        let caps = section.regions.iter().map(|region| cap(context, &section.plane, region)).collect();
+        Self { plane: section.plane, caps }
+    }
+}
+
+fn cap(context: &Context, plane: &Plane, region: &Region) -> GpuCap {
+    let mut position: Vec<Vec2> = Vec::new();
+    let mut triangles: Vec<u32> = Vec::new();
+    for strip in &region.strips {
+        let last = strip.rungs.len() - 1;
+        for (place, rung) in strip.rungs.iter().enumerate() {
+            let v_m = match place {
+                0 => rung.v_m - OVERLAP_M,
+                p if p == last => rung.v_m + OVERLAP_M,
+                _ => rung.v_m,
+            };
+            let base = position.len() as u32;
+            position.extend([rung.left_m, rung.right_m].map(|u_m| array2([u_m, v_m])));
+            if place > 0 {
+                triangles.extend([base - 2, base - 1, base, base - 1, base + 1, base]);
+            }
+        }
+    }
+    let point = |at: &[f64; 2]| vec3(&plane.point(at[0], at[1]));
+    let outline = region
+        .loops
+        .iter()
+        .flat_map(|path| path.iter().zip(path.iter().cycle().skip(1)))
+        .map(|(a, b)| [point(a), point(b)]);
+    GpuCap {
+        part: number(region.part),
+        position: VertexBuffer::new_with_data(context, &position),
+        triangles: ElementBuffer::new_with_data(context, &triangles),
+        outline: GpuLines::new(context, outline),
+    }
+}

@@ -1,0 +1,77 @@
+//! Pin, centre of gravity and RG axes.
+
+use nalgebra::Vector3;
+use physics::ball::Line;
+use physics::weigh::Weighed;
+
+use crate::arrange::Arrangement;
+use crate::camera::Camera;
+use crate::model::Model;
+use crate::pick::first;
+
+/// How far axis rods reach, in radii of the ball.
+const ROD: f64 = 1.16;
+/// A mark this near the surface is not hidden by it, in metres.
+const NEAR_M: f64 = 5e-4;
+
+/// A name to be set beside its mark.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Label {
+    /// Which mark.
+    pub mark: Mark,
+    /// Device pixels from the left.
+    pub x_px: f64,
+    /// Device pixels from the top.
+    pub y_px: f64,
+    /// False where material stands before the mark.
+    pub visible: bool,
+}
+
+/// What is marked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Mark {
+    /// Top of the ball's +z axis.
+    Pin,
+    /// Centre of gravity.
+    Cg,
+    /// Axis of lowest RG, at its upper end.
+    LowRg,
+    /// Axis of highest RG, at its end towards +x.
+    HighRg,
+}
+
+/// Rods and signs to be drawn.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Marks {
+    /// Ends of the rods: low RG, then high RG.
+    pub(crate) rods: [[Vector3<f64>; 2]; 2],
+    /// Places of signs with their shape in the shader.
+    pub(crate) signs: Vec<(Vector3<f64>, f32)>,
+    named: Vec<(Mark, Vector3<f64>)>,
+}
+
+impl Marks {
+    pub(crate) fn new(weighed: &Weighed) -> Self {
+        let reach_m = ROD * weighed.radius_m;
+        let [low, _, high] = weighed.axes;
+        let rods = [low, high].map(|axis| [-axis * reach_m, axis * reach_m].map(|end| end + weighed.cg_m));
+        let pin = Vector3::z() * weighed.radius_m;
+        let mut signs = vec![(pin, 2.0), (weighed.cg_m, 1.0)];
+        signs.extend(rods[0].map(|end| (end, 0.0)));
+        signs.extend(rods[1].map(|end| (end, 3.0)));
+        let named =
+            vec![(Mark::Pin, pin), (Mark::Cg, weighed.cg_m), (Mark::LowRg, rods[0][1]), (Mark::HighRg, rods[1][1])];
+        Self { rods, signs, named }
+    }
+
+    pub(crate) fn labels(&self, model: &Model, arrangement: &Arrangement, camera: &Camera) -> Vec<Label> {
+        let label = |&(mark, place): &(Mark, Vector3<f64>)| {
+            let [x_px, y_px] = camera.project(&place);
+            let away = place - camera.eye_m;
+            let ray = Line { origin_m: camera.eye_m, direction: away.normalize() };
+            let visible = first(model, arrangement, &ray).is_none_or(|(t_m, _)| t_m > away.norm() - NEAR_M);
+            Label { mark, x_px, y_px, visible }
+        };
+        self.named.iter().map(label).collect()
+    }
+}

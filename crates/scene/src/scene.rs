@@ -1,0 +1,332 @@
+//! Drawing.
+
+use std::sync::Arc;
+
+use nalgebra::Vector3;
+use physics::ball::Ball;
+use physics::recipe::Recipe;
+use physics::section::{Plane, section};
+use physics::units::M_PER_IN;
+use physics::weigh::Weighed;
+use three_d::{
+    Blend, BlendEquationType, BlendMultiplierType, ClearState, Context, CoreError, Cull, DepthTest, InstanceBuffer,
+    Program, RenderStates, RenderTarget, Vec2, Vec3, Vec4, Viewport, WriteMask,
+};
+
+use crate::arrange::{Arrangement, Shown, arrange};
+use crate::camera::Camera;
+use crate::convert::{array3, mat4, vec3, vec4};
+use crate::gpu::{GpuCap, GpuLines, GpuMesh, GpuSection, Programs};
+use crate::look::{Hatching, Lines, Look};
+use crate::marks::{Label, Marks};
+use crate::model::Model;
+use crate::pick::{Pick, camera, pick};
+
+/// A plane that saws nothing off, as the shaders take it.
+const NO_PLANE: Vec4 = Vec4::new(0.0, 0.0, 0.0, 1.0);
+/// How far lines stand before the surfaces they lie on, in depth.
+const LIFT: f32 = 4e-4;
+/// How much of the ground shows through parts beside a highlighted one.
+const DIMMED: f32 = 0.62;
+
+/// Draws balls into one canvas. Keeps only what is on the graphics card and
+/// what is derived from the last ball.
+pub struct Scene {
+    context: Context,
+    programs: Programs,
+    model: Option<Model>,
+    skin: Option<Vec<GpuMesh>>,
+    surfaces: Option<Vec<GpuMesh>>,
+    sections: Vec<GpuSection>,
+}
+
+/// Colours that follow the theme.
+struct Theme {
+    ink: [f32; 3],
+    ground: [f32; 3],
+}
+
+/// One frame's settings.
+struct Frame<'a> {
+    look: &'a Look,
+    camera: Camera,
+    theme: Theme,
+    viewport: Viewport,
+}
+
+impl Scene {
+    /// Takes a WebGL2 (or OpenGL) context.
+    ///
+    /// # Errors
+    /// Where the context refuses the shaders.
+    pub fn new(gl: Arc<three_d::context::Context>) -> Result<Self, CoreError> {
+        let context = Context::from_gl_context(gl)?;
+        let programs = Programs::new(&context)?;
+        Ok(Self { context, programs, model: None, skin: None, surfaces: None, sections: Vec::new() })
+    }
+
+    /// Draws one picture and says where the marks appear.
+    pub fn draw(&mut self, recipe: &Recipe, ball: &Ball, weighed: &Weighed, look: &Look) -> Vec<Label> {
+        let model = self.meet(recipe, ball);
+        let arrangement = arrange(model, look);
+        let camera = camera(look, &arrangement);
+        let marks = (look.markers && look.exploded <= 0.0).then(|| Marks::new(weighed));
+        let labels = marks.as_ref().map_or_else(Vec::new, |marks| marks.labels(model, &arrangement, &camera));
+        let whole = look.exploded <= 0.0 && look.hidden.is_empty();
+        self.prepare(&arrangement, whole);
+        let (width, height) = (look.width_px.max(1.0) as u32, look.height_px.max(1.0) as u32);
+        let frame = Frame { look, camera, theme: Theme::of(look), viewport: Viewport::new_at_origo(width, height) };
+        let screen = RenderTarget::screen(&self.context, width, height);
+        screen.clear(ClearState::color_and_depth(0.0, 0.0, 0.0, 0.0, 1.0));
+        let meshes = if whole { &self.skin } else { &self.surfaces };
+        let Ok(_) = screen.write(|| {
+            for shown in &arrangement.shown {
+                if let Some(mesh) = meshes.as_ref().and_then(|m| m.get(shown.part)) {
+                    frame.solid(&self.programs.solid, shown, mesh);
+                }
+                if let Some(cap) = self.cap(shown) {
+                    frame.cap(&self.programs.cap, shown, cap);
+                }
+            }
+            for shown in &arrangement.shown {
+                if let Some(mesh) = meshes.as_ref().and_then(|m| m.get(shown.part)) {
+                    frame.outline(&self.programs.line, shown, &mesh.edges, 1.3);
+                }
+                if let Some(cap) = self.cap(shown) {
+                    frame.outline(&self.programs.line, shown, &cap.outline, 1.8);
+                }
+            }
+            if let Some(marks) = &marks {
+                frame.marks(&self.context, &self.programs, marks);
+            }
+            Ok::<(), core::convert::Infallible>(())
+        });
+        labels
+    }
+
+    /// What a device pixel shows, counted from the top left.
+    pub fn pick(&mut self, recipe: &Recipe, ball: &Ball, look: &Look, x_px: f64, y_px: f64) -> Option<Pick> {
+        pick(self.meet(recipe, ball), look, x_px, y_px)
+    }
+
+    /// The model of a ball; what belonged to another ball is let go.
+    fn meet(&mut self, recipe: &Recipe, ball: &Ball) -> &Model {
+        let model = self.model.take().filter(|model| model.is_of(recipe));
+        if model.is_none() {
+            self.skin = None;
+            self.surfaces = None;
+            self.sections.clear();
+        }
+        self.model.insert(model.unwrap_or_else(|| Model::new(recipe, ball)))
+    }
+
+    /// Makes what the arrangement needs and is not on the card yet.
+    fn prepare(&mut self, arrangement: &Arrangement, whole: bool) {
+        let Some(model) = &self.model else { return };
+        let context = &self.context;
+        let upload = |meshes: Vec<crate::skin::Mesh>| meshes.iter().map(|mesh| GpuMesh::new(context, mesh)).collect();
+        if whole {
+            self.skin.get_or_insert_with(|| upload(model.skin()));
+        } else {
+            self.surfaces.get_or_insert_with(|| upload(model.surfaces()));
+        }
+        let planes: Vec<Plane> = arrangement.shown.iter().filter_map(|shown| shown.plane).collect();
+        self.sections.retain(|kept| planes.contains(&kept.plane));
+        for plane in planes {
+            if self.sections.iter().all(|kept| kept.plane != plane) {
+                self.sections.push(GpuSection::new(context, &section(model.ball(), plane)));
+            }
+        }
+    }
+
+    fn cap(&self, shown: &Shown) -> Option<&GpuCap> {
+        let section = self.sections.iter().find(|kept| Some(kept.plane) == shown.plane)?;
+        section.caps.iter().find(|cap| cap.part == shown.part)
+    }
+}
+
+impl Theme {
+    fn of(look: &Look) -> Self {
+        if look.dark {
+            Self { ink: [0.055, 0.06, 0.065], ground: [0.16, 0.165, 0.175] }
+        } else {
+            Self { ink: [0.09, 0.09, 0.1], ground: [0.95, 0.94, 0.91] }
+        }
+    }
+}
+
+impl Frame<'_> {
+    fn stands_out(&self, part: usize) -> bool {
+        self.look.highlighted == Some(part)
+    }
+
+    fn dim(&self, part: usize) -> f32 {
+        if self.look.highlighted.is_none_or(|own| own == part) { 0.0 } else { DIMMED }
+    }
+
+    fn size_px(&self) -> Vec2 {
+        Vec2::new(self.viewport.width as f32, self.viewport.height as f32)
+    }
+
+    /// Lengths in CSS pixels to device pixels.
+    fn px(&self, css_px: f64) -> f32 {
+        (css_px * self.look.pixel_ratio) as f32
+    }
+
+    fn place(&self, program: &Program, offset_m: &Vector3<f64>) {
+        program.use_uniform("view_projection", mat4(&self.camera.view_projection));
+        program.use_uniform("offset_m", vec3(offset_m));
+    }
+
+    fn solid(&self, program: &Program, shown: &Shown, mesh: &GpuMesh) {
+        if mesh.triangles.count() == 0 {
+            return;
+        }
+        let Camera { eye_m, right, up, forward, .. } = &self.camera;
+        self.place(program, &shown.offset_m);
+        program.use_uniform("eye_m", vec3(&(eye_m - shown.offset_m)));
+        program.use_uniform("right", vec3(right));
+        program.use_uniform("up", vec3(up));
+        program.use_uniform("forward", vec3(forward));
+        program.use_uniform("plane", plane_of(shown));
+        program.use_uniform("colour", array3(self.look.paint_of(shown.part).colour));
+        program.use_uniform("ground", array3(self.theme.ground));
+        program.use_uniform("ink", array3(self.theme.ink));
+        program.use_uniform("dim", self.dim(shown.part));
+        program.use_uniform("ink_px", self.px(0.7));
+        program.use_vertex_attribute("position", &mesh.position);
+        program.use_vertex_attribute("normal", &mesh.normal);
+        program.draw_elements(opaque(), self.viewport, &mesh.triangles);
+    }
+
+    fn cap(&self, program: &Program, shown: &Shown, cap: &GpuCap) {
+        let Some(plane) = shown.plane.filter(|_| cap.triangles.count() > 0) else { return };
+        let paint = self.look.paint_of(shown.part);
+        let hatching = Hatching::of(paint.hatch);
+        self.place(program, &shown.offset_m);
+        program.use_uniform("origin_m", vec3(&plane.point(0.0, 0.0)));
+        program.use_uniform("u_axis", vec3(&plane.u));
+        program.use_uniform("v_axis", vec3(&plane.v));
+        program.use_uniform("colour", array3(paint.colour));
+        program.use_uniform("ground", array3(self.theme.ground));
+        program.use_uniform("hatch_ink", array3(self.theme.ink));
+        program.use_uniform("dim", self.dim(shown.part));
+        program.use_uniform("line_a", lines(hatching.first));
+        program.use_uniform("line_b", lines(hatching.second));
+        program.use_uniform("dots", f32::from(u8::from(hatching.dots)));
+        program.use_uniform("hatch_px", self.px(1.0));
+        program.use_vertex_attribute("position", &cap.position);
+        program.draw_elements(opaque(), self.viewport, &cap.triangles);
+    }
+
+    fn outline(&self, program: &Program, shown: &Shown, lines: &GpuLines, width_px: f64) {
+        let own = self.stands_out(shown.part);
+        let width_px = if own { 2.2 * width_px } else { width_px };
+        let strength = if self.dim(shown.part) > 0.0 { 0.55 } else { 1.0 };
+        self.place(program, &shown.offset_m);
+        let lift = if own { 1.5 * LIFT } else { LIFT };
+        let colour = array3(self.theme.ink).extend(strength);
+        self.lines(
+            program,
+            lines,
+            &Stroke { width_px, colour, plane: plane_of(shown), lift, dash_m: 0.0, over: false },
+        );
+    }
+
+    fn lines(&self, program: &Program, lines: &GpuLines, stroke: &Stroke) {
+        if lines.from.count() == 0 {
+            return;
+        }
+        let width_px = self.px(stroke.width_px);
+        program.use_uniform("size_px", self.size_px());
+        program.use_uniform("width_px", width_px);
+        program.use_uniform("half_width_px", width_px / 2.0);
+        program.use_uniform("lift", stroke.lift);
+        program.use_uniform("plane", stroke.plane);
+        program.use_uniform("line_colour", stroke.colour);
+        program.use_uniform("dash_m", stroke.dash_m);
+        program.use_instance_attribute("from_m", &lines.from);
+        program.use_instance_attribute("to_m", &lines.to);
+        program.draw_arrays_instanced(laid_over(stroke.over), self.viewport, 6, lines.from.count());
+    }
+
+    /// Faint where material stands before them, plain elsewhere.
+    fn marks(&self, context: &Context, programs: &Programs, marks: &Marks) {
+        let ink = array3(if self.look.dark { [0.97, 0.96, 0.93] } else { self.theme.ink });
+        let paper = array3(if self.look.dark { [0.08, 0.085, 0.09] } else { [1.0, 0.995, 0.98] });
+        let rods = marks.rods.map(|rod| GpuLines::new(context, core::iter::once(rod.map(|end| vec3(&end)))));
+        let stroke =
+            |width_px, colour, dash_m, over| Stroke { width_px, colour, plane: NO_PLANE, lift: LIFT, dash_m, over };
+        self.place(&programs.line, &Vector3::zeros());
+        for (rod, dash_m) in rods.iter().zip([0.0, 0.012]) {
+            self.lines(&programs.line, rod, &stroke(1.5, ink.extend(0.28), 0.004, true));
+            self.lines(&programs.line, rod, &stroke(4.5, paper.extend(0.9), 0.0, false));
+            self.lines(&programs.line, rod, &stroke(2.0, ink.extend(1.0), dash_m, false));
+        }
+        let (places, shapes): (Vec<_>, Vec<f32>) = marks.signs.iter().map(|(p, shape)| (vec3(p), *shape)).unzip();
+        let places = InstanceBuffer::new_with_data(context, &places);
+        let shapes = InstanceBuffer::new_with_data(context, &shapes);
+        for (strength, over) in [(0.3, true), (1.0, false)] {
+            let program = &programs.mark;
+            program.use_uniform("view_projection", mat4(&self.camera.view_projection));
+            program.use_uniform("size_px", self.size_px());
+            program.use_uniform("radius_px", self.px(6.5));
+            // A sign is flat: it must stand clear of a surface that curves towards the eye.
+            program.use_uniform("lift", 8.0 * LIFT);
+            program.use_uniform("ink", ink);
+            program.use_uniform("paper", paper);
+            program.use_uniform("strength", strength);
+            program.use_instance_attribute("place_m", &places);
+            program.use_instance_attribute("shape", &shapes);
+            program.draw_arrays_instanced(laid_over(over), self.viewport, 6, places.count());
+        }
+    }
+}
+
+/// How lines are drawn.
+struct Stroke {
+    width_px: f64,
+    colour: Vec4,
+    plane: Vec4,
+    lift: f32,
+    dash_m: f32,
+    /// Drawn over everything.
+    over: bool,
+}
+
+fn plane_of(shown: &Shown) -> Vec4 {
+    shown.plane.map_or(NO_PLANE, |plane| vec4(&plane.normal, plane.depth_m))
+}
+
+/// Direction across the lines, and their spacing in metres (0: none).
+fn lines(lines: Option<Lines>) -> Vec3 {
+    let Some(Lines { angle_deg, spacing_in }) = lines else { return Vec3::new(0.0, 1.0, 0.0) };
+    let (sin, cos) = angle_deg.to_radians().sin_cos();
+    Vec3::new(-sin as f32, cos as f32, (spacing_in * M_PER_IN) as f32)
+}
+
+fn opaque() -> RenderStates {
+    RenderStates {
+        write_mask: WriteMask::COLOR_AND_DEPTH,
+        depth_test: DepthTest::LessOrEqual,
+        blend: Blend::Disabled,
+        cull: Cull::None,
+    }
+}
+
+/// Blended; the canvas itself is see-through where nothing is drawn.
+fn laid_over(everything: bool) -> RenderStates {
+    RenderStates {
+        write_mask: WriteMask::COLOR,
+        depth_test: if everything { DepthTest::Always } else { DepthTest::LessOrEqual },
+        blend: Blend::Enabled {
+            source_rgb_multiplier: BlendMultiplierType::SrcAlpha,
+            source_alpha_multiplier: BlendMultiplierType::One,
+            destination_rgb_multiplier: BlendMultiplierType::OneMinusSrcAlpha,
+            destination_alpha_multiplier: BlendMultiplierType::OneMinusSrcAlpha,
+            rgb_equation: BlendEquationType::Add,
+            alpha_equation: BlendEquationType::Add,
+        },
+        cull: Cull::None,
+    }
+}
