@@ -39,7 +39,7 @@ export function leaders(
   gap = 18,
 ): Leader[] {
   const sides: Record<"left" | "right", Target[]> = { left: [], right: [] };
-  const byHeight = [...targets].sort((a, b) => Math.round(a.y - b.y) || b.x - a.x);
+  const byHeight = [...targets].sort((a, b) => a.y - b.y);
   for (const target of byHeight) {
     const off = centre_x === null ? 1 : target.x - centre_x;
     const nearMiddle = centre_x !== null && Math.abs(off) < 6;
@@ -47,6 +47,9 @@ export function leaders(
     sides[nearMiddle ? fewer : off < 0 ? "left" : "right"].push(target);
   }
   return (["left", "right"] as const).flatMap((side) => {
+    // Of two at one height the one nearer to the names comes first, so that leaders do not cross.
+    const towards = side === "left" ? 1 : -1;
+    sides[side].sort((a, b) => Math.round((a.y - b.y) / 4) || (a.x - b.x) * towards);
     const heights = spread(
       sides[side].map((target) => target.y),
       gap,

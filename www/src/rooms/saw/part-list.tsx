@@ -8,7 +8,7 @@ export function PartList({ onPick }: { onPick(part: number | null): void }) {
   const { hidden, selected, markers } = store.view.value;
   const names = partNames(store.derived.value);
   return (
-    <fieldset class="part-list">
+    <fieldset class="saw-parts">
       <legend>Parts</legend>
       <ul>
         {names.map((name, part) => {
@@ -17,7 +17,7 @@ export function PartList({ onPick }: { onPick(part: number | null): void }) {
             <li key={part}>
               <button
                 type="button"
-                class="part-name"
+                class="saw-part"
                 aria-pressed={selected === part}
                 onClick={() => onPick(selected === part ? null : part)}
               >
@@ -26,7 +26,7 @@ export function PartList({ onPick }: { onPick(part: number | null): void }) {
                   {part + 1} {name}
                 </span>
               </button>
-              <label class="part-shown">
+              <label class="saw-part-shown">
                 <input
                   type="checkbox"
                   checked={shown}
