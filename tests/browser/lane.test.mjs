@@ -1,6 +1,7 @@
 // The Lane as a person uses it: the sentence, the numbers and the pictures say
 // the same, and the shot plays, stops and goes where it is put.
 import assert from "node:assert/strict";
+import { readdirSync } from "node:fs";
 import { after, before, test } from "node:test";
 import { accessibilityFaults, DESKTOP, launch, NARROW, PHONE, shoot } from "./harness.mjs";
 
@@ -159,6 +160,8 @@ test("the shot runs by itself once, and can be paused", async () => {
   const { page, context, lane, check } = await laneOpen({ reducedMotion: "no-preference" });
   await lane.getByRole("button", { name: "Pause" }).waitFor();
   await lane.getByRole("button", { name: "Pause" }).click();
+  await lane.getByRole("button", { name: "Play", exact: true }).waitFor();
+  await page.waitForTimeout(100);
   const still = await moment(lane);
   await page.waitForTimeout(300);
   assert.equal(await moment(lane), still);
@@ -202,6 +205,26 @@ test("scrubbing and stepping move the ball in every picture", async () => {
   assert.equal(await lane.locator(".stage-eye .ball-mark").count(), 1);
   assert.ok((await lane.locator(".globe-drawing .ring").count()) > 0);
   await shoot(page, "lane-scrubbed");
+  await check();
+  await context.close();
+});
+
+test("every example shot can be thrown, with the ball on the bench and with its own", async () => {
+  const { page, context, lane, check } = await laneOpen();
+  const files = readdirSync(new URL("../../scenarios/shots/", import.meta.url));
+  const pick = lane.getByLabel("Example shot");
+  assert.equal(await pick.locator("option").count(), files.length);
+  const said = new Set();
+  for (let i = 0; i < files.length; i++) {
+    await pick.selectOption(String(i));
+    await lane.getByRole("button", { name: "With its own" }).click();
+    said.add(await says(lane));
+    assert.equal(await page.locator(".says-wrong").count(), 0);
+  }
+  assert.ok(said.size >= files.length - 2, "the shots differ");
+  await pick.selectOption({ label: "School club, a first throw" });
+  await lane.getByRole("button", { name: "Throw it with my ball" }).click();
+  assert.match(await says(lane), /gutter/);
   await check();
   await context.close();
 });

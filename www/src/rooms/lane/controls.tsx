@@ -133,6 +133,15 @@ function mirrored(shot: Shot, hand: Hand): Shot {
   };
 }
 
+/** What the controls of a zone are called: oil, where it thins out, and the dry lane beyond. */
+function zoneWords(at: number, count: number): { end: string; friction: string } {
+  if (at === 0 && count > 1)
+    return { end: count === 2 ? "Oil length" : "Full oil ends", friction: "Friction in oil" };
+  if (at === count - 1 && count > 1) return { end: "", friction: "Friction beyond" };
+  if (count === 3) return { end: "Thin oil ends", friction: "Friction in thin oil" };
+  return { end: `Zone ${at + 1} ends`, friction: `Friction in zone ${at + 1}` };
+}
+
 function LaneControls({ zones }: { zones: Zone[] }) {
   const store = useStore();
   const wrong = store.derived.value.shotProblem;
@@ -151,7 +160,6 @@ function LaneControls({ zones }: { zones: Zone[] }) {
     );
   }
 
-  const simple = zones.length === 2;
   return (
     <fieldset>
       <legend>Lane</legend>
@@ -159,7 +167,7 @@ function LaneControls({ zones }: { zones: Zone[] }) {
         <div key={i}>
           {i < zones.length - 1 && (
             <BoundedField
-              label={simple ? "Oil length" : `Zone ${i + 1} ends`}
+              label={zoneWords(i, zones.length).end}
               value={zone.to_ft}
               quantity="distance"
               min={20}
@@ -171,7 +179,7 @@ function LaneControls({ zones }: { zones: Zone[] }) {
             />
           )}
           <NumberField
-            label={simple ? (i === 0 ? "Friction in oil" : "Friction beyond") : `Friction in zone ${i + 1}`}
+            label={zoneWords(i, zones.length).friction}
             value={zone.mu}
             quantity="friction"
             min={0}

@@ -2,6 +2,7 @@ import "../../draw/draw.css";
 import "./lane.css";
 import { Charts } from "./charts";
 import { Controls } from "./controls";
+import { ExampleShots } from "./example-shots";
 import { Honest } from "./honest";
 import { Numbers } from "./numbers";
 import { Stage } from "./stage";
@@ -14,6 +15,7 @@ export function Lane() {
         <Stage />
         <div class="lane-more">
           <Controls />
+          <ExampleShots />
           <Numbers />
           <Honest />
           <Charts />

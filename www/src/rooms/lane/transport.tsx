@@ -31,7 +31,7 @@ export function Transport({ player, roll, units }: { player: Player; roll: Roll;
         aria-label="Moment of the shot"
         aria-valuetext={place}
         min={0}
-        max={end_s}
+        max={Math.ceil(end_s * 100) / 100}
         step={0.01}
         value={player.t_s}
         onInput={(event) => player.go(Number(event.currentTarget.value))}

@@ -160,7 +160,7 @@ function CameraButtons({ camera, onCamera, plane }: CameraButtonsProps) {
       <button type="button" onClick={() => onCamera(facingCamera(plane?.normal ?? [1, 0, 0]))}>
         Face the cut
       </button>
-      <span class="hint">Drag to turn; click the ball, then the wheel zooms.</span>
+      <span class="saw-hint">Drag to turn; click the ball, then the wheel zooms.</span>
     </fieldset>
   );
 }
