@@ -84,9 +84,11 @@ export function Saw() {
           <p class="visually-hidden" role="status">
             {said}
           </p>
-          <PlaneControls onFace={(next: Plane) => setCamera(facingCamera(next.normal))} />
+          {picture !== "two" && (
+            <PlaneControls onFace={(next: Plane) => setCamera(facingCamera(next.normal))} />
+          )}
           <PartList onPick={pick} />
-          {section && <CutWords id="cut-words" section={section} />}
+          {section && picture !== "two" && <CutWords id="cut-words" section={section} />}
           <Saves solid={solid} takePicture={() => takePicture.current?.() ?? Promise.resolve(null)} />
         </div>
       </div>
