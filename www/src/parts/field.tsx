@@ -97,7 +97,7 @@ export function NumberField(props: FieldProps) {
           onBlur={leave}
           onKeyDown={press}
         />
-        {unit !== "" && (
+        {(unit !== "" || !bare) && (
           <span class="unit" aria-hidden="true">
             {unit}
           </span>

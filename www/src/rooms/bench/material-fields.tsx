@@ -69,15 +69,17 @@ export function MaterialFields({ made, problem, caution, onChange }: MaterialPro
       />
       {known && (
         <p class="hint">
-          {known.name} is for {known.for}; usually {low === high ? low : `${low} to ${high}`} g/cc (
-          {sourceOf(known)}).
+          Usually {low === high ? low : `${low} to ${high}`} g/cc, for {known.for}. Source: {sourceOf(known)}.
         </p>
       )}
     </>
   );
 }
 
-/** Where a material's figures come from, in words. */
+/** Where a material's figures come from, its marks in words. */
 function sourceOf({ source }: Material): string {
-  return source === "M" ? "from memory, unverified" : source.replace(/^[A-Z], /, "");
+  return source
+    .replace(/^[SC], /, "")
+    .replace("(S, ", "(")
+    .replace(/\bM\b/, "from memory, unverified");
 }

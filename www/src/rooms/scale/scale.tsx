@@ -12,7 +12,7 @@ import { Readout } from "../../parts/readout";
 import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { Vec3 } from "../../types";
-import { change, measure, reading } from "../../units";
+import { change, measure, type Quantity, reading } from "../../units";
 import { Shares } from "./shares";
 import { bandOf, partsIn, Verdict } from "./verdict";
 
@@ -48,7 +48,7 @@ export function Scale() {
       >
         How hard the ball is to spin. Usually called {bandOf(rg_in.low, RG)}.*{" "}
         {light ? (
-          `The published limits are for balls of ${reading(RG_LIMITS_FROM_LB, "weight", units)} and up.`
+          `The published limits are for balls of ${round(RG_LIMITS_FROM_LB, "weight", units)} and up.`
         ) : (
           <Verdict value={rg_in.high > (RG.high ?? 0) ? rg_in.high : rg_in.low} range={RG} quantity="rg" />
         )}
@@ -96,7 +96,8 @@ export function Scale() {
         quantity="imbalance"
         range={TOP_WEIGHT}
       >
-        The scale's arm is the ball's radius. Undrilled: {usual(units)}.*
+        The scale's arm is the ball's radius. Undrilled: {round(USUAL_TOP_WEIGHT_OZ[0], "imbalance", units)}{" "}
+        to {round(USUAL_TOP_WEIGHT_OZ[1], "imbalance", units)}.*
       </Readout>
       <Shares />
       <details>
@@ -118,8 +119,8 @@ export function Scale() {
           <li>
             Top weight has no single convention. Here it is what must be set on the far pole to balance the
             ball on its centre, the arm being its radius. Once drilled, a ball over{" "}
-            {reading(10, "weight", units)} may have {reading(STATIC_BALANCE_LIMIT_OZ, "imbalance", units)}{" "}
-            each way, as published.
+            {round(10, "weight", units)} may have {round(STATIC_BALANCE_LIMIT_OZ, "imbalance", units)} each
+            way, as published.
           </li>
           <li>No published limit for the intermediate differential alone was found.</li>
         </ul>
@@ -154,11 +155,10 @@ function Small({ name, value, before }: { name: string; value: number; before?: 
   );
 }
 
-/** The usual top weight, in round figures. */
-function usual(units: Units): string {
-  const { factor, unit } = measure("imbalance", units);
-  const [from, to] = USUAL_TOP_WEIGHT_OZ.map((oz) => Math.round(oz * factor));
-  return `${from} to ${to} ${unit}`;
+/** A limit or a usual figure in round numbers, with its unit. */
+function round(value: number, quantity: Quantity, units: Units): string {
+  const { factor, unit } = measure(quantity, units);
+  return `${Number((value * factor).toPrecision(2))}\u00a0${unit}`;
 }
 
 /** Which way the centre of gravity lies, in words. */

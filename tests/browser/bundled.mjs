@@ -1,0 +1,18 @@
+// A module of the page's source, bundled so that Node can run it by itself.
+import { createRequire } from "node:module";
+import { fileURLToPath } from "node:url";
+
+const npm = createRequire(new URL("../../www/package.json", import.meta.url));
+const { build } = npm("esbuild");
+
+/** The exports of www/src/PATH. */
+export async function bundled(path) {
+  const { outputFiles } = await build({
+    entryPoints: [fileURLToPath(new URL(`../../www/src/${path}`, import.meta.url))],
+    bundle: true,
+    format: "esm",
+    write: false,
+  });
+  const source = Buffer.from(outputFiles[0].contents).toString("base64");
+  return import(`data:text/javascript;base64,${source}`);
+}
