@@ -126,7 +126,7 @@ export function Globe({ id, roll, hand, points, t_s, size_px, title, desc }: Glo
           </g>
         );
       })}
-      {axis && <Spot name="axis" at={axis} turn={now.turn} r={r} />}
+      {axis && <Spot name="PAP" at={axis} turn={now.turn} r={r} />}
       <Spot name="pin" at={[0, 0, 1]} turn={now.turn} r={r} />
       <path class="contact" d={contact(r)} />
     </svg>

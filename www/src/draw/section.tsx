@@ -32,6 +32,8 @@ export interface SectionProps {
   title: string;
   desc: string;
   metric: boolean;
+  /** Height of the text. */
+  text_px: number;
   highlighted?: number | null;
   onPick?: (part: number) => void;
 }
@@ -40,8 +42,8 @@ export const rgb = ([r, g, b]: Vec3): string =>
   `rgb(${Math.round(r * 255)} ${Math.round(g * 255)} ${Math.round(b * 255)})`;
 
 const INK = "#1c1a17";
-/** Room for the names on one side. */
-const COLUMN_PX = 108;
+/** Room for the names on one side, in heights of the text. */
+const COLUMN = 8.3;
 
 const shorten = (name: string): string => (name.length > 17 ? `${name.slice(0, 16)}…` : name);
 
@@ -63,11 +65,12 @@ function rightmost(region: Section["regions"][number], partAt: SectionProps["par
 }
 
 export function SectionDrawing(props: SectionProps) {
-  const { id, section, radius_in, paint, width_px, height_px, paper, highlighted } = props;
-  const sides = width_px >= height_px + 130 ? 2 : width_px >= 300 ? 1 : 0;
-  const room_px = Math.min(width_px - sides * COLUMN_PX - 24, height_px - 64);
+  const { id, section, radius_in, paint, width_px, height_px, paper, highlighted, text_px } = props;
+  const sides = width_px >= height_px + 1.2 * COLUMN * text_px ? 2 : width_px >= 300 ? 1 : 0;
+  const column_px = COLUMN * text_px;
+  const room_px = Math.min(width_px - sides * column_px - 24, height_px - 64);
   const px_in = Math.max(1, room_px / (2 * radius_in));
-  const cx = sides === 1 ? (width_px - COLUMN_PX) / 2 : width_px / 2;
+  const cx = sides === 1 ? (width_px - column_px) / 2 : width_px / 2;
   const cy = (height_px - 16) / 2;
   const at = ([u, v]: [number, number]): [number, number] => [cx + u * px_in, cy - v * px_in];
   const targets = largest(section).map((region) => {
@@ -85,7 +88,7 @@ export function SectionDrawing(props: SectionProps) {
       role="img"
       aria-labelledby={`${id}-title ${id}-desc`}
       font-family="'Source Sans 3', system-ui, sans-serif"
-      font-size="13"
+      font-size={text_px}
       fill={INK}
     >
       <title id={`${id}-title`}>{props.title}</title>
@@ -118,13 +121,13 @@ export function SectionDrawing(props: SectionProps) {
         <MarkSign key={mark.name} mark={mark} at={at(mark.at)} paper={paper} />
       ))}
       {sides > 0
-        ? leaders(targets, sides === 1 ? null : cx, 16, cy + r_px).map((leader) => (
+        ? leaders(targets, sides === 1 ? null : cx, 16, cy + r_px, text_px * 1.4).map((leader) => (
             <Name key={leader.part} {...props} leader={leader} cx={cx} />
           ))
         : targets.map((target) => (
             <g key={target.part} pointer-events="none">
-              <circle cx={target.x} cy={target.y} r="9" fill={paper} stroke={INK} />
-              <text x={target.x} y={target.y + 4.5} text-anchor="middle">
+              <circle cx={target.x} cy={target.y} r={text_px * 0.7} fill={paper} stroke={INK} />
+              <text x={target.x} y={target.y + text_px * 0.35} text-anchor="middle">
                 {target.part + 1}
               </text>
             </g>
@@ -181,8 +184,9 @@ function CentreLines({ cx, cy, r }: { cx: number; cy: number; r: number }) {
 
 function Name(props: SectionProps & { leader: Leader; cx: number }) {
   const { leader, names, width_px, highlighted } = props;
+  const column_px = COLUMN * props.text_px;
   const left = leader.side === "left";
-  const edge = left ? COLUMN_PX - 6 : width_px - COLUMN_PX + 6;
+  const edge = left ? column_px - 6 : width_px - column_px + 6;
   return (
     <g pointer-events="none">
       <path
@@ -194,7 +198,7 @@ function Name(props: SectionProps & { leader: Leader; cx: number }) {
       <circle cx={leader.x} cy={leader.y} r="2.6" fill={INK} />
       <text
         x={edge + (left ? -4 : 4)}
-        y={leader.text_y + 4.5}
+        y={leader.text_y + props.text_px * 0.35}
         text-anchor={left ? "end" : "start"}
         font-weight={highlighted === leader.part ? "700" : "400"}
       >
@@ -213,7 +217,7 @@ function MarkSign({ mark, at, paper }: { mark: Mark; at: [number, number]; paper
         d={`M${x} ${y}V${y - 5}A5 5 0 0 1 ${x + 5} ${y}ZM${x} ${y}V${y + 5}A5 5 0 0 1 ${x - 5} ${y}Z`}
         fill={INK}
       />
-      <text x={x + 8} y={y - 6} font-size="12" stroke={paper} stroke-width="3" paint-order="stroke">
+      <text x={x + 8} y={y - 6} font-size="0.92em" stroke={paper} stroke-width="3" paint-order="stroke">
         {mark.name}
       </text>
     </g>

@@ -26,3 +26,7 @@ export function useSize<T extends HTMLElement>() {
   }, []);
   return [ref, size] as const;
 }
+
+/** Pixels for a length in the page's own measure, which grows on large screens. */
+export const remPx = (rem: number): number =>
+  rem * Number.parseFloat(getComputedStyle(document.documentElement).fontSize);

@@ -4,7 +4,7 @@ import { Globe, track } from "../../draw/globe";
 import { LaneDrawing } from "../../draw/lane";
 import { place } from "../../draw/lane-frame";
 import { endOf, momentAt } from "../../draw/moment";
-import { useSize } from "../../draw/use-size";
+import { remPx, useSize } from "../../draw/use-size";
 import { useStore } from "../../store";
 import { reading } from "../../units";
 import { usePlayer } from "./player";
@@ -52,7 +52,7 @@ export function Stage() {
             id="lane-ball"
             points={points}
             t_s={player.t_s}
-            size_px={160}
+            size_px={Math.round(remPx(10))}
             title="The ball close up, from behind and a little above"
             desc={`Rings where the lane has touched it${now ? `, at ${reading(now.revs_rpm, "revs", units)}` : ""}.`}
           />
@@ -66,8 +66,8 @@ export function Stage() {
             id="lane-eye"
             radius_in={file.diameter_in / 2}
             t_s={whole ? null : player.t_s}
-            width_px={200}
-            height_px={176}
+            width_px={Math.round(remPx(12.5))}
+            height_px={Math.round(remPx(11))}
             title="The lane as the bowler sees it"
             desc={said}
           />
@@ -79,7 +79,8 @@ export function Stage() {
           From above: the width is drawn {layout.stretch.toFixed(1)} times too wide for the length, so angles
           look larger than they are; ball, pins and arrows are marks. Dots are oil. Long dashes are skid,
           short dashes hook, a solid line roll. On the ball: rings (thin, thicker, thick) where the lane has
-          touched it; the wedge is where it touches now, the diamond the axis it was released about.
+          touched it; the wedge is where it touches now, the diamond the PAP, where the axis of the release
+          leaves the ball.
         </p>
       )}
     </div>

@@ -1,5 +1,6 @@
 // The section drawing of a plane, with what it shows as its title and text.
 import { SectionDrawing } from "../../draw/section";
+import { remPx } from "../../draw/use-size";
 import { add, scale } from "../../draw/vectors";
 import { paintOf } from "../../palette";
 import type { Derived, Units } from "../../store";
@@ -17,6 +18,8 @@ export interface FlatProps {
   width_px: number;
   height_px: number;
   dark: boolean;
+  /** Height of the text, where it is not the page's. */
+  text_px?: number;
   marked: boolean;
   highlighted?: number | null;
   onPick?: (part: number) => void;
@@ -47,6 +50,7 @@ export function Flat(props: FlatProps) {
       paper={props.dark ? "#d6d1c6" : "#fffdf8"}
       title={`Section of ${file.name}, cut ${cut}`}
       desc={`From the largest area to the smallest it shows: ${parts.join(", ")}.`}
+      text_px={props.text_px ?? remPx(0.8125)}
       metric={units === "metric"}
       highlighted={props.highlighted ?? null}
       onPick={props.onPick}

@@ -189,6 +189,7 @@ function Saves({ solid, takePicture }: SavesProps) {
         width_px={840}
         height_px={680}
         dark={false}
+        text_px={14}
         marked={store.view.value.markers}
       />,
       sheet,

@@ -3,7 +3,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { useSize } from "../../draw/use-size";
 import { useStore } from "../../store";
-import type { Look, WasmView } from "../../types";
+import type { Look, MarkPlace, WasmView } from "../../types";
 import { type Camera, lookOf } from "./camera";
 import { useDark } from "./dark";
 
@@ -16,6 +16,14 @@ interface SolidProps {
   /** Told how to take a picture of what is shown. */
   onReady(picture: () => Promise<Blob | null>): void;
 }
+
+/** Names set beside the marks in the picture. */
+const MARKS = new Map<MarkPlace["mark"], string>([
+  ["pin", "pin"],
+  ["cg", "CG"],
+  ["low_rg", "low RG"],
+  ["high_rg", "high RG"],
+]);
 
 const TURN_DEG_PX = 0.45;
 const KEY_DEG = 5;
@@ -38,12 +46,22 @@ export function Solid(props: SolidProps) {
   const pointers = useRef(new Map<number, { x: number; y: number }>());
   const moved = useRef(0);
   const look: Look | null = size && lookOf(store.view.value, store.derived.value, camera, size, dark);
+  const labels = useRef(new Map<MarkPlace["mark"], HTMLElement>());
   const latest = useRef(look);
   latest.current = look;
 
   /** Draws now; the ball is read at the last moment since an edit frees the one before. */
   function draw() {
-    if (view.current && latest.current) view.current.draw(store.derived.peek().ball, latest.current);
+    if (!view.current || !latest.current) return;
+    const places = view.current.draw(store.derived.peek().ball, latest.current);
+    for (const name of MARKS.keys()) {
+      const label = labels.current.get(name);
+      const place = places.find(({ mark }) => mark === name);
+      if (!label) continue;
+      label.hidden = !place;
+      label.classList.toggle("behind", place?.visible === false);
+      if (place) label.style.translate = `${place.x_px}px ${place.y_px}px`;
+    }
   }
 
   function start() {
@@ -165,6 +183,19 @@ export function Solid(props: SolidProps) {
           onPointerUp={drop}
           onPointerCancel={drop}
         />
+        {[...MARKS].map(([mark, name]) => (
+          <span
+            key={mark}
+            class="solid-mark"
+            aria-hidden="true"
+            hidden
+            ref={(label) => {
+              if (label) labels.current.set(mark, label);
+            }}
+          >
+            {name}
+          </span>
+        ))}
       </div>
       {lost && (
         <p class="solid-lost" role="status">
