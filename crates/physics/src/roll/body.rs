@@ -37,10 +37,8 @@ const FRICTION_SLACK: f64 = 1e-10;
 /// What the contact does, and so which equations hold.
 #[derive(Clone, Copy, Debug)]
 pub(super) enum Contact {
-    /// It slips. `onset_m_s` is added to the slip to find its direction: it
-    /// is far below any speed that matters and decides only where slip has
-    /// just begun and its direction is that of the push, not yet of the slip.
-    Slip { mu: f64, onset_m_s: Vector2<f64> },
+    /// It slips on a lane with this friction.
+    Slip { mu: f64 },
     /// It is at rest on a lane with this friction.
     Roll { mu: f64 },
 }
@@ -69,6 +67,8 @@ pub(super) struct Body {
     /// How strongly the path depends on how the ball is turned: relative
     /// spread of the tensor and the offset of the centre of gravity by radius.
     pub(super) unevenness: f64,
+    /// Rate of slip per force along it, roughly: 1/m + R²/I.
+    pub(super) slip_per_push: f64,
 }
 
 /// Rotation matrix of a quaternion of any length.
@@ -130,6 +130,7 @@ impl Body {
                 solve(&inertia, &Vector3::y()),
                 solve(&inertia, &Vector3::z()),
             ]),
+            slip_per_push: 1.0 / ball.mass_kg + ball.radius_m * ball.radius_m / mean,
             unevenness: spread + 3.0 * ball.cg_m.norm() / ball.radius_m,
         }
     }
@@ -160,16 +161,16 @@ impl Body {
     #[inline(always)]
     pub(super) fn rates(&self, contact: &Contact, y: &State) -> Rates {
         match contact {
-            Contact::Slip { mu, onset_m_s } => self.slipping(*mu, onset_m_s, y),
+            Contact::Slip { mu } => self.slipping(*mu, y),
             Contact::Roll { mu } => self.rolling(*mu, y),
         }
     }
 
     #[inline(always)]
-    fn slipping(&self, mu: f64, onset_m_s: &Vector2<f64>, y: &State) -> Rates {
+    fn slipping(&self, mu: f64, y: &State) -> Rates {
         let turn = turn_of(y);
         let spin = omega(y);
-        let slip = self.slip(y) + onset_m_s;
+        let slip = self.slip(y);
         let size = slip.norm();
         let way = if size > 0.0 { slip / size } else { Vector2::zeros() };
         // From here on in ball axes.
@@ -261,5 +262,22 @@ impl Body {
         gripped[5] = spin.y;
         gripped[6] = spin.z;
         gripped
+    }
+
+    /// The state just after a small sideways impulse at the contact.
+    pub(super) fn push(&self, y: &State, impulse_ns: &Vector2<f64>) -> State {
+        let turn = turn_of(y);
+        let s = turn.row(2).transpose() * self.radius + self.cg;
+        let impulse = turn.tr_mul(&Vector3::new(impulse_ns.x, impulse_ns.y, 0.0));
+        let spin = self.inverse * impulse.cross(&s);
+        let velocity = turn * (impulse / self.mass - spin.cross(&self.cg));
+        let spin = turn * spin;
+        let mut pushed = *y;
+        pushed[2] += velocity.x;
+        pushed[3] += velocity.y;
+        pushed[4] += spin.x;
+        pushed[5] += spin.y;
+        pushed[6] += spin.z;
+        pushed
     }
 }

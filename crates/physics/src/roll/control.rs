@@ -23,7 +23,13 @@ const SLOW_M_S: f64 = 1e-2;
 /// Orientation is never held less tightly than this, for samples and rings.
 const TURN_TOLERANCE: f64 = 1e-5;
 /// How a local error may grow on its way to the pins.
-const GROWTH: f64 = 3.0;
+const GROWTH: f64 = 0.3;
+/// Slip that counts as ended, by speed and by tolerance.
+const STILL: f64 = 140.0;
+/// How late the beginning of slip may be found, at the standard tolerance.
+const LATE_S: f64 = 1e-3;
+/// Relative tolerance of one step in velocity.
+pub(super) const STANDARD: f64 = 7e-8;
 
 /// Tolerance of each component.
 pub(super) struct Control {
@@ -41,6 +47,18 @@ impl Control {
         Self { tolerance, radius_m, unevenness, position_m: 0.0, velocity_m_s: 0.0, velocity_by_time_m: 0.0 }
     }
 
+    /// Part of the speed below which slip counts as ended.
+    pub(super) fn still(&self) -> f64 {
+        STILL * self.tolerance
+    }
+
+    /// How late slip may be found to have begun. What it has missed by then is
+    /// made up for, to second order. Slip that has only begun follows the push
+    /// so closely that its equations are stiff; this leaves that moment out.
+    pub(super) fn late_s(&self) -> f64 {
+        LATE_S * (self.tolerance / STANDARD).sqrt()
+    }
+
     fn speed(y: &State) -> f64 {
         (y[2] * y[2] + y[3] * y[3]).sqrt().max(SLOW_M_S)
     }
@@ -50,7 +68,7 @@ impl Control {
     /// order 5 that it is.
     pub(super) fn norm(&self, y: &State, step: &Step) -> (f64, f64) {
         let speed = self.tolerance * Self::speed(y);
-        let turn = (0.3 * self.tolerance / self.unevenness).min(TURN_TOLERANCE);
+        let turn = (0.1 * self.tolerance / self.unevenness).min(TURN_TOLERANCE);
         let (x, v, w, q) = (0.1 / speed, 1.0 / speed, self.radius_m / speed, 1.0 / turn);
         let weights = [x, x, v, v, w, w, w, q, q, q, q];
         let (mut five, mut three) = (0.0, 0.0);

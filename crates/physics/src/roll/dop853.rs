@@ -22,9 +22,25 @@ pub(super) struct Step {
     pub(super) error3: State,
     /// The least normal force met at the stages.
     pub(super) least_normal_n: f64,
-    /// The least margin of friction (see [`Rates::margin_n`]) met at the stages.
-    pub(super) least_margin_n: f64,
+    /// The margin of friction (see [`Rates::margin_n`]) at the stages of [`STAGES`].
+    pub(super) margins_n: [f64; 12],
 }
+
+/// Where in the step the stages after the first lie.
+pub(super) const STAGES: [f64; 12] = [
+    0.052_600_151_958_767_73,
+    0.078_900_227_938_151_6,
+    0.118_350_341_907_227_4,
+    0.281_649_658_092_772_6,
+    1.0 / 3.0,
+    0.25,
+    4.0 / 13.0,
+    127.0 / 195.0,
+    0.6,
+    6.0 / 7.0,
+    1.0,
+    1.0,
+];
 
 /// `y + h·Σ cᵢ·kᵢ`.
 #[inline(always)]
@@ -40,18 +56,24 @@ fn along<const N: usize>(y: &State, h: f64, terms: [(f64, &State); N]) -> State 
     out
 }
 
+/// The stages in the order of time; of the two at its end the last, which is
+/// the step's result.
+pub(super) const IN_TIME: [usize; 11] = [0, 1, 2, 5, 3, 6, 4, 8, 7, 9, 11];
+
 /// A step of length `h` from `y`, whose rates `first` are known.
 #[inline(always)]
 pub(super) fn step(y: &State, first: &State, h: f64, rates: impl Fn(&State) -> Rates) -> Step {
     let mut least_normal_n = f64::INFINITY;
-    let mut least_margin_n = f64::INFINITY;
+    let mut margins_n = [f64::INFINITY; 12];
+    let mut stage = 0;
     let mut at = |y: &State| {
         let found = rates(y);
         // Not a number, once met, must stay.
         if found.normal_n < least_normal_n || found.normal_n.is_nan() {
             least_normal_n = found.normal_n;
         }
-        least_margin_n = least_margin_n.min(found.margin_n);
+        margins_n[stage] = found.margin_n;
+        stage += 1;
         found
     };
     let k1 = first;
@@ -188,5 +210,5 @@ pub(super) fn step(y: &State, first: &State, h: f64, rates: impl Fn(&State) -> R
             (0.022_651_792_198_360_82, &k12.d),
         ],
     );
-    Step { length_s: h, state, rates, error5, error3, least_normal_n, least_margin_n }
+    Step { length_s: h, state, rates, error5, error3, least_normal_n, margins_n }
 }

@@ -18,9 +18,12 @@
 //! step taken shorter, because ten thousand shots a second leave no time for
 //! allocation, and because native and WebAssembly must give the same bits.
 
+#[cfg(test)]
+mod accuracy;
 mod body;
 mod control;
 mod dop853;
+mod events;
 mod report;
 mod run;
 mod shot;
@@ -40,13 +43,11 @@ use body::{Body, State, omega};
 use run::{Leg, Run};
 use watch::NO_SPIN_RAD_S;
 
-/// Relative tolerance of one step in velocity.
-const TOLERANCE: f64 = 2e-7;
 /// What a bound at the pins must come to, in boards and degrees.
 const PROMISE: f64 = 1e-3;
 /// How often a tolerance is tightened, and by how much.
-const TRIES: u32 = 4;
-const TIGHTER: f64 = 0.03;
+const TRIES: u32 = 3;
+const TIGHTER: f64 = 0.1;
 /// Shortest interval of samples.
 const LEAST_INTERVAL_S: f64 = 1e-4;
 /// Most samples of a trace.
@@ -115,7 +116,7 @@ fn follow(ball: &RigidBall, shot: &Shot, see: &mut dyn FnMut(&Run, &Leg, bool)) 
     shot.check(ball.radius_m)?;
     let body = Body::new(ball);
     let start = start::state(shot, ball.radius_m);
-    let mut tolerance = TOLERANCE;
+    let mut tolerance = control::STANDARD;
     let mut tries = 1;
     loop {
         let summary = once(&body, shot, &start, tolerance, see)?;

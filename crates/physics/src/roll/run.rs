@@ -7,14 +7,12 @@
 //! beyond where it holds. Slip's end cannot be passed: its law has no
 //! meaning beyond. Steps approach it, each taking most of what is left.
 
-use nalgebra::Vector2;
-
 use super::ShotError;
 use super::body::{Body, Contact, Rates, State, Y};
 use super::control::Control;
 use super::dop853::{Step, step};
 use super::report::{End, Moment};
-use super::watch::{Point, Watch, cubic};
+use super::watch::{Point, Watch};
 use crate::lane::{EDGE_M, PINS_M, Zone};
 
 /// A run is given up after this time: 10 minutes. A ball at a twentieth of
@@ -31,22 +29,17 @@ const FIRST_STEP_S: f64 = 5e-3;
 const ONSET_STEP_S: f64 = 1e-3;
 /// Least step.
 const LEAST_STEP_S: f64 = 1e-7;
-/// Slip below this part of the speed has ended.
-const STILL: f64 = 1e-7;
-/// The same when the ball hardly moves.
+/// Slip below this has ended even when the ball hardly moves.
 const STILL_M_S: f64 = 1e-9;
 /// Part of what is left of the slip that one step may take.
-const APPROACH: f64 = 0.8;
-/// A step ends on a line if it is this close.
-const ON_LINE_M: f64 = 1e-10;
-/// What is left to a line is covered in a straight line below this time.
-const STRAIGHT_S: f64 = 1e-6;
-/// How closely the end of rolling is found.
-const LET_GO_S: f64 = 2e-6;
+const APPROACH: f64 = 0.9;
+/// Where slip begins at once and at full strength, the time in which the first
+/// of it is given.
+const SEED_S: f64 = 1e-6;
 
 /// What a step ended on.
 #[derive(Clone, Copy, PartialEq)]
-enum Event {
+pub(super) enum Event {
     None,
     Slips,
     ZoneEnd,
@@ -64,6 +57,8 @@ pub(super) struct Run<'a> {
     pub(super) y: State,
     pub(super) now: Rates,
     next_s: f64,
+    /// Last step that nothing but its error held back.
+    free_s: f64,
     pub(super) control: Control,
     pub(super) watch: Watch,
     pub(super) rolling_since: Option<Moment>,
@@ -86,7 +81,7 @@ impl<'a> Run<'a> {
         tolerance: f64,
     ) -> Result<Self, ShotError> {
         let mu = zones.first().map_or(0.0, |zone| zone.mu);
-        let contact = Contact::Slip { mu, onset_m_s: Vector2::zeros() };
+        let contact = Contact::Slip { mu };
         let mut run = Self {
             body,
             zones,
@@ -96,6 +91,7 @@ impl<'a> Run<'a> {
             y,
             now: body.rates(&contact, &y),
             next_s: FIRST_STEP_S,
+            free_s: FIRST_STEP_S,
             control: Control::new(tolerance, body.radius, body.unevenness),
             watch: Watch::new(side, body, &y),
             rolling_since: None,
@@ -105,13 +101,9 @@ impl<'a> Run<'a> {
         Ok(run)
     }
 
-    fn moment(&self) -> Moment {
-        Moment { time_s: self.time_s, distance_m: self.y[Y] }
-    }
-
     /// Slip below which it has ended.
     fn still_m_s(&self) -> f64 {
-        (STILL * (self.y[2] * self.y[2] + self.y[3] * self.y[3]).sqrt()).max(STILL_M_S)
+        (self.control.still() * (self.y[2] * self.y[2] + self.y[3] * self.y[3]).sqrt()).max(STILL_M_S)
     }
 
     /// Refuses a state in which no force would do.
@@ -127,57 +119,69 @@ impl<'a> Run<'a> {
         })
     }
 
-    fn rates(&self, y: &State) -> Rates {
+    pub(super) fn rates(&self, y: &State) -> Rates {
         self.body.rates(&self.contact, y)
     }
 
     #[inline(never)]
-    fn step(&self, h: f64) -> Step {
+    pub(super) fn step(&self, h: f64) -> Step {
         step(&self.y, &self.now.d, h, |y| self.rates(y))
     }
 
-    /// Where slip has ended and friction can hold the contact, rolling begins.
+    /// Where slip has all but ended and friction can hold the contact, rolling
+    /// begins. The impulse that is still needed is given at once; what that
+    /// changes is of second order in the time it would have taken.
     fn settle(&mut self) {
-        let Contact::Slip { mu, onset_m_s } = self.contact else {
+        let Contact::Slip { mu } = self.contact else { return };
+        let slip = self.body.slip(&self.y);
+        let (size, still) = (slip.norm(), self.still_m_s());
+        if size > still {
             return;
-        };
-        let (slip, still) = (self.body.slip(&self.y), self.still_m_s());
-        if slip.norm() > still {
-            if onset_m_s != Vector2::zeros() && slip.norm() > 100.0 * still {
-                self.contact = Contact::Slip { mu, onset_m_s: Vector2::zeros() };
-                self.now = self.rates(&self.y);
-            }
+        }
+        let closing = -slip.dot(&self.body.slip_rate(&self.now.d));
+        let left_s = if closing > 0.0 { size * size / closing } else { 0.0 };
+        let error = size * (left_s * self.now.d[11]).min(1.0);
+        if closing > 0.0 && error > 0.01 * still && size > 0.01 * still {
             return;
         }
         let gripped = self.body.grip(&self.y);
         let rolling = Contact::Roll { mu };
         let rates = self.body.rates(&rolling, &gripped);
         if rates.margin_n >= 0.0 && rates.normal_n > 0.0 {
-            self.control.add_velocity(self.time_s, slip.norm());
+            self.control.add_velocity(self.time_s, error);
+            self.rolling_since =
+                Some(Moment { time_s: self.time_s + left_s, distance_m: self.y[Y] + left_s * self.y[3] });
             self.contact = rolling;
             self.y = gripped;
             self.now = rates;
-            self.rolling_since = Some(self.moment());
-        } else if slip.norm() == 0.0 && onset_m_s == Vector2::zeros() {
-            self.let_go(mu, rates.friction_n);
+            self.next_s = self.next_s.max(self.free_s);
+        } else if size == 0.0 {
+            self.now = rates;
+            self.let_go(mu, SEED_S);
         }
     }
 
-    /// Slip begins, against the friction that would have been needed.
-    fn let_go(&mut self, mu: f64, needed_n: Vector2<f64>) {
-        let size = needed_n.norm();
-        let way = if size > 0.0 { needed_n / -size } else { Vector2::zeros() };
-        self.contact = Contact::Slip { mu, onset_m_s: way * self.still_m_s() };
+    /// Slip begins, against the friction that would have been needed; `late_s`
+    /// is how long it has lacked so much, by which there is some slip already.
+    fn let_go(&mut self, mu: f64, late_s: f64) {
+        let size = self.now.friction_n.norm();
+        if size > 0.0 {
+            let lacked = self.now.friction_n * (self.now.margin_n / size);
+            self.y = self.body.push(&self.y, &(lacked * late_s));
+        }
+        self.contact = Contact::Slip { mu };
         self.now = self.rates(&self.y);
-        self.next_s = self.next_s.min(ONSET_STEP_S);
+        let size = self.body.slip(&self.y).norm();
+        let stiff_s = size / (self.body.slip_per_push * self.now.friction_n.norm());
+        self.next_s = (4.0 * stiff_s).clamp(LEAST_STEP_S, ONSET_STEP_S);
         self.rolling_since = None;
     }
 
     /// Goes one step on. The step just taken, and how the run ended if it did.
     pub(super) fn advance(&mut self) -> Result<(Leg, Option<End>), ShotError> {
-        let mut taken = self.attempt()?;
+        let mut taken = self.attempt();
         let mut event = Event::None;
-        if taken.least_margin_n < 0.0 {
+        if let Contact::Roll { .. } = self.contact {
             (taken, event) = self.hold(taken);
         }
         let zone = self.zones[self.zone];
@@ -225,23 +229,31 @@ impl<'a> Run<'a> {
                 self.zone = if event == Event::ZoneEnd { self.zone + 1 } else { self.zone - 1 };
                 let mu = self.zones[self.zone].mu;
                 self.contact = match self.contact {
-                    Contact::Slip { onset_m_s, .. } => Contact::Slip { mu, onset_m_s },
+                    Contact::Slip { .. } => Contact::Slip { mu },
                     Contact::Roll { .. } => Contact::Roll { mu },
                 };
                 self.now = self.rates(&self.y);
-                self.let_go_if_weak();
+                if self.now.margin_n < 0.0 {
+                    self.let_go(mu, SEED_S);
+                }
             }
-            Event::Slips => self.let_go_if_weak(),
+            Event::Slips => {
+                let late_s = self.lacking_since_s();
+                self.let_go(self.zones[self.zone].mu, late_s / 2.0);
+            }
         }
         None
     }
 
-    fn let_go_if_weak(&mut self) {
-        if let Contact::Roll { mu } = self.contact
-            && self.now.margin_n < 0.0
-        {
-            self.let_go(mu, self.now.friction_n);
+    /// How long friction has not sufficed, from the rate at which the lack grows.
+    fn lacking_since_s(&self) -> f64 {
+        const BACK_S: f64 = 1e-5;
+        let mut before = self.y;
+        for (value, rate) in before.iter_mut().zip(&self.now.d) {
+            *value -= BACK_S * rate;
         }
+        let growth = (self.rates(&before).margin_n - self.now.margin_n) / BACK_S;
+        if growth > 0.0 { (-self.now.margin_n / growth).min(2.0 * self.control.late_s()) } else { 0.0 }
     }
 
     /// Longest step that may be tried, and whether slip is about to end.
@@ -260,107 +272,25 @@ impl<'a> Run<'a> {
     }
 
     /// A step within its tolerance.
-    fn attempt(&mut self) -> Result<Step, ShotError> {
+    fn attempt(&mut self) -> Step {
         let longest = self.longest();
         let mut h = self.next_s.min(longest);
         let slip = self.body.slip(&self.y);
-        let still = 100.0 * self.still_m_s();
+        let slips = matches!(self.contact, Contact::Slip { .. }) && slip.norm() > self.still_m_s();
         loop {
             let taken = self.step(h);
             let (norm, share) = self.control.norm(&self.y, &taken);
-            let reversed = slip.norm() > still
-                && matches!(self.contact, Contact::Slip { .. })
-                && slip.dot(&self.body.slip(&taken.state)) < 0.0;
+            let reversed = slips && slip.dot(&self.body.slip(&taken.state)) < 0.0;
             let sound = taken.least_normal_n > 0.0 && !reversed;
             if h <= LEAST_STEP_S || (sound && norm <= 1.0) {
                 self.control.add(self.time_s, &self.y, &taken, share);
-                // What cut this step short says nothing of the next.
-                self.next_s = (h * Control::factor(norm)).max(if h < longest { 0.0 } else { self.next_s.min(4.0 * h) });
-                return Ok(taken);
+                let next_s = h * Control::factor(norm);
+                // A step cut short says nothing of the next.
+                self.next_s = if h < longest { next_s } else { next_s.max(self.next_s) };
+                self.free_s = if slips { self.free_s.max(h) } else { h };
+                return taken;
             }
             h = (h * if sound { Control::factor(norm) } else { 0.25 }).max(LEAST_STEP_S);
         }
-    }
-
-    /// Cuts a step short at the moment friction no longer holds the contact.
-    fn hold(&self, taken: Step) -> (Step, Event) {
-        let mut taken = taken;
-        // A stage may say so while the end does not: look more closely.
-        while taken.rates.margin_n >= 0.0 {
-            let shorter = taken.length_s / 2.0;
-            if shorter * self.now.d[11] < 0.1 * STEP_TURN_RAD {
-                return (taken, Event::None);
-            }
-            taken = self.step(shorter);
-            if taken.least_margin_n >= 0.0 {
-                return (taken, Event::None);
-            }
-        }
-        // Regula falsi, Illinois variant, between margins of opposite sign.
-        let (mut low, mut low_n) = (0.0, self.now.margin_n.max(0.0));
-        let (mut high, mut high_n) = (taken.length_s, taken.rates.margin_n);
-        while high - low > LET_GO_S {
-            let part = low_n / (low_n - high_n);
-            let h = (low + part * (high - low)).clamp(low + 0.4 * LET_GO_S, high - 0.4 * LET_GO_S);
-            let tried = self.step(h);
-            if tried.rates.margin_n < 0.0 {
-                (high, high_n) = (h, tried.rates.margin_n);
-                low_n *= 0.5;
-                taken = tried;
-            } else {
-                (low, low_n) = (h, tried.rates.margin_n);
-                high_n *= 0.5;
-            }
-        }
-        (taken, Event::Slips)
-    }
-
-    /// Cuts a step short where a component reaches a line.
-    fn land(&self, taken: Step, i: usize, line_m: f64) -> Step {
-        let way = (taken.state[i] - self.y[i]).signum();
-        let (mut low, mut high) = (0.0, taken.length_s);
-        let mut h = self.first_guess(&taken, i, line_m);
-        let mut taken = taken;
-        for _ in 0..60 {
-            taken = self.step(h);
-            let left = line_m - taken.state[i];
-            let rest = left / taken.rates.d[i];
-            if left.abs() <= ON_LINE_M || rest.abs() < STRAIGHT_S {
-                if rest.abs() < STRAIGHT_S {
-                    for (value, rate) in taken.state.iter_mut().zip(&taken.rates.d) {
-                        *value += rest * rate;
-                    }
-                    taken.length_s += rest;
-                }
-                break;
-            }
-            if way * left > 0.0 {
-                low = h;
-            } else {
-                high = h;
-            }
-            let newton = h + rest;
-            h = if newton > low && newton < high { newton } else { 0.5 * (low + high) };
-        }
-        taken.state[i] = line_m;
-        taken.rates = self.rates(&taken.state);
-        taken
-    }
-
-    /// Where the cubic through a step reaches a line.
-    fn first_guess(&self, taken: &Step, i: usize, line_m: f64) -> f64 {
-        let h = taken.length_s;
-        let way = (taken.state[i] - self.y[i]).signum();
-        let (mut low, mut high) = (0.0, 1.0);
-        for _ in 0..20 {
-            let part = 0.5 * (low + high);
-            let at = cubic(part, h, self.y[i], self.now.d[i], taken.state[i], taken.rates.d[i]);
-            if way * (line_m - at) > 0.0 {
-                low = part;
-            } else {
-                high = part;
-            }
-        }
-        0.5 * (low + high) * h
     }
 }
