@@ -13,7 +13,7 @@ pub(crate) fn bench() -> Result<()> {
     tools::npm_packages()?;
     bindings::page()?;
     let kernels = bindings::kernels()?;
-    run(cargo(&["bench", "--quiet", "--package=pithball-bench"]))?;
+    run(cargo(&["bench", "--quiet", "--package=pithball-bench", "--", "--quiet"]))?;
     let criterion = target().join("criterion");
     let script = root().join("tests/bench/table.mjs");
     let mut node = command(&root(), "node", &[script, criterion, kernels]);
