@@ -1,1 +1,13 @@
-//! Shared helpers for the checks in `tests/tests`.
+//! Shared helpers for the checks in `tests/tests`: recipes in inches, closed
+//! forms, comparisons that say what differs, random balls.
+
+#![allow(clippy::expect_used, clippy::panic, reason = "a check that cannot be set up must fail loudly")]
+
+pub mod body;
+pub mod close;
+mod json;
+pub mod make;
+pub mod random;
+pub mod turned;
+
+pub use json::{reference, reference_path};
