@@ -88,9 +88,7 @@ pub fn weighed(recipe: &Recipe) -> Weighed {
 #[track_caller]
 pub fn alone(solid: &Solid, cuts: &[Solid]) -> Body {
     const COVER_KG_M3: f64 = 1.0;
-    let piece =
-        Piece { density_kg_m3: 1000.0 + COVER_KG_M3, solid: solid.clone(), cuts: cuts.to_vec() };
-    let recipe =
-        Recipe { diameter_m: 0.3, cover_density_kg_m3: COVER_KG_M3, pieces: vec![piece], holes: vec![] };
+    let piece = Piece { density_kg_m3: 1000.0 + COVER_KG_M3, solid: solid.clone(), cuts: cuts.to_vec() };
+    let recipe = Recipe { diameter_m: 0.3, cover_density_kg_m3: COVER_KG_M3, pieces: vec![piece], holes: vec![] };
     Body::from(&weighed(&recipe)).with(Body::sphere(COVER_KG_M3, 0.15).times(-1.0))
 }

@@ -109,10 +109,7 @@ pub fn frustum(bottom_in: f64, top_in: f64, height_in: f64) -> Solid {
 
 /// A torus.
 pub fn ring(ring_diameter_in: f64, tube_diameter_in: f64) -> Solid {
-    solid(Shape::Ring {
-        ring_diameter_m: ring_diameter_in * M_PER_IN,
-        tube_diameter_m: tube_diameter_in * M_PER_IN,
-    })
+    solid(Shape::Ring { ring_diameter_m: ring_diameter_in * M_PER_IN, tube_diameter_m: tube_diameter_in * M_PER_IN })
 }
 
 /// A box, by its full edges.

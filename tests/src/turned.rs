@@ -4,7 +4,12 @@ use nalgebra::{Matrix3, Rotation3, Vector3};
 use physics::recipe::{Recipe, Shape, Solid};
 
 /// Every solid and hole of the ball.
-fn each(recipe: &Recipe, mut outer: impl FnMut(&mut Solid), mut cut: impl FnMut(&mut Solid), mut way: impl FnMut(&mut Vector3<f64>)) -> Recipe {
+fn each(
+    recipe: &Recipe,
+    mut outer: impl FnMut(&mut Solid),
+    mut cut: impl FnMut(&mut Solid),
+    mut way: impl FnMut(&mut Vector3<f64>),
+) -> Recipe {
     let mut recipe = recipe.clone();
     for piece in &mut recipe.pieces {
         outer(&mut piece.solid);

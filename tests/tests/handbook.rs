@@ -198,7 +198,8 @@ fn parallel_axes() {
     // P, and the tensor of a turned body.
     let turn = [25.0, -40.0, 130.0];
     let away = [0.7, -0.4, 0.9];
-    for solid in [cuboid(0.9, 1.7, 2.8), cylinder(1.6, 2.0).squash([1.2, 0.8]), ring(2.0, 0.6), frustum(2.0, 0.6, 1.8)] {
+    for solid in [cuboid(0.9, 1.7, 2.8), cylinder(1.6, 2.0).squash([1.2, 0.8]), ring(2.0, 0.6), frustum(2.0, 0.6, 1.8)]
+    {
         let here = alone(&solid, &[]);
         let there = alone(&solid.clone().turn(turn).at(away), &[]);
         let rotation = pithball_tests::turned::turn_of(turn.map(f64::to_radians));
@@ -236,7 +237,8 @@ fn displaced_pieces_by_addition_and_subtraction() {
     let core = ellipsoid(4.0, 3.6, 5.0).at([0.1, 0.0, 0.3]).turn([8.0, 0.0, 20.0]);
     let heart = cuboid(0.8, 0.6, 1.2).at([0.2, 0.1, 0.6]).turn([0.0, 30.0, 10.0]);
     let puck = cylinder(1.4, 0.4).at([0.0, 0.0, 3.4]);
-    let recipe = ball(8.55, 1.2).pour(0.9, sphere(7.6)).pour(1.9, core.clone()).pour(3.1, heart.clone()).pour(2.4, puck.clone());
+    let recipe =
+        ball(8.55, 1.2).pour(0.9, sphere(7.6)).pour(1.9, core.clone()).pour(3.1, heart.clone()).pour(2.4, puck.clone());
     let filler = Body::sphere(RHO, 3.8 * M_PER_IN);
     let want = Body::sphere(1200.0, 4.275 * M_PER_IN)
         .with(filler.times(0.9 - 1.2))

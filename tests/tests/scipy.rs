@@ -1,6 +1,8 @@
 //! Fifteen shots against scipy's DOP853 at a relative tolerance of 1e-12, on
 //! equations written independently (tests/reference/roll_scipy.py).
 
+#![allow(clippy::unwrap_used, clippy::panic, reason = "a check that cannot be set up must fail loudly")]
+
 use nalgebra::{Matrix3, Vector3};
 use physics::roll::{End, Friction, Hand, Layout, Release, RigidBall, Shot, Zone, roll};
 use physics::units::{M_PER_FT, M_PER_IN, M_S_PER_MPH, RAD_S_PER_RPM};
