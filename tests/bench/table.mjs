@@ -21,7 +21,11 @@ const cases = [
   })),
   ...named("shots", ".shot.json").map(([name, path]) => {
     const shot = readFileSync(path, "utf8");
-    return { id: `roll/${name}`, shot, ball: readFileSync(resolve(path, "..", JSON.parse(shot).ball), "utf8") };
+    return {
+      id: `roll/${name}`,
+      shot,
+      ball: readFileSync(resolve(path, "..", JSON.parse(shot).ball), "utf8"),
+    };
   }),
 ];
 

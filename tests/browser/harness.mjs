@@ -19,19 +19,19 @@ export const PHONE = { width: 390, height: 844 };
 export const NARROW = { width: 320, height: 640 };
 
 const FLAGS = [
-	"--no-sandbox",
-	"--disable-gpu",
-	"--disable-quic",
-	"--no-first-run",
-	"--disable-background-networking",
-	"--disable-component-update",
-	"--disable-sync",
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
 ];
 
 /** Starts headless Chromium. */
 export function startBrowser() {
-	const executablePath = process.env.PITHBALL_CHROMIUM ?? "/usr/bin/chromium";
-	return chromium.launch({ executablePath, args: FLAGS });
+  const executablePath = process.env.PITHBALL_CHROMIUM ?? "/usr/bin/chromium";
+  return chromium.launch({ executablePath, args: FLAGS });
 }
 
 /**
@@ -39,21 +39,18 @@ export function startBrowser() {
  * `{ url, open, close }`; `open` makes a page, `close` stops everything.
  */
 export async function launch({ base = "/some/folder/" } = {}) {
-	assert.ok(
-		existsSync(join(dist, "index.html")),
-		"no dist/: run `cargo xtask build` first",
-	);
-	const server = await serveFolder(dist, { base });
-	const browser = await startBrowser();
-	return {
-		url: server.url,
-		browser,
-		open: (options) => openPage(browser, server.url, options),
-		async close() {
-			await browser.close();
-			await server.close();
-		},
-	};
+  assert.ok(existsSync(join(dist, "index.html")), "no dist/: run `cargo xtask build` first");
+  const server = await serveFolder(dist, { base });
+  const browser = await startBrowser();
+  return {
+    url: server.url,
+    browser,
+    open: (options) => openPage(browser, server.url, options),
+    async close() {
+      await browser.close();
+      await server.close();
+    },
+  };
 }
 
 /**
@@ -64,92 +61,71 @@ export async function launch({ base = "/some/folder/" } = {}) {
  * if the page reported an error or stopped, asked another host for something,
  * or asked for anything at all after it had loaded.
  */
-export async function openPage(
-	browser,
-	url,
-	{ viewport = DESKTOP, hash = "", ...options } = {},
-) {
-	const context = await browser.newContext({ viewport, ...options });
-	const page = await context.newPage();
-	page.setDefaultTimeout(20_000);
-	const faults = [];
-	let loaded = false;
-	page.on("console", (message) => {
-		if (["error", "assert"].includes(message.type()))
-			faults.push(`console: ${message.text()}`);
-	});
-	page.on("pageerror", (error) =>
-		faults.push(`page error: ${error.stack ?? error}`),
-	);
-	page.on("crash", () => faults.push("the page crashed"));
-	page.on("requestfailed", (request) =>
-		faults.push(
-			`request failed: ${request.url()} ${request.failure()?.errorText}`,
-		),
-	);
-	page.on("request", (request) => {
-		const address = request.url();
-		if (address.startsWith("data:") || address.startsWith("blob:")) return;
-		if (!address.startsWith(url))
-			faults.push(`request outside the site's folder: ${address}`);
-		else if (loaded) faults.push(`request after load: ${address}`);
-	});
-	const load = async (go) => {
-		loaded = false;
-		await go();
-		await settled(page);
-		loaded = true;
-	};
-	await load(() => page.goto(url + hash, { waitUntil: "networkidle" }));
-	return {
-		page,
-		context,
-		faults,
-		reload: () => load(() => page.reload({ waitUntil: "networkidle" })),
-		async check() {
-			const stopped = page.getByRole("heading", { name: "has stopped" });
-			if (await stopped.count())
-				faults.push(await page.locator("body").textContent());
-			assert.deepEqual(faults, []);
-		},
-	};
+export async function openPage(browser, url, { viewport = DESKTOP, hash = "", ...options } = {}) {
+  const context = await browser.newContext({ viewport, ...options });
+  const page = await context.newPage();
+  page.setDefaultTimeout(20_000);
+  const faults = [];
+  let loaded = false;
+  page.on("console", (message) => {
+    if (["error", "assert"].includes(message.type())) faults.push(`console: ${message.text()}`);
+  });
+  page.on("pageerror", (error) => faults.push(`page error: ${error.stack ?? error}`));
+  page.on("crash", () => faults.push("the page crashed"));
+  page.on("requestfailed", (request) =>
+    faults.push(`request failed: ${request.url()} ${request.failure()?.errorText}`),
+  );
+  page.on("request", (request) => {
+    const address = request.url();
+    if (address.startsWith("data:") || address.startsWith("blob:")) return;
+    if (!address.startsWith(url)) faults.push(`request outside the site's folder: ${address}`);
+    else if (loaded) faults.push(`request after load: ${address}`);
+  });
+  const load = async (go) => {
+    loaded = false;
+    await go();
+    await settled(page);
+    loaded = true;
+  };
+  await load(() => page.goto(url + hash, { waitUntil: "networkidle" }));
+  return {
+    page,
+    context,
+    faults,
+    reload: () => load(() => page.reload({ waitUntil: "networkidle" })),
+    async check() {
+      const stopped = page.getByRole("heading", { name: "has stopped" });
+      if (await stopped.count()) faults.push(await page.locator("body").textContent());
+      assert.deepEqual(faults, []);
+    },
+  };
 }
 
 /** Waits until the page has drawn its first content. */
 async function settled(page) {
-	await page.locator("h1").first().waitFor({ state: "attached" });
+  await page.locator("h1").first().waitFor({ state: "attached" });
 }
 
 /** Keeps a picture in tests/browser/shots/NAME.png (not under version control). */
 export async function shoot(page, name, options = {}) {
-	const folder = join(here, "shots");
-	mkdirSync(folder, { recursive: true });
-	const path = join(folder, `${name}.png`);
-	await page.screenshot({ path, ...options });
-	return path;
+  const folder = join(here, "shots");
+  mkdirSync(folder, { recursive: true });
+  const path = join(folder, `${name}.png`);
+  await page.screenshot({ path, ...options });
+  return path;
 }
 
 /** What axe-core finds against WCAG 2.2 A and AA, one line each; empty when nothing. */
 export async function accessibilityFaults(page) {
-	// As a Playwright script, not a script tag: the page's policy forbids those.
-	const axe = npm.resolve("axe-core/axe.min.js");
-	await page.evaluate(readFileSync(axe, "utf8"));
-	const found = await page.evaluate(() =>
-		globalThis.axe.run({
-			runOnly: [
-				"wcag2a",
-				"wcag2aa",
-				"wcag21a",
-				"wcag21aa",
-				"wcag22aa",
-				"best-practice",
-			],
-		}),
-	);
-	return found.violations.flatMap(({ id, help, nodes }) =>
-		nodes.map(
-			(node) =>
-				`${id}: ${help} (${node.target.join(" ")}) ${node.failureSummary}`,
-		),
-	);
+  // As a Playwright script, not a script tag: the page's policy forbids those.
+  const axe = npm.resolve("axe-core/axe.min.js");
+  await page.evaluate(readFileSync(axe, "utf8"));
+  const found = await page.evaluate(() =>
+    globalThis.axe.run({
+      runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
+    }),
+  );
+  return found.violations.flatMap(({ id, help, nodes }) =>
+    nodes.map((node) => `${id}: ${help} (${node.target.join(" ")}) ${node.failureSummary}`),
+  );
 }
