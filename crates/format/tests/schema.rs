@@ -2,7 +2,7 @@
 
 #![allow(clippy::expect_used, reason = "a check that fails stops its test")]
 
-use pithball_format::{ball_schema, shot_schema};
+use pithball_format::{BallFile, ShotFile, ball_schema, shot_schema};
 use serde_json::Value;
 
 const BALL: &str = include_str!("../../../schemas/ball.schema.json");
@@ -14,4 +14,82 @@ fn the_published_schemas_are_those_of_the_code() {
         let published: Value = serde_json::from_str(published).expect("a schema is JSON");
         assert_eq!(published, generated, "print it again with `pithball schema`");
     }
+}
+
+/// A ball file with one stretch replaced: refused by the schema and by the reader.
+#[track_caller]
+fn refused(old: &str, new: &str) {
+    const FILE: &str = include_str!("../../../scenarios/balls/no-4-nested-core.ball.json");
+    assert!(FILE.contains(old), "{old:?} is not in the text");
+    let text = FILE.replacen(old, new, 1);
+    let json: Value = serde_json::from_str(&text).expect("still JSON");
+    let validator = jsonschema::validator_for(&ball_schema()).expect("a schema");
+    assert!(!validator.is_valid(&json), "the schema accepts {new:?}");
+    assert!(BallFile::read(text.as_bytes()).is_err(), "the reader accepts {new:?}");
+}
+
+#[test]
+fn the_ball_schema_refuses_what_the_reader_refuses() {
+    refused("pithball.ball/1", "pithball.ball/2");
+    refused("\"diameter_in\": 8.57", "\"diameter_in\": 3.9");
+    refused("\"diameter_in\": 8.57", "\"diameter_in\": \"8.57\"");
+    refused("\"diameter_in\": 8.57,", "");
+    refused("\"diameter_in\": 8.57", "\"diameter_in\": 8.57, \"weight_lb\": 15");
+    refused("\"density_g_cc\": 1.16", "\"density_g_cc\": 0");
+    refused("\"density_g_cc\": 1.16", "\"density_g_cc\": 25.5");
+    refused("\"density_g_cc\": 1.16", "\"density_g_cc\": null");
+    refused("\"kind\": \"sphere\"", "\"kind\": \"blob\"");
+    refused("\"kind\": \"sphere\"", "\"kind\": \"sphere\", \"height_in\": 1");
+    refused("\"kind\": \"sphere\"", "\"kind\": \"sphere\", \"squash\": [0.01, 1]");
+    refused("\"kind\": \"sphere\", \"diameter_in\": 7.1", "\"kind\": \"sphere\", \"diameter_in\": -1");
+    refused("\"size_in\": [2.2, 2.2, 4.4]", "\"size_in\": [2.2, 0, 4.4]");
+    refused("\"size_in\": [2.2, 2.2, 4.4]", "\"size_in\": [2.2, 2.2]");
+    refused("\"size_in\": [2.2, 2.2, 4.4]", "\"diameter_in\": 2");
+    refused("[0, -3]", "[-1, -3]");
+    refused("[0, -3]", "[0, -3, 0]");
+    refused("\"note\": \"", "\"note\": 1, \"x\": \"");
+    refused("\"cuts\": [", "\"cuts\": [1, ");
+    refused("\"pieces\": [", "\"parts\": [");
+}
+
+/// The same for a shot file.
+#[track_caller]
+fn shot_refused(old: &str, new: &str) {
+    const FILE: &str = include_str!("../../../scenarios/shots/opening.shot.json");
+    assert!(FILE.contains(old), "{old:?} is not in the text");
+    let text = FILE.replacen(old, new, 1);
+    let json: Value = serde_json::from_str(&text).expect("still JSON");
+    let validator = jsonschema::validator_for(&shot_schema()).expect("a schema");
+    assert!(!validator.is_valid(&json), "the schema accepts {new:?}");
+    assert!(ShotFile::read(text.as_bytes()).is_err(), "the reader accepts {new:?}");
+}
+
+#[test]
+fn the_shot_schema_refuses_what_the_reader_refuses() {
+    shot_refused("pithball.shot/1", "pithball.ball/1");
+    shot_refused("\"hand\": \"right\"", "\"hand\": \"Right\"");
+    shot_refused("\"hand\": \"right\",", "");
+    shot_refused("\"hand\": \"right\"", "\"hand\": \"right\", \"foot\": \"left\"");
+    shot_refused("\"speed_mph\": 17.5", "\"speed_mph\": 0");
+    shot_refused("\"speed_mph\": 17.5", "\"speed_mph\": 40.5");
+    shot_refused("\"revs_rpm\": 300", "\"revs_rpm\": -1");
+    shot_refused("\"board\": 24", "\"board\": 40");
+    shot_refused("\"board\": 24", "\"board\": 24, \"arrow\": 3");
+    shot_refused("\"pin_to_pap_in\": 4.5", "\"pin_to_pap_in\": -1");
+    shot_refused("\"mu\": 0.2", "\"mu\": 2.5");
+    shot_refused("\"mu\": 0.2", "\"oil\": 0.2");
+    shot_refused("\"../balls/no-3-three-piece.ball.json\"", "3");
+    shot_refused("\"../balls/no-3-three-piece.ball.json\"", "{}");
+    shot_refused("\"../balls/no-3-three-piece.ball.json\"", "\"\"");
+}
+
+#[test]
+fn the_shot_schema_accepts_a_ball_in_the_shot() {
+    let ball: Value =
+        serde_json::from_str(include_str!("../../../scenarios/balls/no-6-five-piece.ball.json")).expect("JSON");
+    let mut shot: Value =
+        serde_json::from_str(include_str!("../../../scenarios/shots/opening.shot.json")).expect("JSON");
+    shot["ball"] = ball;
+    assert!(jsonschema::validator_for(&shot_schema()).expect("a schema").is_valid(&shot));
+    ShotFile::read(shot.to_string().as_bytes()).expect("the reader takes it too");
 }

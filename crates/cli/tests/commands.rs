@@ -1,0 +1,279 @@
+//! The commands as a person or another program runs them.
+
+#![allow(clippy::expect_used, reason = "a check that fails stops its test")]
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output, Stdio};
+
+use serde_json::Value;
+use tempfile::TempDir;
+
+fn scenario(name: &str) -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../../scenarios").join(name)
+}
+
+fn pithball(args: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_pithball")).args(args).output().expect("it runs")
+}
+
+fn text(bytes: &[u8]) -> &str {
+    std::str::from_utf8(bytes).expect("UTF-8")
+}
+
+fn said(args: &[&str]) -> String {
+    let output = pithball(args);
+    assert!(output.status.success(), "{}", text(&output.stderr));
+    assert!(output.stderr.is_empty(), "{}", text(&output.stderr));
+    text(&output.stdout).to_owned()
+}
+
+fn json(args: &[&str]) -> Value {
+    serde_json::from_str(&said(args)).expect("JSON")
+}
+
+/// Refused with exit code 2, nothing on the standard output, and one line on
+/// the standard error that holds every one of `parts`.
+#[track_caller]
+fn refused(args: &[&str], parts: &[&str]) {
+    let output = pithball(args);
+    let message = text(&output.stderr);
+    assert_eq!(output.status.code(), Some(2), "{message}");
+    assert!(output.stdout.is_empty(), "{}", text(&output.stdout));
+    assert_eq!(message.lines().count(), 1, "{message}");
+    for part in parts {
+        assert!(message.contains(part), "{part:?} is not in {message:?}");
+    }
+}
+
+struct Folder(TempDir);
+
+impl Folder {
+    fn new() -> Self {
+        Self(tempfile::tempdir().expect("a folder"))
+    }
+
+    fn write(&self, name: &str, content: impl AsRef<[u8]>) -> String {
+        let path = self.0.path().join(name);
+        fs::create_dir_all(path.parent().expect("a folder")).expect("a folder");
+        fs::write(&path, content).expect("a file");
+        path.to_string_lossy().into_owned()
+    }
+}
+
+fn three_piece() -> String {
+    fs::read_to_string(scenario("balls/no-3-three-piece.ball.json")).expect("a file")
+}
+
+fn opening() -> String {
+    fs::read_to_string(scenario("shots/opening.shot.json")).expect("a file")
+}
+
+fn replaced(text: &str, old: &str, new: &str) -> String {
+    assert!(text.contains(old), "{old:?} is not in the text");
+    text.replacen(old, new, 1)
+}
+
+#[test]
+fn weigh_prints_every_number_of_the_contract() {
+    let path = scenario("balls/no-3-three-piece.ball.json");
+    let weighed = json(&["weigh", &path.to_string_lossy(), "--json"]);
+    let number = |pointer: &str| weighed.pointer(pointer).and_then(Value::as_f64).expect(pointer);
+    assert!((number("/mass_kg") / 0.453_592_37 - number("/weight_lb")).abs() < 1e-12);
+    assert!((number("/rg_in/high") - number("/rg_in/low") - number("/differential_in")).abs() < 1e-12);
+    assert!((number("/rg_in/high") - number("/rg_in/middle") - number("/intermediate_differential_in")).abs() < 1e-12);
+    // RG = √(I/m) about the low axis, which is z here.
+    let rg_in = (number("/inertia_kg_m2/2/2") / number("/mass_kg")).sqrt() / 0.0254;
+    assert!((rg_in - number("/rg_in/low")).abs() < 1e-9);
+    let top_oz = number("/mass_kg") * number("/cg_in/2") / (8.55 / 2.0) / (0.453_592_37 / 16.0);
+    assert!((top_oz - number("/top_weight_oz")).abs() < 1e-9);
+    assert!(number("/relative_error") < 1e-6);
+    for axis in ["low", "middle", "high"] {
+        let length: f64 = (0..3).map(|i| number(&format!("/axes/{axis}/{i}")).powi(2)).sum();
+        assert!((length - 1.0).abs() < 1e-12);
+    }
+    let pieces = weighed["pieces"].as_array().expect("a list");
+    let names: Vec<&str> = pieces.iter().map(|piece| piece["name"].as_str().expect("a name")).collect();
+    assert_eq!(names, ["cover", "outer core", "inner core", "puck"]);
+    let sum = |key: &str| pieces.iter().map(|piece| piece[key].as_f64().expect("a number")).sum::<f64>();
+    assert!((sum("mass_kg") - number("/mass_kg")).abs() < 1e-9);
+    assert!((sum("rg_share") - 1.0).abs() < 1e-9);
+    // The whole sphere, 8.55 in across.
+    assert!((sum("volume_cc") - std::f64::consts::PI / 6.0 * (8.55_f64 * 2.54).powi(3)).abs() < 1e-6);
+}
+
+#[test]
+fn roll_prints_every_number_of_the_contract() {
+    let path = scenario("shots/opening.shot.json");
+    let rolled = json(&["roll", &path.to_string_lossy(), "--json"]);
+    for key in [
+        "time_s",
+        "board_at_pins",
+        "entry_angle_deg",
+        "speed_at_pins_mph",
+        "revs_at_pins_rpm",
+        "hook_start_ft",
+        "roll_start_ft",
+        "axis_migration_deg",
+        "flare_in",
+        "end_ft",
+    ] {
+        assert!(rolled["summary"][key].is_number(), "{key}");
+    }
+    assert_eq!(rolled["summary"]["gutter"], false);
+    assert!(rolled["summary"]["breakpoint"]["board"].is_number());
+    assert!(rolled["summary"]["breakpoint"]["distance_ft"].is_number());
+    let samples = rolled["samples"].as_array().expect("a list");
+    let (first, last) = (&samples[0], &samples[samples.len() - 1]);
+    let number = |sample: &Value, key: &str| sample[key].as_f64().expect("a number");
+    // Board 24 lies four boards left of the centre line.
+    assert!((number(first, "x_in") + 4.0 * 41.5 / 39.0).abs() < 1e-9);
+    assert!((number(first, "speed_mph") - 17.5).abs() < 1e-9);
+    // ω = 2π·revs·(−cos τ cos α, −cos τ sin α, sin τ), α 55°, τ 12°.
+    let spin = 300.0 * std::f64::consts::TAU / 60.0;
+    let (rotation, tilt) = (55_f64.to_radians(), 12_f64.to_radians());
+    let omega = [-tilt.cos() * rotation.cos(), -tilt.cos() * rotation.sin(), tilt.sin()].map(|x| x * spin);
+    for (axis, expected) in omega.iter().enumerate() {
+        let found = first["omega_rad_s"][axis].as_f64().expect("a number");
+        assert!((found - expected).abs() < 1e-9, "{found} {expected}");
+    }
+    assert!((number(last, "y_ft") - 60.0).abs() < 1e-9);
+    assert!((number(last, "t_s") - rolled["summary"]["time_s"].as_f64().expect("a time")).abs() < 1e-12);
+    assert_eq!((first["phase"].as_str(), last["phase"].as_str()), (Some("skid"), Some("roll")));
+    assert_eq!(number(last, "slip_mph"), 0.0);
+}
+
+#[test]
+fn a_gutter_ball_has_no_numbers_at_the_pins() {
+    let path = scenario("shots/gutter.shot.json");
+    let path = path.to_string_lossy();
+    let rolled = json(&["roll", &path, "--json"]);
+    let summary = &rolled["summary"];
+    assert_eq!(summary["gutter"], true);
+    for key in ["time_s", "board_at_pins", "entry_angle_deg", "speed_at_pins_mph", "revs_at_pins_rpm"] {
+        assert!(summary[key].is_null(), "{key}");
+    }
+    let text = said(&["roll", &path]);
+    assert!(text.contains("falls into the gutter") && !text.contains("null"), "{text}");
+}
+
+#[test]
+fn tables_for_people_name_what_they_show() {
+    let text = said(&["weigh", &scenario("balls/no-4-nested-core.ball.json").to_string_lossy()]);
+    for part in ["No. 4, nested core", "low RG", "differential", "top weight", "heart", "lb", "oz", " in "] {
+        assert!(text.contains(part), "{part:?} is not in\n{text}");
+    }
+    let text = said(&["roll", &scenario("shots/league-medium.shot.json").to_string_lossy()]);
+    for part in ["League night, medium revs", "No. 2, two-piece", "entry angle", "breakpoint", "track flare", "mph"] {
+        assert!(text.contains(part), "{part:?} is not in\n{text}");
+    }
+}
+
+#[test]
+fn schema_prints_the_published_schemas() {
+    for name in ["ball", "shot"] {
+        let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("../../schemas/{name}.schema.json"));
+        assert_eq!(said(&["schema", name]), fs::read_to_string(path).expect("a file"));
+    }
+}
+
+#[test]
+fn mistakes_in_a_ball_are_named_with_file_and_place() {
+    let folder = Folder::new();
+    let refuse = |old: &str, new: &str, parts: &[&str]| {
+        let path = folder.write("wrong.ball.json", replaced(&three_piece(), old, new));
+        for args in [vec!["weigh", &path], vec!["weigh", &path, "--json"]] {
+            refused(&args, &[&["wrong.ball.json", "found", "accepted"], parts].concat());
+        }
+    };
+    refuse("\"density_g_cc\": 1.17", "\"density_g_cc\": -1", &["cover.density_g_cc", "-1", "above 0 and up to 25"]);
+    refuse("\"kind\": \"cylinder\"", "\"kind\": \"disc\"", &["pieces[2].shape.kind", "\"disc\"", "\"cylinder\""]);
+    refuse("\"diameter_in\": 7", "\"diameter_in\": 9", &["pieces[0]", "4.5 in", "4.275 in", "sticks out"]);
+    refuse("\"diameter_in\": 8.55", "\"diameter_in\": NaN", &["not JSON", "line 5"]);
+    refuse("\"diameter_in\": 8.55", "\"diameter_in\": 1e999", &["diameter_in", "1e999", "finite"]);
+}
+
+#[test]
+fn mistakes_in_a_shot_are_named_with_the_file_they_are_in() {
+    let folder = Folder::new();
+    folder.write("good.ball.json", three_piece());
+    folder.write("bad.ball.json", replaced(&three_piece(), "\"density_g_cc\": 1.17", "\"density_g_cc\": 99"));
+    let shot = |ball: &str| replaced(&opening(), "\"../balls/no-3-three-piece.ball.json\"", ball);
+    let path = folder.write("a.shot.json", replaced(&shot("\"good.ball.json\""), "17.5", "41"));
+    refused(&["roll", &path], &["a.shot.json", "release.speed_mph", "41", "up to 40"]);
+    let path = folder.write("b.shot.json", shot("\"bad.ball.json\""));
+    refused(&["roll", &path], &["bad.ball.json", "cover.density_g_cc", "99"]);
+    let path = folder.write("c.shot.json", shot("\"no-such.ball.json\""));
+    refused(&["roll", &path], &["c.shot.json", "ball", "no-such.ball.json", "cannot be read"]);
+    let within = replaced(&three_piece(), "\"diameter_in\": 7", "\"diameter_in\": 9");
+    let path = folder.write("d.shot.json", shot(&within));
+    refused(&["roll", &path], &["d.shot.json", "ball.pieces[0]", "sticks out"]);
+    // Half way round this ball is 13.4 in.
+    let path = folder.write("e.shot.json", replaced(&shot("\"good.ball.json\""), "4.5", "13.5"));
+    refused(&["roll", &path], &["e.shot.json", "layout.pin_to_pap_in", "13.5"]);
+}
+
+#[test]
+fn a_ball_is_found_from_the_folder_of_its_shot() {
+    let folder = Folder::new();
+    let absolute = folder.write("balls/three.ball.json", three_piece());
+    let shot = |ball: &str| replaced(&opening(), "../balls/no-3-three-piece.ball.json", ball);
+    let up = folder.write("shots/up.shot.json", shot("../balls/three.ball.json"));
+    let down = folder.write("down.shot.json", shot("balls/three.ball.json"));
+    let whole = folder.write("whole.shot.json", shot(&absolute));
+    let inside = folder
+        .write("inside.shot.json", replaced(&opening(), "\"../balls/no-3-three-piece.ball.json\"", &three_piece()));
+    let expected = json(&["roll", &scenario("shots/opening.shot.json").to_string_lossy(), "--json"]);
+    for path in [up, down, whole, inside] {
+        assert_eq!(json(&["roll", &path, "--json"]), expected, "{path}");
+    }
+}
+
+#[test]
+fn files_that_cannot_be_read() {
+    let folder = Folder::new();
+    refused(&["weigh", "no-such.ball.json"], &["no-such.ball.json", "cannot be read"]);
+    refused(&["roll", "no-such.shot.json", "--json"], &["no-such.shot.json", "cannot be read"]);
+    let here = folder.0.path().to_string_lossy().into_owned();
+    refused(&["weigh", &here], &[&here, "cannot be read"]);
+    let path = folder.write("bytes.ball.json", [b'{', 0xff, b'}']);
+    refused(&["weigh", &path], &["bytes.ball.json", "UTF-8"]);
+    let path = folder.write("empty.ball.json", "");
+    refused(&["weigh", &path], &["empty.ball.json", "not JSON"]);
+    let path = folder.write("long.ball.json", vec![b' '; (4 << 20) + 1]);
+    refused(&["weigh", &path], &["long.ball.json", "4 MiB"]);
+}
+
+#[test]
+fn a_message_stays_on_one_line() {
+    let folder = Folder::new();
+    let path = folder.write(
+        "odd\nname.ball.json",
+        replaced(&three_piece(), "\"pieces\"", "\"two\\nlines \\u001b[31m\": 1, \"pieces\""),
+    );
+    refused(&["weigh", &path], &["odd\\nname.ball.json", "two\\nlines"]);
+}
+
+#[test]
+fn a_wrong_use_is_told_with_exit_code_2() {
+    for args in [&["weigh"][..], &["lift", "x"], &["schema", "lane"], &["weigh", "x", "--xml"], &[]] {
+        let output = pithball(args);
+        assert_eq!(output.status.code(), Some(2), "{args:?}");
+        assert!(output.stdout.is_empty() && !output.stderr.is_empty(), "{args:?}");
+    }
+}
+
+#[test]
+fn a_reader_that_goes_away_is_no_mistake() {
+    let mut child = Command::new(env!("CARGO_BIN_EXE_pithball"))
+        .args(["roll", &scenario("shots/opening.shot.json").to_string_lossy(), "--json"])
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .expect("it runs");
+    // The samples are more than a pipe holds.
+    drop(child.stdout.take());
+    let output = child.wait_with_output().expect("it ends");
+    assert!(output.status.success(), "{:?}: {}", output.status, text(&output.stderr));
+    assert!(output.stderr.is_empty(), "{}", text(&output.stderr));
+}
