@@ -12,6 +12,8 @@ export interface LaneProps {
   place: Place;
   /** The moment shown; null draws no ball and the whole path as gone over. */
   t_s: number | null;
+  /** Distances in metres in place of feet. */
+  metric: boolean;
   title: string;
   desc: string;
 }
@@ -95,17 +97,19 @@ function numbered(place: Place): number[] {
   return Math.abs(ten - five) < 10 ? [10, 20, 30] : [5, 10, 15, 20, 25, 30, 35];
 }
 
-function Rulers({ place, hand, zones }: LaneProps) {
+function Rulers({ place, hand, zones, metric }: LaneProps) {
+  const marks = metric ? [0, 3, 6, 9, 12, 15, 18] : [0, 10, 20, 30, 40, 50, 60];
   const oil = zones.filter((zone) => oilShare(zone.mu) > 0.5).at(-1);
   const side = HALF_IN + GUTTER_IN;
   return (
     <g class="ruler">
-      {[0, 10, 20, 30, 40, 50, 60].map((feet) => {
-        const [x, y] = place.at(side, feet);
+      {marks.map((mark, i) => {
+        const [x, y] = place.at(side, metric ? mark / 0.3048 : mark);
+        const last = i === marks.length - 1;
         return (
-          <text key={feet} x={x} y={y + 14} text-anchor="middle">
-            {feet}
-            {feet === 0 || feet === 60 ? " ft" : ""}
+          <text key={mark} x={x} y={y + 14} text-anchor="middle">
+            {mark}
+            {i === 0 || last ? (metric ? " m" : " ft") : ""}
           </text>
         );
       })}
@@ -149,16 +153,16 @@ function Path({ roll, place, t_s }: { roll: Roll; place: Place; t_s: number | nu
   );
 }
 
-/** Phases along the near gutter, like the dimensions of a drawing. */
-function Phases({ roll, place }: LaneProps) {
-  const top = -HALF_IN - GUTTER_IN;
+/** Phases along the gutter the ball stays away from, like the dimensions of a drawing. */
+function Phases({ roll, place, hand }: LaneProps) {
+  const gutter_in = (HALF_IN + GUTTER_IN / 2) * (hand === "right" ? -1 : 1);
   return (
     <g class="remark">
       {stretches(roll.samples).map(({ phase, samples }) => {
         const first = samples[0];
         const last = samples.at(-1);
         if (!first || !last) return null;
-        const [from, y] = place.at(top / 2 - HALF_IN / 2, first.y_ft);
+        const [from, y] = place.at(gutter_in, first.y_ft);
         const [to] = place.at(0, last.y_ft);
         if (to - from < 4) return null;
         return (
@@ -181,12 +185,22 @@ function Phases({ roll, place }: LaneProps) {
 
 function Remarks(props: LaneProps) {
   const { roll, place, hand } = props;
-  const { breakpoint } = roll.summary;
+  const { breakpoint, gutter } = roll.summary;
+  const last = roll.samples.at(-1);
   const [bx, by] = place.at(boardToX(breakpoint.board, hand), breakpoint.distance_ft);
   const outward = hand === "right" ? 1 : -1;
   return (
     <g class="remark">
-      {breakpoint.distance_ft > 1 && breakpoint.distance_ft < LANE_FT - 1 && (
+      {gutter && last && (
+        <text
+          x={place.at(0, last.y_ft)[0]}
+          y={place.at(last.x_in, 0)[1] + (last.x_in > 0 ? 15 : -7)}
+          text-anchor="middle"
+        >
+          into the gutter
+        </text>
+      )}
+      {!gutter && breakpoint.distance_ft > 1 && breakpoint.distance_ft < LANE_FT - 1 && (
         <g>
           <path class="breakpoint" d={`M${bx} ${by - 6}L${bx + 6} ${by}L${bx} ${by + 6}L${bx - 6} ${by}Z`} />
           <text x={bx} y={by + (outward > 0 ? 19 : -11)} text-anchor="middle">

@@ -37,6 +37,7 @@ export function Stage() {
               {...common}
               id="lane-above"
               place={layout}
+              metric={units === "metric"}
               t_s={whole ? null : player.t_s}
               title="The lane from above"
               desc={said}
@@ -66,8 +67,8 @@ export function Stage() {
             id="lane-eye"
             radius_in={file.diameter_in / 2}
             t_s={whole ? null : player.t_s}
-            width_px={Math.round(remPx(12.5))}
-            height_px={Math.round(remPx(11))}
+            width_px={Math.round(remPx(11.4))}
+            height_px={Math.round(remPx(10.5))}
             title="The lane as the bowler sees it"
             desc={said}
           />
