@@ -229,6 +229,25 @@ test("every example shot can be thrown, with the ball on the bench and with its 
   await context.close();
 });
 
+test("the note tells the effects of RG and of the core apart, and what the last edit did", async () => {
+  const { page, context, lane, check } = await laneOpen();
+  // For one release the lower RG rolls sooner and ends at a smaller angle: v = (v0 + k R w0)/(1 + k),
+  // k = (RG/R)^2, and slip ends at u0/(mu g (1 + 1/k)) (uniform sphere by Coriolis, any k by textbook).
+  const note = lane.locator(".honest");
+  await note.getByText("RG alone, thrown like this").waitFor();
+  const text = plain(await note.textContent());
+  assert.match(text, /the lower one rolls [\d.]+ ft sooner and enters at an angle [\d.]+° smaller\./);
+  assert.match(text, /beside a round one of the same weight and average RG, your ball /);
+  assert.doesNotMatch(text, /Your last change/);
+  await page.getByRole("region", { name: "Bench" }).getByRole("button", { name: "simple" }).click();
+  assert.match(
+    plain(await note.textContent()),
+    /Your last change took the RG from 2\.\d{3} in to 2\.\d{3} in: the ball now rolls [\d.]+ ft later/,
+  );
+  await check();
+  await context.close();
+});
+
 test("the charts have their table", async () => {
   const { context, lane, check } = await laneOpen();
   await lane.getByText("The same as a table").click();

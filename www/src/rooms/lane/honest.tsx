@@ -1,50 +1,40 @@
-// What RG does and does not do for one and the same release, said with this
-// very ball: beside a ball of one material and the same weight, and beside
-// itself before the last edit.
-import { useMemo } from "preact/hooks";
+// What RG and differential do for one and the same release, each by itself:
+// two round balls that differ in RG alone, and this ball beside a round one of
+// its own RG. Said in words, with numbers computed for this very throw.
+import { useEffect, useState } from "preact/hooks";
 import { Term } from "../../parts/term";
-import { type Derived, isProblem, type Store, useStore } from "../../store";
-import type { Roll, WasmBall } from "../../types";
+import { type Derived, type Store, type Units, useStore } from "../../store";
+import type { Roll } from "../../types";
 import { reading } from "../../units";
+import { averageRg, roundBall, throwBall } from "./twins";
 
-interface Twin {
+const RG_STEP_IN = 0.05;
+const LEAST_DIFFERENTIAL_IN = 0.003;
+const REST_MS = 150;
+
+/** Rolls to compare, worked out once an edit has come to rest. */
+interface Twins {
+  of: Derived;
   rg_in: number;
-  roll: Roll;
+  /** A round ball with this ball's average RG, and one with more. */
+  round: Roll | null;
+  higher: Roll | null;
 }
 
-/** A ball of the same size and weight made of one material, let go in the same way; null where it cannot roll so. */
-function solidTwin(store: Store, derived: Derived): Twin | null {
-  const { file, weighed, shot } = derived;
-  const radius_cm = (file.diameter_in / 2) * 2.54;
-  const density_g_cc = (weighed.mass_kg * 1000) / ((4 / 3) * Math.PI * radius_cm ** 3);
-  let ball: WasmBall | null = null;
-  try {
-    ball = new store.wasm.Ball({
-      format: "pithball.ball/1",
-      name: "one material",
-      diameter_in: file.diameter_in,
-      cover: { density_g_cc },
-      pieces: [],
-    });
-    return { rg_in: ball.weigh().rg_in.low, roll: ball.roll(shot) };
-  } catch (error) {
-    if (isProblem(error)) return null;
-    throw error;
-  } finally {
-    ball?.free();
-  }
+function twins(store: Store, of: Derived): Twins {
+  const { weighed, file, shot } = of;
+  const rg_in = averageRg(weighed);
+  const round = (rg: number) => throwBall(store, roundBall(weighed.mass_kg, rg, file.diameter_in), shot);
+  return { of, rg_in, round: round(rg_in), higher: round(rg_in + RG_STEP_IN) };
 }
 
-/** How `roll` compares with `other`, in words; null where the comparison says nothing. */
-function compare(roll: Roll, other: Roll, units: Parameters<typeof reading>[2]): string | null {
+/** How `roll` compares with `other`, in words; null where neither comes to roll. */
+function compare(roll: Roll, other: Roll, units: Units, it = "the other"): string | null {
   const a = roll.summary;
   const b = other.summary;
-  if (a.roll_start_ft === null || b.roll_start_ft === null) {
-    if (a.roll_start_ft === b.roll_start_ft) return null;
-    return a.roll_start_ft === null
-      ? "is still slipping at the pins, where the other already rolls"
-      : "comes to roll before the pins, where the other is still slipping";
-  }
+  if (a.roll_start_ft === null && b.roll_start_ft === null) return null;
+  if (a.roll_start_ft === null) return `is still slipping at the end, where ${it} already rolls`;
+  if (b.roll_start_ft === null) return `comes to roll, where ${it} is still slipping at the end`;
   const sooner = b.roll_start_ft - a.roll_start_ft;
   const when =
     Math.abs(sooner) < 0.05
@@ -63,40 +53,83 @@ export function Honest() {
   const store = useStore();
   const derived = store.derived.value;
   const { units } = store.view.value;
-  const { roll, rollBefore, weighed, before } = derived;
-  const twin = useMemo(() => solidTwin(store, derived), [derived]);
-  const versus = twin && compare(roll, twin.roll, units);
-  const moved = before && Math.abs(before.rg_in.low - weighed.rg_in.low) > 5e-4;
-  const change = moved && rollBefore ? compare(roll, rollBefore, units) : null;
-  const rg = (inches: number) => reading(inches, "rg", units);
+  const [found, setFound] = useState<Twins | null>(null);
+  useEffect(() => {
+    const timer = setTimeout(() => setFound(twins(store, derived)), REST_MS);
+    return () => clearTimeout(timer);
+  }, [derived]);
   return (
     <div class="honest">
       <h3>
-        What <Term word="RG" /> does here
+        What <Term word="RG" /> and <Term word="differential" /> do here
       </h3>
       <p>
         Let go in the same way, a ball with a lower RG is easier to spin up: it revs up and rolls earlier, so
         it makes its move sooner. But it stores less spin, and once both balls roll it ends at a slightly
         smaller angle. A higher-RG ball saves its motion for later. Trade talk often says otherwise.
       </p>
-      {twin && versus && (
-        <p>
-          Your ball (RG {rg(weighed.rg_in.low)}) beside a ball of one material and the same weight (RG{" "}
-          {rg(twin.rg_in)}
-          ), same release, same lane: yours {versus}.
-        </p>
-      )}
-      {change && before && (
-        <p>
-          Your last change took the RG from {rg(before.rg_in.low)} to {rg(weighed.rg_in.low)}: the ball now{" "}
-          {change}.
-        </p>
-      )}
+      {found?.of === derived && <Compared found={found} units={units} />}
+      <LastChange derived={derived} units={units} />
       <p class="lane-limits">
         The model: a rigid ball on a flat, level lane; sliding friction by distance only. No bounce, no pins,
         no wear of the oil, no slope or grain of the boards, no air. Friction figures are as quoted from the
         physics literature, from memory.
       </p>
     </div>
+  );
+}
+
+function Compared({ found, units }: { found: Twins; units: Units }) {
+  const { of, rg_in, round, higher } = found;
+  const { weighed, roll } = of;
+  const { axis_migration_deg } = roll.summary;
+  const rg = (inches: number) => reading(inches, "rg", units);
+  const byRg = round && higher && compare(round, higher, units);
+  const byCore =
+    round && weighed.differential_in > LEAST_DIFFERENTIAL_IN ? compare(roll, round, units) : null;
+  return (
+    <>
+      {byRg && (
+        <p>
+          RG alone, thrown like this: of two balls of your ball's weight with round cores, RG {rg(rg_in)} and{" "}
+          {rg(rg_in + RG_STEP_IN)}, the lower one {byRg}.
+        </p>
+      )}
+      {byCore && (
+        <p>
+          The rest of your core: beside a round one of the same weight and average RG, your ball {byCore}. The
+          differential does that
+          {axis_migration_deg !== null &&
+            `: on the way the spin axis moves ${reading(axis_migration_deg, "angle", units)} over the ball`}
+          .
+        </p>
+      )}
+    </>
+  );
+}
+
+/** An example brings ball and release at once: that says nothing about the ball alone. */
+function sameRelease(a: Roll, b: Roll): boolean {
+  const [p, q] = [a.samples[0], b.samples[0]];
+  return (
+    p !== undefined &&
+    q !== undefined &&
+    p.speed_mph === q.speed_mph &&
+    p.x_in === q.x_in &&
+    p.omega_rad_s.every((part, i) => part === q.omega_rad_s[i])
+  );
+}
+
+function LastChange({ derived, units }: { derived: Derived; units: Units }) {
+  const { before, weighed, roll, rollBefore } = derived;
+  if (!before || !rollBefore || Math.abs(before.rg_in.low - weighed.rg_in.low) < 5e-4) return null;
+  if (!sameRelease(roll, rollBefore)) return null;
+  const change = compare(roll, rollBefore, units, "the one before");
+  if (!change) return null;
+  return (
+    <p>
+      Your last change took the RG from {reading(before.rg_in.low, "rg", units)} to{" "}
+      {reading(weighed.rg_in.low, "rg", units)}: the ball now {change}.
+    </p>
   );
 }
