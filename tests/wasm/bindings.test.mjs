@@ -1,0 +1,129 @@
+// What the page relies on beyond the numbers: files as text or object, every
+// mistake thrown as a Problem, parts by number, sections as drawings.
+import assert from "node:assert/strict";
+import { readdirSync, readFileSync } from "node:fs";
+import { test } from "node:test";
+import { Ball, initSync, read_shot } from "../../www/pkg/pithball.js";
+
+const root = new URL("../../", import.meta.url);
+initSync({ module: readFileSync(new URL("www/pkg/pithball_bg.wasm", root)) });
+
+const text = (path) => readFileSync(new URL(`scenarios/${path}`, root), "utf8");
+const nested = text("balls/no-4-nested-core.ball.json");
+const opening = text("shots/opening.shot.json");
+const balls = readdirSync(new URL("scenarios/balls", root));
+
+const thrown = (call) => {
+  try {
+    call();
+  } catch (problem) {
+    return problem;
+  }
+  assert.fail("nothing is thrown");
+};
+
+const check = (call, place, found) => {
+  const problem = thrown(call);
+  assert.deepEqual(Object.keys(problem).sort(), ["accepted", "found", "message", "place"]);
+  assert.equal(problem.place, place);
+  assert.equal(problem.found, found);
+  for (const part of Object.values(problem)) assert.equal(typeof part, "string");
+  assert.notEqual(problem.accepted, "");
+  assert.match(problem.message, /^[A-Z].*\.$/);
+};
+
+test("a ball is read from text and from an object alike", () => {
+  assert.deepEqual(new Ball(nested).weigh(), new Ball(JSON.parse(nested)).weigh());
+});
+
+test("a shot that is read is handed back as it was", () => {
+  assert.deepEqual(read_shot(opening), JSON.parse(opening));
+  const whole = { ...JSON.parse(opening), ball: JSON.parse(nested) };
+  assert.deepEqual(read_shot(whole), whole);
+});
+
+test("mistakes in a ball are thrown as problems", () => {
+  const ball = (change) => {
+    const file = JSON.parse(nested);
+    change(file);
+    return () => new Ball(file);
+  };
+  check(
+    ball((file) => (file.pieces[1].density_g_cc = -1)),
+    "pieces[1].density_g_cc",
+    "-1",
+  );
+  check(
+    ball((file) => (file.pieces[1].cuts[0].shape.kind = "moat")),
+    "pieces[1].cuts[0].shape.kind",
+    '"moat"',
+  );
+  check(
+    ball((file) => (file.pieces[0].shape.diameter_in = 8.6)),
+    "pieces[0]",
+    "it reaches 4.3 in from the ball's centre",
+  );
+  check(
+    ball((file) => (file.diameter_in = Number.NaN)),
+    "diameter_in",
+    "null",
+  );
+  check(() => new Ball("{"), "", "EOF while parsing an object at line 1 column 1");
+  check(() => new Ball(undefined), "", "EOF while parsing a value at line 1 column 0");
+  check(() => new Ball(7), "", "7");
+});
+
+test("mistakes in a shot are thrown as problems", () => {
+  const ball = new Ball(nested);
+  const shot = (change) => {
+    const file = JSON.parse(opening);
+    change(file);
+    return file;
+  };
+  const fast = shot((file) => (file.release.speed_mph = 41));
+  check(() => ball.roll(fast), "release.speed_mph", "41");
+  check(() => read_shot(fast), "release.speed_mph", "41");
+  check(() => ball.roll(shot((file) => (file.lane.zones[1].from_ft = 41))), "lane.zones[1].from_ft", "41");
+  check(() => ball.roll(shot((file) => (file.layout.pin_to_pap_in = 13.5))), "layout.pin_to_pap_in", "13.5");
+  check(() => ball.section([0, 0, 0], 0), "plane", "[0.0, 0.0, 0.0] at 0");
+});
+
+test("the ball a shot names is not looked at when another is rolled", () => {
+  const ball = new Ball(nested);
+  const { ball: _, ...without } = JSON.parse(opening);
+  assert.deepEqual(ball.roll(without), ball.roll(JSON.parse(opening)));
+});
+
+test("parts go by number from the cover inwards", () => {
+  const ball = new Ball(nested);
+  assert.equal(ball.part_at([0, 0, 0]), 3);
+  assert.equal(ball.part_at([1.5, 0, 0]), 2);
+  assert.equal(ball.part_at([3, 0, 0]), 1);
+  assert.equal(ball.part_at([4, 0, 0]), 0);
+  assert.equal(ball.part_at([5, 0, 0]), -1);
+  assert.equal(ball.part_at([0, 0, Number.NaN]), -1);
+});
+
+for (const name of balls) {
+  test(`the regions of a section fill the disc: ${name}`, () => {
+    const file = JSON.parse(text(`balls/${name}`));
+    const ball = new Ball(file);
+    for (const [normal, depth_in] of [
+      [[1, 0, 0], 0],
+      [[0, 0, 1], 1],
+      [[1, 2, -2], -0.5],
+    ]) {
+      const section = ball.section(normal, depth_in);
+      const area = section.regions.reduce((sum, region) => sum + region.area_in2, 0);
+      const disc = Math.PI * ((file.diameter_in / 2) ** 2 - depth_in ** 2);
+      assert.ok(Math.abs(area / disc - 1) < 1e-3, `${area} of ${disc}`);
+      for (const { part, path, label_at } of section.regions) {
+        assert.match(path, /^(M-?[\d.]+ -?[\d.]+(L-?[\d.]+ -?[\d.]+)+Z)+$/);
+        const at = [0, 1, 2].map(
+          (i) => section.normal[i] * depth_in + section.u[i] * label_at[0] + section.v[i] * label_at[1],
+        );
+        assert.equal(ball.part_at(at), part);
+      }
+    }
+  });
+}
