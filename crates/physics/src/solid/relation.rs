@@ -36,7 +36,10 @@ impl Placed {
         let split =
             |n: Vector3<f64>| self.support(&n) <= -other.support(&-n) || other.support(&n) <= -self.support(&-n);
         let own = |s: &Self| [0, 1, 2].map(|i| s.inverse.row(i).transpose());
-        split(between) || own(self).into_iter().any(split) || own(other).into_iter().any(split)
+        // Concentric solids have no direction between them.
+        (between != Vector3::zeros() && split(between))
+            || own(self).into_iter().any(split)
+            || own(other).into_iter().any(split)
     }
 
     /// Whether `other` surely lies inside this solid (touching counts as inside).
