@@ -1,3 +1,4 @@
+import { useEffect, useState } from "preact/hooks";
 import { useStore } from "../../store";
 import type { Section } from "../../types";
 import { reading } from "../../units";
@@ -5,8 +6,22 @@ import { partNames } from "./parts";
 import { planeWords } from "./plane";
 import { areas, type Layer, walkIn } from "./walk";
 
-/** The cut in words: the same as the picture beside it. */
-export function CutWords({ id, section }: { id: string; section: Section }) {
+const REST_MS = 100;
+
+/** The cut in words, the same as the picture beside it, once an edit has come to rest. */
+export function CutWords({ id }: { id: string }) {
+  const store = useStore();
+  const derived = store.derived.value;
+  const { plane } = store.view.value;
+  const [section, setSection] = useState<Section | null>(null);
+  useEffect(() => {
+    const timer = setTimeout(() => setSection(store.section.peek()), REST_MS);
+    return () => clearTimeout(timer);
+  }, [store, derived, plane]);
+  return section && plane ? <Words id={id} section={section} /> : null;
+}
+
+function Words({ id, section }: { id: string; section: Section }) {
   const store = useStore();
   const { units } = store.view.value;
   const derived = store.derived.value;

@@ -31,7 +31,6 @@ export function Saw() {
   const [camera, setCamera] = useState<Camera>(() => facingCamera(plane?.normal ?? [1, 0, 0]));
   const [said, setSaid] = useState("");
   const takePicture = useRef<(() => Promise<Blob | null>) | null>(null);
-  const section = store.section.value;
 
   function pick(part: number | null) {
     store.look({ selected: part });
@@ -88,7 +87,7 @@ export function Saw() {
             <PlaneControls onFace={(next: Plane) => setCamera(facingCamera(next.normal))} />
           )}
           <PartList onPick={pick} />
-          {section && picture !== "two" && <CutWords id="cut-words" section={section} />}
+          {picture !== "two" && <CutWords id="cut-words" />}
           <Saves solid={solid} takePicture={() => takePicture.current?.() ?? Promise.resolve(null)} />
         </div>
       </div>
@@ -174,9 +173,10 @@ interface SavesProps {
 
 function Saves({ solid, takePicture }: SavesProps) {
   const store = useStore();
-  const section = store.section.value;
+  const { plane } = store.view.value;
 
   function saveSection() {
+    const section = store.section.peek();
     if (!section) return;
     const derived = store.derived.value;
     const sheet = document.createElement("div");
@@ -209,7 +209,7 @@ function Saves({ solid, takePicture }: SavesProps) {
 
   return (
     <div class="choices saves">
-      <button type="button" disabled={!section} onClick={saveSection}>
+      <button type="button" disabled={!plane} onClick={saveSection}>
         Save section as SVG
       </button>
       <button type="button" disabled={!solid} onClick={() => void savePicture()}>

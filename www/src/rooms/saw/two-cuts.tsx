@@ -1,4 +1,4 @@
-import { useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import { useSize } from "../../draw/use-size";
 import { type Derived, useStore } from "../../store";
 import type { Section } from "../../types";
@@ -9,12 +9,18 @@ import { normalOf, type Plane, planeWords } from "./plane";
 import { areas } from "./walk";
 
 const FIRST: Plane = { normal: normalOf({ round_deg: 0, up_deg: 0 }), depth_in: 0 };
-const OTHERS: { key: string; name: string; plane: Plane }[] = [
-  {
-    key: "quarter",
-    name: "A quarter turn on",
-    plane: { normal: normalOf({ round_deg: 90, up_deg: 0 }), depth_in: 0 },
-  },
+interface Other {
+  key: string;
+  name: string;
+  plane: Plane;
+}
+const QUARTER: Other = {
+  key: "quarter",
+  name: "A quarter turn on",
+  plane: { normal: normalOf({ round_deg: 90, up_deg: 0 }), depth_in: 0 },
+};
+const OTHERS: Other[] = [
+  QUARTER,
   { key: "beside", name: "Beside the centre", plane: { normal: FIRST.normal, depth_in: 1 } },
   { key: "aslant", name: "Off-axis", plane: { normal: normalOf({ round_deg: 0, up_deg: 45 }), depth_in: 0 } },
   { key: "across", name: "Across", plane: { normal: normalOf({ round_deg: 0, up_deg: 90 }), depth_in: 0 } },
@@ -36,9 +42,8 @@ const cut = (derived: Derived, plane: Plane): Section => derived.ball.section(pl
 
 /** A quarter turn where that shows another shape, else the slanted cut. */
 function telling(derived: Derived): string {
-  const [quarter] = OTHERS;
-  if (!quarter) return "aslant";
-  return difference_in2(cut(derived, FIRST), cut(derived, quarter.plane)) > 0.5 ? "quarter" : "aslant";
+  const differs = difference_in2(cut(derived, FIRST), cut(derived, QUARTER.plane));
+  return differs > 0.5 ? QUARTER.key : "aslant";
 }
 
 /** One ball, two cuts, one scale: how a core comes to look like another. */
@@ -49,14 +54,14 @@ export function TwoCuts() {
   const dark = useDark();
   const [box, size] = useSize<HTMLDivElement>();
   const [chosen, setChosen] = useState<string | null>(null);
-  const key = chosen ?? telling(derived);
-  const other = OTHERS.find((one) => one.key === key) ?? OTHERS[0];
-  if (!other) return null;
+  const told = useMemo(() => telling(derived), [derived.ball]);
+  const key = chosen ?? told;
+  const other = OTHERS.find((one) => one.key === key) ?? QUARTER;
+  const first = useMemo(() => cut(derived, FIRST), [derived.ball]);
+  const second = useMemo(() => cut(derived, other.plane), [derived.ball, other]);
   const beside = (size?.width_px ?? 0) >= 420;
   const width_px = size ? (beside ? (size.width_px - 8) / 2 : size.width_px) : 0;
   const height_px = Math.min(Math.max(width_px - 70, 220), 420);
-  const first = cut(derived, FIRST);
-  const second = cut(derived, other.plane);
   const words = (plane: Plane) => planeWords(plane, (inches) => reading(inches, "size", units));
   const drawing = { derived, units, dark, width_px, height_px, marked: markers, highlighted: selected };
   return (
