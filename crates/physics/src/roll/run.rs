@@ -28,9 +28,9 @@ const FIRST_STEP_S: f64 = 5e-3;
 /// First step of slip that has just begun.
 const ONSET_STEP_S: f64 = 1e-3;
 /// Least step.
-const LEAST_STEP_S: f64 = 1e-7;
+const LEAST_STEP_S: f64 = 1e-8;
 /// Slip below this has ended even when the ball hardly moves.
-const STILL_M_S: f64 = 1e-9;
+const STILL_M_S: f64 = 1e-6;
 /// Part of what is left of the slip that one step may take.
 const APPROACH: f64 = 0.9;
 /// Where slip begins at once and at full strength, the time in which the first
