@@ -6,6 +6,15 @@ use nalgebra::{Matrix2, Vector2, Vector3};
 use super::{Form, Placed, cube};
 
 impl Placed {
+    /// Azimuths of the corners of a box whose sides run along the z axis.
+    pub(crate) fn upright_corners(&self, out: &mut Vec<f64>) {
+        let up = self.inverse * Vector3::z();
+        let size = up.amax();
+        if self.form == Form::Cube && up.iter().filter(|v| v.abs() <= 1e-12 * size).count() == 2 {
+            self.azimuths(out);
+        }
+    }
+
     /// Azimuths (radians, any turn) at which a ray from the z axis touches the
     /// solid's outline or passes a corner of it.
     pub(crate) fn azimuths(&self, out: &mut Vec<f64>) {

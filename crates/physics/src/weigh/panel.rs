@@ -82,15 +82,21 @@ impl Setting {
     /// First panels: a whole turn where every ray passes the same pictures,
     /// else the stretches between the places where that changes.
     pub(super) fn begin(&self, tolerance_kg: f64, lines: &mut usize) -> Vec<Panel> {
-        let care = Care { fine: usize::from(self.turns), tolerance: tolerance_kg / self.to_kg };
+        let mut care = Care { fine: 0, tolerance: tolerance_kg / self.to_kg };
         if self.turns {
+            // One ray is all: it may as well be close to rounding.
+            care = Care { fine: 2, tolerance: 1e-5 * care.tolerance };
             return vec![self.panel(0.0, TURN, Way::Ray, care, lines)];
         }
         let turn = self.panel(-0.5 * TURN, 0.5 * TURN, Way::Turn, care, lines);
         let mut caster = Caster::new(&self.job, &self.weight, care);
         let mut stops: Vec<f64> = Vec::new();
         for [a, b] in &turn.events {
-            stops.push(self.find_event(&mut caster, *a, *b));
+            stops.push(self.find_event(&mut caster, *a, *b, care.tolerance));
+        }
+        // Walls along the axis turn their corners unseen by lines along it.
+        for solid in &self.job.stack.solids {
+            solid.upright_corners(&mut stops);
         }
         // Something narrow enough to stand between the rays of the turn.
         stops.extend(self.narrow_views(&mut caster, TURN / 16.0));
@@ -99,6 +105,7 @@ impl Setting {
             return vec![turn];
         }
         stops.sort_unstable_by(f64::total_cmp);
+        stops.dedup_by(|a, b| (*a - *b).abs() < 1e-12);
         stops.push(stops[0] + TURN);
         self.stretches(&stops, care, lines)
     }
@@ -160,7 +167,16 @@ impl Setting {
         for (a, b) in apart.iter_mut().zip(&coarse.sums) {
             *a -= turned(b);
         }
-        Panel { from, to, way: Way::Ray, care, sums, around: 0.0, across: self.size(&apart), events: Vec::new() }
+        Panel {
+            from,
+            to,
+            way: Way::Ray,
+            care,
+            sums,
+            around: 0.0,
+            across: self.size(&apart) + TURN * care.tolerance,
+            events: Vec::new(),
+        }
     }
 
     fn rays(&self, from: f64, to: f64, way: Way, rule: &Nested, care: Care, caster: &mut Caster) -> Panel {
@@ -180,7 +196,7 @@ impl Setting {
                 for (a, b) in apart.iter_mut().zip(self::wedges(&caster.cast(sin, cos, 0), sin, cos)) {
                     *a -= b;
                 }
-                across = 2.0 * half * self.size(&apart);
+                across = 2.0 * half * (self.size(&apart) + care.tolerance);
             }
             for (sums, weight) in nested.iter_mut().zip(weights) {
                 for (sum, wedge) in sums.iter_mut().zip(&wedges) {
@@ -203,9 +219,9 @@ impl Setting {
     /// The same stretch, summed more closely.
     pub(super) fn refine(&self, panel: &Panel, lines: &mut usize) -> Vec<Panel> {
         let Panel { from, to, way, mut care, .. } = *panel;
-        care.tolerance /= 4.0;
-        if panel.across > panel.around && care.fine + 1 < rules().across.len() {
-            care.fine += 1;
+        if panel.across > panel.around {
+            care.tolerance /= 8.0;
+            care.fine = (care.fine + 1).min(rules().across.len() - 1);
             return vec![self.panel(from, to, way, care, lines)];
         }
         match way {
@@ -213,7 +229,8 @@ impl Setting {
             Way::Turn | Way::Stretch(_) => {
                 let mut caster = Caster::new(&self.job, &self.weight, care);
                 let mut stops = vec![from];
-                stops.extend(panel.events.iter().map(|[a, b]| self.find_event(&mut caster, *a, *b)));
+                let tolerance = care.tolerance.min(1e-3 * panel.around);
+                stops.extend(panel.events.iter().map(|[a, b]| self.find_event(&mut caster, *a, *b, tolerance)));
                 // An event at the very end was found before, as closely as it mattered.
                 let room = 1e-6 * (to - from);
                 stops.retain(|&s| s == from || (s > from + room && s < to - room));
@@ -233,8 +250,7 @@ impl Setting {
 
     /// A place between two azimuths where the pictures a ray passes change, as
     /// closely as it matters.
-    fn find_event(&self, caster: &mut Caster, mut a: f64, mut b: f64) -> f64 {
-        let tolerance = caster.care.tolerance;
+    fn find_event(&self, caster: &mut Caster, mut a: f64, mut b: f64, tolerance: f64) -> f64 {
         let mut cast = |azimuth: f64| {
             let (sin, cos) = libm::sincos(azimuth);
             let ray = caster.cast(sin, cos, 1);

@@ -25,7 +25,7 @@ pub(super) struct Ray {
 }
 
 /// Splittings a stretch of r may go through for changes of picture.
-const MOST_DEPTH: u32 = 10;
+const MOST_DEPTH: u32 = 40;
 
 /// How closely to sum.
 #[derive(Clone, Copy, Debug)]
@@ -77,16 +77,17 @@ impl<'a> Caster<'a> {
             }
             breaks.retain(|r| *r > 0.0 && *r < outer);
             breaks.sort_unstable_by(f64::total_cmp);
-            let rules = &rules().across;
-            let rule = &rules[self.care.fine.min(rules.len() - 1)][which];
-            self.between(&breaks, outer, rule, &mut ray);
+            let pairs = &rules().across;
+            let [coarse, fine] = &pairs[self.care.fine.min(pairs.len() - 1)];
+            let pair = if which == 0 { [coarse, fine] } else { [fine, coarse] };
+            self.between(&breaks, outer, pair, &mut ray);
         }
         self.breaks = breaks;
         ray
     }
 
     /// Joins neighbouring stretches of r that show the same picture, then sums each.
-    fn between(&mut self, breaks: &[f64], outer: f64, rule: &Gauss, ray: &mut Ray) {
+    fn between(&mut self, breaks: &[f64], outer: f64, pair: [&Gauss; 2], ray: &mut Ray) {
         let (mut from, mut last) = (0.0, 0.0);
         let mut print = None;
         for &to in breaks.iter().chain([&outer]) {
@@ -97,14 +98,14 @@ impl<'a> Caster<'a> {
             if let Some(p) = print
                 && p != here
             {
-                self.panel(from, last, p, rule, 0, ray);
+                self.panel(from, last, p, pair, 0, ray);
                 from = last;
             }
             print = Some(here);
             last = to;
         }
         if let Some(p) = print {
-            self.panel(from, last, p, rule, 0, ray);
+            self.panel(from, last, p, pair, 0, ray);
         }
     }
 
@@ -119,23 +120,32 @@ impl<'a> Caster<'a> {
         Picture { print: fingerprint(&self.stretches), lengths }
     }
 
-    fn panel(&mut self, from: f64, to: f64, print: u64, rule: &Gauss, depth: u32, ray: &mut Ray) {
+    fn panel(&mut self, from: f64, to: f64, print: u64, pair: [&Gauss; 2], depth: u32, ray: &mut Ray) {
         let (middle, half) = (0.5 * (from + to), 0.5 * (to - from));
         let mut sums: Sums = smallvec![[0.0; 6]; self.weight.len()];
+        let mut masses: SmallVec<[f64; 6]> = smallvec![0.0; self.weight.len()];
         let mut seen: SmallVec<[(f64, Picture); 16]> = SmallVec::new();
-        let (mut same, mut mass) = (true, 0.0);
-        for &(x, weight) in &rule.nodes {
+        let mut same = true;
+        for &(x, weight) in &pair[0].nodes {
             let r = middle + half * x;
             let picture = self.look(r);
             same &= picture.print == print;
-            mass += half * weight * picture.lengths.iter().sum::<f64>();
+            for (mass, length) in masses.iter_mut().zip(&picture.lengths) {
+                *mass += half * weight * length;
+            }
             seen.push((r, picture));
             for s in &self.stretches {
                 add(&mut sums[s.part], half * weight, &radial(r, s));
             }
         }
-        if !same && depth < MOST_DEPTH && mass > self.care.tolerance {
-            return self.split_at_changes(from, to, &seen, rule, depth, ray);
+        let mass: f64 = masses.iter().sum();
+        let splits = depth < MOST_DEPTH && mass > self.care.tolerance;
+        if splits && !same {
+            return self.split_at_changes(from, to, &seen, pair, depth, ray);
+        }
+        if splits && self.care.fine > 0 && self.disagree(middle, half, pair[1], &masses) {
+            self.panel(from, middle, print, pair, depth + 1, ray);
+            return self.panel(middle, to, print, pair, depth + 1, ray);
         }
         // Pictures too thin to count, and the same one twice, are no news.
         if mass > self.care.tolerance && ray.last != print {
@@ -147,6 +157,18 @@ impl<'a> Caster<'a> {
         }
     }
 
+    /// Whether another rule gives other masses than these, by more than the tolerance.
+    fn disagree(&mut self, middle: f64, half: f64, rule: &Gauss, masses: &[f64]) -> bool {
+        let mut apart: SmallVec<[f64; 6]> = masses.into();
+        for &(x, weight) in &rule.nodes {
+            let picture = self.look(middle + half * x);
+            for (mass, length) in apart.iter_mut().zip(&picture.lengths) {
+                *mass -= half * weight * length;
+            }
+        }
+        apart.iter().map(|m| m.abs()).sum::<f64>() > self.care.tolerance
+    }
+
     /// Finds where between neighbouring nodes the picture changes, and sums
     /// the parts apart.
     fn split_at_changes(
@@ -154,21 +176,21 @@ impl<'a> Caster<'a> {
         from: f64,
         to: f64,
         seen: &[(f64, Picture)],
-        rule: &Gauss,
+        pair: [&Gauss; 2],
         depth: u32,
         ray: &mut Ray,
     ) {
         let mut start = from;
-        for pair in seen.windows(2) {
-            if pair[0].1.print == pair[1].1.print {
+        for next in seen.windows(2) {
+            if next[0].1.print == next[1].1.print {
                 continue;
             }
-            let change = self.find_change(&pair[0], &pair[1]);
-            self.panel(start, change, pair[0].1.print, rule, depth + 1, ray);
+            let change = self.find_change(&next[0], &next[1]);
+            self.panel(start, change, next[0].1.print, pair, depth + 1, ray);
             start = change;
         }
         let last = seen.last().map_or(0, |s| s.1.print);
-        self.panel(start, to, last, rule, depth + 1, ray);
+        self.panel(start, to, last, pair, depth + 1, ray);
     }
 
     /// A place between `a` and `b` where the picture ceases to be `a`'s, as

@@ -26,7 +26,7 @@ const MOST_LINES: usize = 8_000_000;
 /// Panels refined between two looks at the whole.
 const AT_A_TIME: usize = 64;
 /// Mass per radian, relative to the cover's, that a place may be wrong by at first.
-const FIRST_TOLERANCE: f64 = 1e-7;
+const FIRST_TOLERANCE: f64 = 2e-9;
 
 /// A panel, ordered by how much its error matters.
 struct Open {
