@@ -59,7 +59,16 @@ export function Bar() {
             if (file) void open(store, file);
           }}
         />
-        <button type="button" onClick={() => saveBall(store.doc.value)}>
+        <button
+          type="button"
+          onClick={() => {
+            saveBall(store.doc.value);
+            if (store.derived.value.ballProblem) {
+              store.notice.value =
+                "Saved with its mistake still in it: such a file opens again only once that is put right.";
+            }
+          }}
+        >
           Save ball
         </button>
         <button type="button" onClick={() => saveShot(store.doc.value)}>

@@ -69,7 +69,7 @@ export function MaterialFields({ made, problem, caution, onChange }: MaterialPro
       />
       {known && (
         <p class="hint">
-          Usually {low === high ? low : `${low} to ${high}`} g/cc, for {known.for}. Source: {sourceOf(known)}.
+          Usually {low === high ? low : `${low} to ${high}`} g/cc. Source: {sourceOf(known)}.
         </p>
       )}
     </>

@@ -96,8 +96,7 @@ export function Scale() {
         quantity="imbalance"
         range={TOP_WEIGHT}
       >
-        The scale's arm is the ball's radius. Undrilled: {round(USUAL_TOP_WEIGHT_OZ[0], "imbalance", units)}{" "}
-        to {round(USUAL_TOP_WEIGHT_OZ[1], "imbalance", units)}.*
+        The scale's arm is the ball's radius. Undrilled: {usualTopWeight(units)}.*
       </Readout>
       <Shares />
       <details>
@@ -153,6 +152,12 @@ function Small({ name, value, before }: { name: string; value: number; before?: 
       </dd>
     </div>
   );
+}
+
+/** What undrilled balls usually have, in round numbers. */
+function usualTopWeight(units: Units): string {
+  const [low, high] = USUAL_TOP_WEIGHT_OZ.map((oz) => round(oz, "imbalance", units));
+  return `${low?.split("\u00a0")[0]} to ${high}`;
 }
 
 /** A limit or a usual figure in round numbers, with its unit. */
