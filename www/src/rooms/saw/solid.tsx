@@ -3,7 +3,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { useSize } from "../../draw/use-size";
 import { useStore } from "../../store";
-import type { Look, MarkPlace, WasmView } from "../../types";
+import type { Look, MarkPlace, WasmBall, WasmView } from "../../types";
 import { type Camera, lookOf } from "./camera";
 import { useDark } from "./dark";
 
@@ -47,13 +47,16 @@ export function Solid(props: SolidProps) {
   const moved = useRef(0);
   const look: Look | null = size && lookOf(store.view.value, store.derived.value, camera, size, dark);
   const labels = useRef(new Map<MarkPlace["mark"], HTMLElement>());
+  const drawn = useRef<{ ball: WasmBall; look: string } | null>(null);
   const latest = useRef(look);
   latest.current = look;
 
   /** Draws now; the ball is read at the last moment since an edit frees the one before. */
   function draw() {
     if (!view.current || !latest.current) return;
-    const places = view.current.draw(store.derived.peek().ball, latest.current);
+    const { ball } = store.derived.peek();
+    drawn.current = { ball, look: JSON.stringify(latest.current) };
+    const places = view.current.draw(ball, latest.current);
     for (const name of MARKS.keys()) {
       const label = labels.current.get(name);
       const place = places.find(({ mark }) => mark === name);
@@ -115,7 +118,11 @@ export function Solid(props: SolidProps) {
   }, []);
 
   useEffect(() => {
-    if (lost) return;
+    // An edit of the shot changes nothing here.
+    const same =
+      drawn.current?.ball === store.derived.peek().ball &&
+      drawn.current.look === JSON.stringify(latest.current);
+    if (lost || same) return;
     const frame = requestAnimationFrame(draw);
     return () => cancelAnimationFrame(frame);
   });
