@@ -10,133 +10,120 @@ const { build } = npm("esbuild");
 
 let whatHappened;
 before(async () => {
-	const { outputFiles } = await build({
-		entryPoints: [
-			fileURLToPath(
-				new URL("../../www/src/rooms/lane/sentence.ts", import.meta.url),
-			),
-		],
-		bundle: true,
-		format: "esm",
-		write: false,
-	});
-	const source = Buffer.from(outputFiles[0].contents).toString("base64");
-	({ whatHappened } = await import(`data:text/javascript;base64,${source}`));
+  const { outputFiles } = await build({
+    entryPoints: [fileURLToPath(new URL("../../www/src/rooms/lane/sentence.ts", import.meta.url))],
+    bundle: true,
+    format: "esm",
+    write: false,
+  });
+  const source = Buffer.from(outputFiles[0].contents).toString("base64");
+  ({ whatHappened } = await import(`data:text/javascript;base64,${source}`));
 });
 
 function shot(summary, { x_in = 0, y_ft = 60 } = {}) {
-	return {
-		summary: {
-			entry_angle_deg: 4.6,
-			board_at_pins: 17.2,
-			hook_start_ft: 38,
-			roll_start_ft: 51,
-			gutter: false,
-			end_ft: y_ft,
-			...summary,
-		},
-		samples: [
-			{ x_in: 0, y_ft: 0 },
-			{ x_in, y_ft },
-		],
-	};
+  return {
+    summary: {
+      entry_angle_deg: 4.6,
+      board_at_pins: 17.2,
+      hook_start_ft: 38,
+      roll_start_ft: 51,
+      gutter: false,
+      end_ft: y_ft,
+      ...summary,
+    },
+    samples: [
+      { x_in: 0, y_ft: 0 },
+      { x_in, y_ft },
+    ],
+  };
 }
 
 function check(name, roll, expected, hand = "right", units = "trade") {
-	test(`the sentence for ${name}`, () => {
-		assert.equal(
-			whatHappened(roll, hand, units).replaceAll("\u00a0", " "),
-			expected,
-		);
-	});
+  test(`the sentence for ${name}`, () => {
+    assert.equal(whatHappened(roll, hand, units).replaceAll("\u00a0", " "), expected);
+  });
 }
 
 const gone = { entry_angle_deg: null, board_at_pins: null };
 
 check(
-	"all three phases",
-	shot({}),
-	"Skids 38 ft, hooks for 13 ft, rolls the last 9 ft; enters at 4.6° on board 17.",
+  "all three phases",
+  shot({}),
+  "Skids 38 ft, hooks for 13 ft, rolls the last 9 ft; enters at 4.6° on board 17.",
 );
 check(
-	"lengths that only add up when rounded together",
-	shot({ hook_start_ft: 38.4, roll_start_ft: 51.4 }),
-	"Skids 38 ft, hooks for 13 ft, rolls the last 9 ft; enters at 4.6° on board 17.",
+  "lengths that only add up when rounded together",
+  shot({ hook_start_ft: 38.4, roll_start_ft: 51.4 }),
+  "Skids 38 ft, hooks for 13 ft, rolls the last 9 ft; enters at 4.6° on board 17.",
 );
 check(
-	"a metric reader",
-	shot({}),
-	"Skids 11.6 m, hooks for 3.9 m, rolls the last 2.8 m; enters at 4.6° on board 17.",
-	"right",
-	"metric",
+  "a metric reader",
+  shot({}),
+  "Skids 11.6 m, hooks for 3.9 m, rolls the last 2.8 m; enters at 4.6° on board 17.",
+  "right",
+  "metric",
 );
 check(
-	"a left-hander",
-	shot({}),
-	"Skids 38 ft, hooks for 13 ft, rolls the last 9 ft; enters at 4.6° on board 17, counted from the left.",
-	"left",
+  "a left-hander",
+  shot({}),
+  "Skids 38 ft, hooks for 13 ft, rolls the last 9 ft; enters at 4.6° on board 17, counted from the left.",
+  "left",
 );
 check(
-	"a ball that never rolls",
-	shot({ roll_start_ft: null }),
-	"Skids 38 ft and hooks for 22 ft, still slipping at the pins; enters at 4.6° on board 17.",
+  "a ball that never rolls",
+  shot({ roll_start_ft: null }),
+  "Skids 38 ft and hooks for 22 ft, still slipping at the pins; enters at 4.6° on board 17.",
 );
 check(
-	"a lane without friction",
-	shot({
-		hook_start_ft: null,
-		roll_start_ft: null,
-		entry_angle_deg: 0,
-		board_at_pins: 20,
-	}),
-	"Skids all the way and never comes to roll; comes in straight, on board 20.",
+  "a lane without friction",
+  shot({
+    hook_start_ft: null,
+    roll_start_ft: null,
+    entry_angle_deg: 0,
+    board_at_pins: 20,
+  }),
+  "Skids all the way and never comes to roll; comes in straight, on board 20.",
 );
 check(
-	"a straight ball that comes to roll",
-	shot({
-		hook_start_ft: null,
-		roll_start_ft: 50,
-		entry_angle_deg: 0.1,
-		board_at_pins: 20,
-	}),
-	"Skids 50 ft and rolls the last 10 ft; comes in straight, on board 20.",
+  "a straight ball that comes to roll",
+  shot({
+    hook_start_ft: null,
+    roll_start_ft: 50,
+    entry_angle_deg: 0.1,
+    board_at_pins: 20,
+  }),
+  "Skids 50 ft and rolls the last 10 ft; comes in straight, on board 20.",
 );
 check(
-	"a ball let go rolling",
-	shot({
-		hook_start_ft: null,
-		roll_start_ft: 0,
-		entry_angle_deg: -1.5,
-		board_at_pins: 9,
-	}),
-	"Rolls all the way without slipping; comes in at 1.5° away from the pocket side, on board 9.",
+  "a ball let go rolling",
+  shot({
+    hook_start_ft: null,
+    roll_start_ft: 0,
+    entry_angle_deg: -1.5,
+    board_at_pins: 9,
+  }),
+  "Rolls all the way without slipping; comes in at 1.5° away from the pocket side, on board 9.",
 );
 check(
-	"a hook from the release",
-	shot({ hook_start_ft: 0, roll_start_ft: 33.6 }),
-	"Hooks for 34 ft and rolls the last 26 ft; enters at 4.6° on board 17.",
+  "a hook from the release",
+  shot({ hook_start_ft: 0, roll_start_ft: 33.6 }),
+  "Hooks for 34 ft and rolls the last 26 ft; enters at 4.6° on board 17.",
 );
 check(
-	"a gutter ball",
-	shot(
-		{ ...gone, roll_start_ft: null, gutter: true, hook_start_ft: 40 },
-		{ x_in: -20.75, y_ft: 57.3 },
-	),
-	"Skids 40 ft and hooks for 17 ft, then drops into the left gutter 57.3 ft down the lane.",
+  "a gutter ball",
+  shot({ ...gone, roll_start_ft: null, gutter: true, hook_start_ft: 40 }, { x_in: -20.75, y_ft: 57.3 }),
+  "Skids 40 ft and hooks for 17 ft, then drops into the left gutter 57.3 ft down the lane.",
 );
 check(
-	"a gutter ball before the hook",
-	shot(
-		{ ...gone, roll_start_ft: null, hook_start_ft: null, gutter: true },
-		{ x_in: 20.75, y_ft: 31 },
-	),
-	"Skids 31 ft, then drops into the right gutter 31.0 ft down the lane.",
+  "a gutter ball before the hook",
+  shot({ ...gone, roll_start_ft: null, hook_start_ft: null, gutter: true }, { x_in: 20.75, y_ft: 31 }),
+  "Skids 31 ft, then drops into the right gutter 31.0 ft down the lane.",
 );
 check(
-	"a ball with so much backspin that it comes back",
-	{
-		...shot({ ...gone, hook_start_ft: null, roll_start_ft: null, end_ft: 0 }),
-		samples: [{ y_ft: 0 }, { y_ft: 12.34 }, { y_ft: 0 }],
-	},
-	"Skids 12 ft, and never reaches the pins: it comes no further than 12.3 ft.",
+  "a ball with so much backspin that it comes back",
+  {
+    ...shot({ ...gone, hook_start_ft: null, roll_start_ft: null, end_ft: 0 }),
+    samples: [{ y_ft: 0 }, { y_ft: 12.34 }, { y_ft: 0 }],
+  },
+  "Skids 12 ft, and never reaches the pins: it comes no further than 12.3 ft.",
 );
