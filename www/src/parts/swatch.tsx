@@ -1,3 +1,4 @@
+import { HatchPattern } from "../draw/hatch";
 import { paintOf } from "../palette";
 
 /** The hatchings of the palette, once a page, for `fill="url(#hatch-N)"`. */
@@ -5,22 +6,11 @@ export function Hatches() {
   return (
     <svg class="hatches" width="0" height="0" aria-hidden="true">
       <defs>
-        <Hatch id={1} size={6} path="M-1 7 7 -1M-1 1 1 -1M5 7 7 5" />
-        <Hatch id={2} size={6} path="M-1 -1 7 7M5 -1 7 1M-1 5 1 7" />
-        <Hatch id={3} size={8} path="M0 8 8 0M0 0 8 8" />
-        <Hatch id={4} size={5} path="M0 2.5H5" />
-        <Hatch id={5} size={5} path="M2.5 0V5" />
-        <Hatch id={6} size={6} path="M1.5 1.5h1M4.5 4.5h1" />
+        {[1, 2, 3, 4, 5, 6].map((hatch) => (
+          <HatchPattern key={hatch} id={`hatch-${hatch}`} hatch={hatch} />
+        ))}
       </defs>
     </svg>
-  );
-}
-
-function Hatch({ id, size, path }: { id: number; size: number; path: string }) {
-  return (
-    <pattern id={`hatch-${id}`} width={size} height={size} patternUnits="userSpaceOnUse">
-      <path d={path} class="hatch-line" />
-    </pattern>
   );
 }
 
