@@ -44,6 +44,7 @@ export function App() {
         ))}
       </nav>
       <Strip />
+      <Elsewhere />
       <main class="rooms" id="rooms" tabIndex={-1} data-front={front}>
         {ROOMS.map(({ room, name, View }) => (
           <section class={`room room-${room}`} key={room} aria-labelledby={`room-${room}`}>
@@ -67,4 +68,19 @@ function Stale() {
   const problem = useStore().derived.value.ballProblem;
   if (!problem) return null;
   return <p class="stale">The ball on the Bench has a mistake; this is still the last good one.</p>;
+}
+
+/** The invitation, where the Bench that makes it is not in view. */
+function Elsewhere() {
+  const store = useStore();
+  if (store.canUndo.value || store.view.value.room === "bench") return null;
+  return (
+    <aside class="invitation invitation-elsewhere" aria-label="Where to start">
+      Change something: make a piece heavier on the{" "}
+      <button type="button" class="term" onClick={() => store.look({ room: "bench" })}>
+        Bench
+      </button>{" "}
+      and watch these numbers answer.
+    </aside>
+  );
 }
