@@ -204,6 +204,7 @@ test("scrubbing and stepping move the ball in every picture", async () => {
   assert.ok((await moment(lane)) > 1);
   assert.equal(await lane.locator(".stage-eye .ball-mark").count(), 1);
   assert.ok((await lane.locator(".globe-drawing .ring").count()) > 0);
+  assert.equal(await lane.locator(".chart-cursor").count(), 3);
   await shoot(page, "lane-scrubbed");
   await check();
   await context.close();

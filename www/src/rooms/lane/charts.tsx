@@ -1,5 +1,7 @@
 // Speed, spin and slip against distance, each small, with its table one key away.
-import { revsOf } from "../../draw/moment";
+import type { ReadonlySignal } from "@preact/signals";
+import { line as polyline } from "../../draw/lane-frame";
+import { revsOf, sampleAfter } from "../../draw/moment";
 import { useStore } from "../../store";
 import type { Roll, Sample } from "../../types";
 import { measure, number, type Quantity, reading } from "../../units";
@@ -19,14 +21,15 @@ const LINES: Line[] = [
 const WIDTH = 220;
 const HEIGHT = 70;
 
-export function Charts() {
+/** `t_s` is the moment on show in the pictures above; the charts mark it too. */
+export function Charts({ t_s }: { t_s: ReadonlySignal<number> }) {
   const store = useStore();
   const { roll } = store.derived.value;
   return (
     <div class="charts">
       <div class="charts-row">
         {LINES.map((line) => (
-          <Chart key={line.name} line={line} roll={roll} />
+          <Chart key={line.name} line={line} roll={roll} t_s={t_s} />
         ))}
       </div>
       <details>
@@ -37,14 +40,22 @@ export function Charts() {
   );
 }
 
-function Chart({ line, roll }: { line: Line; roll: Roll }) {
+interface ChartProps {
+  line: Line;
+  roll: Roll;
+  t_s: ReadonlySignal<number>;
+}
+
+function Chart({ line, roll, t_s }: ChartProps) {
   const { units } = useStore().view.value;
   const first = roll.samples[0];
   const last = roll.samples.at(-1);
   if (!first || !last) return null;
   const top = Math.max(1e-9, ...roll.samples.map(line.of)) * 1.08;
-  const at = (sample: Sample) =>
-    `${((Math.max(0, sample.y_ft) / 60) * WIDTH).toFixed(1)} ${(HEIGHT - (line.of(sample) / top) * HEIGHT).toFixed(1)}`;
+  const at = (sample: Sample): [number, number] => [
+    (Math.max(0, sample.y_ft) / 60) * WIDTH,
+    HEIGHT - (line.of(sample) / top) * HEIGHT,
+  ];
   const from = reading(line.of(first), line.quantity, units);
   const to = reading(line.of(last), line.quantity, units);
   const id = `chart-${line.name.toLowerCase()}`;
@@ -63,7 +74,8 @@ function Chart({ line, roll }: { line: Line; roll: Roll }) {
         {line.name}: {from} to {to}
       </text>
       <path class="chart-axis" d={`M0 0V${HEIGHT}H${WIDTH}`} />
-      <path class="chart-line" d={`M${roll.samples.map(at).join("L")}`} />
+      <path class="chart-line" d={polyline(roll.samples.map(at))} />
+      <Cursor line={line} roll={roll} t_s={t_s} at={at} />
       <text x="0" y={HEIGHT + 13}>
         0
       </text>
@@ -71,6 +83,23 @@ function Chart({ line, roll }: { line: Line; roll: Roll }) {
         {reading(60, "distance", units)}
       </text>
     </svg>
+  );
+}
+
+/** The value at the moment on show, while that is not the end. */
+function Cursor({ line, roll, t_s, at }: ChartProps & { at(sample: Sample): [number, number] }) {
+  const { units } = useStore().view.value;
+  const sample = roll.samples[sampleAfter(roll.samples, t_s.value)];
+  if (!sample || sample === roll.samples.at(-1)) return null;
+  const [x, y] = at(sample);
+  return (
+    <g class="chart-cursor">
+      <path d={`M${x} 0V${HEIGHT}`} />
+      <circle cx={x} cy={y} r="3.5" />
+      <text x={x < WIDTH / 2 ? x + 7 : x - 7} y={HEIGHT - 6} text-anchor={x < WIDTH / 2 ? "start" : "end"}>
+        {reading(line.of(sample), line.quantity, units)}
+      </text>
+    </g>
   );
 }
 

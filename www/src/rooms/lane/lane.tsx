@@ -1,5 +1,6 @@
 import "../../draw/draw.css";
 import "./lane.css";
+import { useSignal } from "@preact/signals";
 import { Charts } from "./charts";
 import { Controls } from "./controls";
 import { ExampleShots } from "./example-shots";
@@ -9,16 +10,17 @@ import { Stage } from "./stage";
 
 /** The shot down the lane: what happened, the pictures of it, the controls, the numbers. */
 export function Lane() {
+  const t_s = useSignal(Number.POSITIVE_INFINITY);
   return (
     <div class="lane">
       <div class="lane-columns">
-        <Stage />
+        <Stage t_s={t_s} />
         <div class="lane-more">
           <Controls />
           <ExampleShots />
           <Numbers />
           <Honest />
-          <Charts />
+          <Charts t_s={t_s} />
         </div>
       </div>
     </div>

@@ -1,4 +1,5 @@
-import { useMemo } from "preact/hooks";
+import type { Signal } from "@preact/signals";
+import { useEffect, useMemo } from "preact/hooks";
 import { BowlerEye } from "../../draw/bowler-eye";
 import { Globe, track } from "../../draw/globe";
 import { LaneDrawing } from "../../draw/lane";
@@ -12,12 +13,15 @@ import { whatHappened } from "./sentence";
 import { Transport } from "./transport";
 
 /** The shot as pictures of one moment: from above, as the bowler sees it, and the ball close up. */
-export function Stage() {
+export function Stage({ t_s }: { t_s: Signal<number> }) {
   const store = useStore();
   const { roll, shot, file, shotProblem } = store.derived.value;
   const { units } = store.view.value;
   const [box, size] = useSize<HTMLDivElement>();
   const player = usePlayer(endOf(roll), box);
+  useEffect(() => {
+    t_s.value = player.t_s;
+  }, [t_s, player.t_s]);
   const points = useMemo(() => track(roll), [roll]);
   const whole = player.t_s >= endOf(roll);
   const said = whatHappened(roll, shot.hand, units);
