@@ -233,6 +233,13 @@ fn pieces_and_profiles_the_ball_cannot_hold() {
 }
 
 #[test]
+fn sizes_too_small_to_be_told_from_nothing() {
+    ball("\"diameter_in\": 7.0", "\"diameter_in\": 5e-324", "pieces[0].shape.diameter_in", "0");
+    ball("\"tube_diameter_in\": 0.5", "\"tube_diameter_in\": 5e-324", "pieces[1].cuts[0].shape.tube_diameter_in", "0");
+    ball("\"depth_in\": 2.75", "\"depth_in\": 5e-324", "holes[0].depth_in", "0");
+}
+
+#[test]
 fn too_many_parts() {
     let hole = r#"{ "entry": [0, 0, 1], "diameter_in": 1.0, "depth_in": 1 }"#;
     let holes = |n: usize| with(BALL, "\"holes\": [", &format!("\"holes\": [{}", format!("{hole},").repeat(n)));
