@@ -36,7 +36,7 @@ export function track(roll: Roll): TrackPoint[] {
 }
 
 /** The release axis point on the ball: where +ω leaves it, −ω for a left-hander. */
-export function axisPoint(roll: Roll, hand: Hand): Vec3 | null {
+function axisPoint(roll: Roll, hand: Hand): Vec3 | null {
   const first = roll.samples[0];
   return first ? scale(first.axis_body, hand === "right" ? 1 : -1) : null;
 }

@@ -6,7 +6,7 @@ import type { Hand } from "../types";
 export const LANE_FT = 60;
 export const PIT_FT = 62 + 10.1875 / 12;
 export const WIDTH_IN = 41.5;
-export const BOARDS = 39;
+const BOARDS = 39;
 export const BOARD_IN = WIDTH_IN / BOARDS;
 export const GUTTER_IN = 9.25;
 const ROW_FT = Math.sqrt(3) / 2;
@@ -25,9 +25,6 @@ export const PINS: { x_in: number; y_ft: number }[] = [0, 1, 2, 3].flatMap((row)
 /** Boards are counted from the bowler's own side. */
 export const boardToX = (board: number, hand: Hand): number =>
   (hand === "right" ? 20 - board : board - 20) * BOARD_IN;
-
-export const xToBoard = (x_in: number, hand: Hand): number =>
-  hand === "right" ? 20 - x_in / BOARD_IN : 20 + x_in / BOARD_IN;
 
 export interface Place {
   /** Point of the drawing, in its own pixels. */

@@ -8,7 +8,6 @@ export interface Moment {
   x_in: number;
   y_ft: number;
   speed_mph: number;
-  slip_mph: number;
   revs_rpm: number;
   phase: Phase;
   turn: Quaternion;
@@ -47,7 +46,6 @@ export function momentAt(roll: Roll, t_s: number): Moment | null {
     x_in: mix(a.x_in, b.x_in),
     y_ft: mix(a.y_ft, b.y_ft),
     speed_mph: mix(a.speed_mph, b.speed_mph),
-    slip_mph: mix(a.slip_mph, b.slip_mph),
     revs_rpm: mix(revsOf(a), revsOf(b)),
     phase: share < 1 ? a.phase : b.phase,
     turn: between(a.turn, b.turn, share),

@@ -38,7 +38,7 @@ export interface SectionProps {
   onPick?: (part: number) => void;
 }
 
-export const rgb = ([r, g, b]: Vec3): string =>
+const rgb = ([r, g, b]: Vec3): string =>
   `rgb(${Math.round(r * 255)} ${Math.round(g * 255)} ${Math.round(b * 255)})`;
 
 const INK = "#1c1a17";
