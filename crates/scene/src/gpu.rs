@@ -1,14 +1,14 @@
 //! What is kept on the graphics card.
 
 use physics::section::{Plane, Region, Section};
-use three_d::{Context, CoreError, ElementBuffer, InstanceBuffer, Program, Vec2, Vec3, VertexBuffer};
+use three_d::{Context, CoreError, ElementBuffer, Program, Vec2, Vec3, VertexBuffer};
 
 use crate::convert::{array2, array3, vec3};
 use crate::skin::{Mesh, number};
 
 /// Strips of a cap reach this far past their ends, so that no crack shows
 /// between neighbours, in metres.
-const OVERLAP_M: f64 = 2e-5;
+const OVERLAP_M: f64 = 6e-5;
 
 /// The shaders.
 pub(crate) struct Programs {
@@ -30,17 +30,53 @@ impl Programs {
     }
 }
 
-/// Straight lines.
+/// Straight lines: two triangles each, laid out on the screen by the shader.
 pub(crate) struct GpuLines {
-    pub(crate) from: InstanceBuffer<Vec3>,
-    pub(crate) to: InstanceBuffer<Vec3>,
+    pub(crate) from: VertexBuffer<Vec3>,
+    pub(crate) to: VertexBuffer<Vec3>,
+    pub(crate) corner: VertexBuffer<Vec2>,
+    pub(crate) triangles: ElementBuffer<u32>,
 }
 
 impl GpuLines {
     pub(crate) fn new(context: &Context, lines: impl Iterator<Item = [Vec3; 2]>) -> Self {
-        let (from, to): (Vec<Vec3>, Vec<Vec3>) = lines.map(|[a, b]| (a, b)).unzip();
-        Self { from: InstanceBuffer::new_with_data(context, &from), to: InstanceBuffer::new_with_data(context, &to) }
+        let (from, to): (Vec<Vec3>, Vec<Vec3>) = lines.flat_map(|[a, b]| [(a, b); 4]).unzip();
+        let (corner, triangles) = quads(from.len() / 4, 0.0);
+        Self {
+            from: VertexBuffer::new_with_data(context, &from),
+            to: VertexBuffer::new_with_data(context, &to),
+            corner: VertexBuffer::new_with_data(context, &corner),
+            triangles: ElementBuffer::new_with_data(context, &triangles),
+        }
     }
+}
+
+/// Signs that face the eye.
+pub(crate) struct GpuSigns {
+    pub(crate) place: VertexBuffer<Vec3>,
+    pub(crate) shape: VertexBuffer<f32>,
+    pub(crate) corner: VertexBuffer<Vec2>,
+    pub(crate) triangles: ElementBuffer<u32>,
+}
+
+impl GpuSigns {
+    pub(crate) fn new(context: &Context, signs: impl Iterator<Item = (Vec3, f32)>) -> Self {
+        let (place, shape): (Vec<Vec3>, Vec<f32>) = signs.flat_map(|sign| [sign; 4]).unzip();
+        let (corner, triangles) = quads(place.len() / 4, -1.0);
+        Self {
+            place: VertexBuffer::new_with_data(context, &place),
+            shape: VertexBuffer::new_with_data(context, &shape),
+            corner: VertexBuffer::new_with_data(context, &corner),
+            triangles: ElementBuffer::new_with_data(context, &triangles),
+        }
+    }
+}
+
+/// Corners from (`left`, −1) to (1, 1), and the two triangles of each quad.
+fn quads(count: usize, left: f32) -> (Vec<Vec2>, Vec<u32>) {
+    let corners = [Vec2::new(left, -1.0), Vec2::new(1.0, -1.0), Vec2::new(1.0, 1.0), Vec2::new(left, 1.0)];
+    let triangles = (0..count as u32).flat_map(|quad| [0, 1, 2, 0, 2, 3].map(|corner| 4 * quad + corner));
+    (corners.repeat(count), triangles.collect())
 }
 
 /// A part's surface.

@@ -10,7 +10,7 @@ use crate::model::Model;
 use crate::pick::first;
 
 /// How far axis rods reach, in radii of the ball.
-const ROD: f64 = 1.16;
+const ROD: f64 = 1.07;
 /// A mark this near the surface is not hidden by it, in metres.
 const NEAR_M: f64 = 5e-4;
 
@@ -64,14 +64,27 @@ impl Marks {
         Self { rods, signs, named }
     }
 
-    pub(crate) fn labels(&self, model: &Model, arrangement: &Arrangement, camera: &Camera) -> Vec<Label> {
+    pub(crate) fn labels(&self, sight: &Sight) -> Vec<Label> {
         let label = |&(mark, place): &(Mark, Vector3<f64>)| {
-            let [x_px, y_px] = camera.project(&place);
-            let away = place - camera.eye_m;
-            let ray = Line { origin_m: camera.eye_m, direction: away.normalize() };
-            let visible = first(model, arrangement, &ray).is_none_or(|(t_m, _)| t_m > away.norm() - NEAR_M);
-            Label { mark, x_px, y_px, visible }
+            let [x_px, y_px] = sight.camera.project(&place);
+            Label { mark, x_px, y_px, visible: sight.sees(&place) }
         };
         self.named.iter().map(label).collect()
+    }
+}
+
+/// What is seen from where.
+pub(crate) struct Sight<'a> {
+    pub(crate) model: &'a Model,
+    pub(crate) arrangement: &'a Arrangement,
+    pub(crate) camera: &'a Camera,
+}
+
+impl Sight<'_> {
+    /// Whether no material stands between the eye and a place.
+    pub(crate) fn sees(&self, place_m: &Vector3<f64>) -> bool {
+        let away = place_m - self.camera.eye_m;
+        let ray = Line { origin_m: self.camera.eye_m, direction: away.normalize() };
+        first(self.model, self.arrangement, &ray).is_none_or(|(t_m, _)| t_m > away.norm() - NEAR_M)
     }
 }

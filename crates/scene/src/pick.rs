@@ -46,11 +46,13 @@ pub(crate) fn first(model: &Model, arrangement: &Arrangement, ray: &Line) -> Opt
         let (mut from_m, mut to_m) = (0.0, f64::INFINITY);
         if let Some(plane) = &shown.plane {
             let slope = plane.normal.dot(&line.direction);
-            let at_m = (plane.depth_m - plane.normal.dot(&line.origin_m)) / slope;
+            let room_m = plane.depth_m - plane.normal.dot(&line.origin_m);
             if slope < 0.0 {
-                from_m = at_m.max(0.0);
-            } else {
-                to_m = at_m;
+                from_m = (room_m / slope).max(0.0);
+            } else if slope > 0.0 {
+                to_m = room_m / slope;
+            } else if room_m < 0.0 {
+                continue;
             }
         }
         let own = model
@@ -66,3 +68,6 @@ pub(crate) fn first(model: &Model, arrangement: &Arrangement, ray: &Line) -> Opt
     }
     nearest
 }
+
+#[cfg(test)]
+mod tests;

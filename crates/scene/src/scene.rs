@@ -9,16 +9,16 @@ use physics::section::{Plane, section};
 use physics::units::M_PER_IN;
 use physics::weigh::Weighed;
 use three_d::{
-    Blend, BlendEquationType, BlendMultiplierType, ClearState, Context, CoreError, Cull, DepthTest, InstanceBuffer,
-    Program, RenderStates, RenderTarget, Vec2, Vec3, Vec4, Viewport, WriteMask,
+    Blend, BlendEquationType, BlendMultiplierType, ClearState, Context, CoreError, Cull, DepthTest, Program,
+    RenderStates, RenderTarget, Vec2, Vec3, Vec4, Viewport, WriteMask,
 };
 
 use crate::arrange::{Arrangement, Shown, arrange};
 use crate::camera::Camera;
 use crate::convert::{array3, mat4, vec3, vec4};
-use crate::gpu::{GpuCap, GpuLines, GpuMesh, GpuSection, Programs};
+use crate::gpu::{GpuCap, GpuLines, GpuMesh, GpuSection, GpuSigns, Programs};
 use crate::look::{Hatching, Lines, Look};
-use crate::marks::{Label, Marks};
+use crate::marks::{Label, Marks, Sight};
 use crate::model::Model;
 use crate::pick::{Pick, camera, pick};
 
@@ -71,7 +71,10 @@ impl Scene {
         let arrangement = arrange(model, look);
         let camera = camera(look, &arrangement);
         let marks = (look.markers && look.exploded <= 0.0).then(|| Marks::new(weighed));
-        let labels = marks.as_ref().map_or_else(Vec::new, |marks| marks.labels(model, &arrangement, &camera));
+        let sight = Sight { model, arrangement: &arrangement, camera: &camera };
+        let labels = marks.as_ref().map_or_else(Vec::new, |marks| marks.labels(&sight));
+        let (seen, unseen): (Vec<_>, Vec<_>) =
+            marks.iter().flat_map(|marks| &marks.signs).partition(|(place, _)| sight.sees(place));
         let whole = look.exploded <= 0.0 && look.hidden.is_empty();
         self.prepare(&arrangement, whole);
         let (width, height) = (look.width_px.max(1.0) as u32, look.height_px.max(1.0) as u32);
@@ -97,7 +100,9 @@ impl Scene {
                 }
             }
             if let Some(marks) = &marks {
-                frame.marks(&self.context, &self.programs, marks);
+                frame.rods(&self.context, &self.programs.line, marks);
+                frame.signs(&self.context, &self.programs.mark, &unseen, 0.4);
+                frame.signs(&self.context, &self.programs.mark, &seen, 1.0);
             }
             Ok::<(), core::convert::Infallible>(())
         });
@@ -234,7 +239,7 @@ impl Frame<'_> {
     }
 
     fn lines(&self, program: &Program, lines: &GpuLines, stroke: &Stroke) {
-        if lines.from.count() == 0 {
+        if lines.triangles.count() == 0 {
             return;
         }
         let width_px = self.px(stroke.width_px);
@@ -245,41 +250,49 @@ impl Frame<'_> {
         program.use_uniform("plane", stroke.plane);
         program.use_uniform("line_colour", stroke.colour);
         program.use_uniform("dash_m", stroke.dash_m);
-        program.use_instance_attribute("from_m", &lines.from);
-        program.use_instance_attribute("to_m", &lines.to);
-        program.draw_arrays_instanced(laid_over(stroke.over), self.viewport, 6, lines.from.count());
+        program.use_vertex_attribute("from_m", &lines.from);
+        program.use_vertex_attribute("to_m", &lines.to);
+        program.use_vertex_attribute("corner", &lines.corner);
+        program.draw_elements(laid_over(stroke.over), self.viewport, &lines.triangles);
     }
 
-    /// Faint where material stands before them, plain elsewhere.
-    fn marks(&self, context: &Context, programs: &Programs, marks: &Marks) {
-        let ink = array3(if self.look.dark { [0.97, 0.96, 0.93] } else { self.theme.ink });
-        let paper = array3(if self.look.dark { [0.08, 0.085, 0.09] } else { [1.0, 0.995, 0.98] });
-        let rods = marks.rods.map(|rod| GpuLines::new(context, core::iter::once(rod.map(|end| vec3(&end)))));
+    /// Ink and paper of the marks: the strongest contrast on either ground.
+    fn mark_colours(&self) -> [Vec3; 2] {
+        let dark_on_light = [[0.09, 0.09, 0.1], [1.0, 0.995, 0.98]].map(array3);
+        let [ink, paper] = dark_on_light;
+        if self.look.dark { [paper, ink] } else { [ink, paper] }
+    }
+
+    /// Faint and dashed where material stands before them, plain elsewhere.
+    fn rods(&self, context: &Context, program: &Program, marks: &Marks) {
+        let [ink, paper] = self.mark_colours();
         let stroke =
             |width_px, colour, dash_m, over| Stroke { width_px, colour, plane: NO_PLANE, lift: LIFT, dash_m, over };
-        self.place(&programs.line, &Vector3::zeros());
-        for (rod, dash_m) in rods.iter().zip([0.0, 0.012]) {
-            self.lines(&programs.line, rod, &stroke(1.5, ink.extend(0.28), 0.004, true));
-            self.lines(&programs.line, rod, &stroke(4.5, paper.extend(0.9), 0.0, false));
-            self.lines(&programs.line, rod, &stroke(2.0, ink.extend(1.0), dash_m, false));
+        self.place(program, &Vector3::zeros());
+        for (rod, dash_m) in marks.rods.iter().zip([0.0, 0.012]) {
+            let rod = GpuLines::new(context, core::iter::once(rod.map(|end| vec3(&end))));
+            self.lines(program, &rod, &stroke(1.5, ink.extend(0.28), 0.004, true));
+            self.lines(program, &rod, &stroke(4.5, paper.extend(0.9), 0.0, false));
+            self.lines(program, &rod, &stroke(2.0, ink.extend(1.0), dash_m, false));
         }
-        let (places, shapes): (Vec<_>, Vec<f32>) = marks.signs.iter().map(|(p, shape)| (vec3(p), *shape)).unzip();
-        let places = InstanceBuffer::new_with_data(context, &places);
-        let shapes = InstanceBuffer::new_with_data(context, &shapes);
-        for (strength, over) in [(0.3, true), (1.0, false)] {
-            let program = &programs.mark;
-            program.use_uniform("view_projection", mat4(&self.camera.view_projection));
-            program.use_uniform("size_px", self.size_px());
-            program.use_uniform("radius_px", self.px(6.5));
-            // A sign is flat: it must stand clear of a surface that curves towards the eye.
-            program.use_uniform("lift", 8.0 * LIFT);
-            program.use_uniform("ink", ink);
-            program.use_uniform("paper", paper);
-            program.use_uniform("strength", strength);
-            program.use_instance_attribute("place_m", &places);
-            program.use_instance_attribute("shape", &shapes);
-            program.draw_arrays_instanced(laid_over(over), self.viewport, 6, places.count());
+    }
+
+    fn signs(&self, context: &Context, program: &Program, signs: &[&(Vector3<f64>, f32)], strength: f32) {
+        if signs.is_empty() {
+            return;
         }
+        let [ink, paper] = self.mark_colours();
+        let gpu = GpuSigns::new(context, signs.iter().map(|(place, shape)| (vec3(place), *shape)));
+        program.use_uniform("view_projection", mat4(&self.camera.view_projection));
+        program.use_uniform("size_px", self.size_px());
+        program.use_uniform("radius_px", self.px(6.5));
+        program.use_uniform("ink", ink);
+        program.use_uniform("paper", paper);
+        program.use_uniform("strength", strength);
+        program.use_vertex_attribute("place_m", &gpu.place);
+        program.use_vertex_attribute("shape", &gpu.shape);
+        program.use_vertex_attribute("corner", &gpu.corner);
+        program.draw_elements(laid_over(true), self.viewport, &gpu.triangles);
     }
 }
 

@@ -13,7 +13,7 @@ use super::Plane;
 /// Half the bracket laid around every such height, in metres.
 const ASIDE_M: f64 = 1e-11;
 /// Evenly spread lines that start the sweep.
-const BASE_LINES: usize = 48;
+const BASE_LINES: usize = 32;
 /// Above this many heights, only one in each 2,048th of the disc is kept.
 const MANY: usize = 1024;
 

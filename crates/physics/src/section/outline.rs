@@ -2,12 +2,13 @@
 
 use crate::ball::Part;
 
+use super::CHORD_TOLERANCE_M;
 use super::sweep::Slab;
 
 /// Ends on one line closer together than this are one corner, in metres.
 const SNAP_M: f64 = 1e-5;
-/// Points this close to the chord of their neighbours are left out, in metres.
-const STRAIGHT_M: f64 = 1e-7;
+/// Points this close to a chord are left out, in metres.
+const STRAIGHT_M: f64 = CHORD_TOLERANCE_M / 4.0;
 
 /// A directed stretch of outline between two corners, material to its left.
 struct Side {
@@ -126,7 +127,7 @@ fn joined(corners: &[[f64; 2]], mut sides: Vec<Side>) -> Vec<Vec<[f64; 2]>> {
                 let Some(next) = leaving[corner].pop() else { break };
                 index = next;
             }
-            let path = straightened(&path);
+            let path = thinned(&path);
             if path.len() > 2 {
                 loops.push(path);
             }
@@ -135,18 +136,27 @@ fn joined(corners: &[[f64; 2]], mut sides: Vec<Side>) -> Vec<Vec<[f64; 2]>> {
     loops
 }
 
-/// Leaves out points that lie on the straight line between their neighbours.
-/// The first point, where sides meet, stays.
-fn straightened(path: &[[f64; 2]]) -> Vec<[f64; 2]> {
+/// A closed path without the points it can do without (Douglas and Peucker,
+/// "Algorithms for the reduction of the number of points…", Cartographica 10,
+/// 1973): what is left out lies within [`STRAIGHT_M`] of what is kept.
+fn thinned(path: &[[f64; 2]]) -> Vec<[f64; 2]> {
     let Some(&first) = path.first() else { return Vec::new() };
+    let off = |p: &[f64; 2]| (p[0] - first[0]).hypot(p[1] - first[1]);
+    let far = (0..path.len()).max_by(|&a, &b| off(&path[a]).total_cmp(&off(&path[b]))).unwrap_or(0);
     let mut kept = vec![first];
-    let mut last = first;
-    for (&point, &next) in path[1..].iter().zip(path.iter().skip(2).chain([&first])) {
-        if off_chord_m(last, point, next) > STRAIGHT_M {
-            kept.push(point);
-            last = point;
+    let closed: Vec<[f64; 2]> = path.iter().copied().chain([first]).collect();
+    // Halves still to be thinned, the next one last.
+    let mut spans = vec![(far, path.len()), (0, far)];
+    while let Some((from, to)) = spans.pop() {
+        let worst = (from + 1..to)
+            .map(|at| (off_chord_m(closed[from], closed[at], closed[to]), at))
+            .max_by(|a, b| a.0.total_cmp(&b.0));
+        match worst {
+            Some((off_m, at)) if off_m > STRAIGHT_M => spans.extend([(at, to), (from, at)]),
+            _ => kept.push(closed[to]),
         }
     }
+    kept.pop();
     kept
 }
 

@@ -44,7 +44,9 @@ fn outlines_close(section: &Section) {
             .flat_map(|l| l.iter().zip(l.iter().cycle().skip(1)))
             .map(|(a, b)| (a[0] * b[1] - b[0] * a[1]) / 2.0)
             .sum();
-        let slack = 1e-4 * region.area_m2 + 1e-9;
+        let lengths = region.loops.iter().flat_map(|l| l.iter().zip(l.iter().cycle().skip(1)));
+        let length: f64 = lengths.map(|(a, b)| (a[0] - b[0]).hypot(a[1] - b[1])).sum();
+        let slack = CHORD_TOLERANCE_M * length;
         assert!((signed - region.area_m2).abs() < slack, "{:?}: {signed} {}", region.part, region.area_m2);
     }
 }

@@ -1,4 +1,4 @@
-// A straight line of constant width on the screen, six corners an instance.
+// A straight line of constant width on the screen.
 uniform mat4 view_projection;
 uniform vec3 offset_m;
 uniform vec2 size_px;
@@ -6,11 +6,11 @@ uniform float width_px;
 uniform float lift;       // towards the eye, in depth
 in vec3 from_m;
 in vec3 to_m;
+in vec2 corner;           // along: 0 or 1; across: −1 or 1
 out vec3 at_m;
 out float side_px;
 out float along_m;
 void main() {
-    vec2 corner = vec2[6](vec2(0, -1), vec2(1, -1), vec2(1, 1), vec2(0, -1), vec2(1, 1), vec2(0, 1))[gl_VertexID];
     vec4 a = view_projection * vec4(from_m + offset_m, 1.0);
     vec4 b = view_projection * vec4(to_m + offset_m, 1.0);
     vec2 pa = a.xy / a.w * size_px * 0.5;

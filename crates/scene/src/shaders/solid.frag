@@ -22,9 +22,9 @@ void main() {
     vec3 light = normalize(-0.45 * right + 0.75 * up - 0.75 * forward);
     vec3 fill = normalize(0.7 * right - 0.2 * up - 0.6 * forward);
     float key = 0.5 + 0.5 * dot(n, light);
-    float soft = 0.42 + 0.5 * key * key + 0.14 * max(dot(n, fill), 0.0);
+    float soft = 0.60 + 0.36 * key * key + 0.08 * max(dot(n, fill), 0.0);
     vec3 halfway = normalize(light + to_eye);
-    float sheen = 0.10 * pow(max(dot(n, halfway), 0.0), 40.0);
+    float sheen = 0.07 * pow(max(dot(n, halfway), 0.0), 40.0);
     vec3 lit = colour * soft + sheen;
     lit = mix(lit, ground, dim);
     float width = max(fwidth(facing), 1e-5);

@@ -127,6 +127,8 @@ fn a_small_vent_hole_is_not_missed() {
         (off / (0.05 * M_PER_IN) - 1.0).abs() < 0.1
     });
     assert!(near_rim.count() > 16, "a rim all round");
+    let longest = skin[0].edges.iter().map(|[a, b]| (Vector3::from(*a) - Vector3::from(*b)).norm()).fold(0.0, f32::max);
+    assert!(longest < 0.5 * M_PER_IN as f32, "edges are cut as finely as surfaces: {longest}");
 }
 
 #[test]
