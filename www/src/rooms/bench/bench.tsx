@@ -5,14 +5,14 @@ import { reading } from "../../units";
 import { addPiece, hasField, problemAt } from "./edits";
 import { Holes } from "./holes";
 import { MaterialFields } from "./material-fields";
-import { followFocus, PartRow, PieceRow } from "./piece";
+import { followFocus, PartRow, PieceRow, partSays } from "./piece";
 import { TemplateRow } from "./template-row";
 
 /** Where the ball is made. */
 export function Bench() {
   const store = useStore();
   const { ball } = store.doc.value;
-  const { ballProblem } = store.derived.value;
+  const { ballProblem, weighed } = store.derived.value;
   const units = store.view.value.units;
   const cover = problemAt(ballProblem, "cover");
   // Told here where no piece, field or hole can show it.
@@ -47,11 +47,12 @@ export function Bench() {
         <PartRow
           part={0}
           name={ball.cover.name ?? "cover"}
-          says={`${reading(ball.cover.density_g_cc, "density", units)}, fills the rest`}
+          says={partSays(ball.cover.density_g_cc, ballProblem ? null : weighed.pieces[0], units)}
           problem={cover}
         >
           <p class="hint">
-            The <Term word="coverstock" /> reaches from the surface to the pieces.
+            The <Term word="coverstock" /> reaches from the surface to the pieces: it fills the rest of the
+            ball.
           </p>
           <MaterialFields
             made={ball.cover}

@@ -1,8 +1,9 @@
+import { Fold } from "../../parts/fold";
 import { Term } from "../../parts/term";
 import type { Cut, Piece, Problem } from "../../types";
 import { problemAt } from "./edits";
 import { extent } from "./shapes";
-import { PlaceFields, ShapeFields } from "./solid-fields";
+import { PlaceFold, ShapeFields } from "./solid-fields";
 
 interface CutsProps {
   piece: Piece;
@@ -36,8 +37,10 @@ export function Cuts({ piece, place, problem, reach_in, onChange }: CutsProps) {
       return next.length > 0 ? { ...rest, cuts: next } : rest;
     }, key);
   return (
-    <details open={problemAt(problem, `${place}.cuts`) ? true : undefined}>
-      <summary>Cuts and flow channels ({cuts.length})</summary>
+    <Fold
+      summary={`Cuts and flow channels (${cuts.length})`}
+      wrong={problemAt(problem, `${place}.cuts`) !== null}
+    >
       <p class="hint">
         A cut, such as a <Term word="flow channel" />, fills with what lies around the piece.
       </p>
@@ -51,10 +54,7 @@ export function Cuts({ piece, place, problem, reach_in, onChange }: CutsProps) {
             <legend>{name}</legend>
             {problem?.place === here && <p class="says says-wrong">{problem.message}</p>}
             <ShapeFields solid={cut} place={here} problem={problem} reach_in={reach_in} onChange={change} />
-            <details>
-              <summary>Position, tilt and squash</summary>
-              <PlaceFields solid={cut} place={here} problem={problem} reach_in={reach_in} onChange={change} />
-            </details>
+            <PlaceFold solid={cut} place={here} problem={problem} reach_in={reach_in} onChange={change} />
             <button type="button" onClick={() => set((was) => was.toSpliced(at, 1))}>
               Remove {name}
             </button>
@@ -64,6 +64,6 @@ export function Cuts({ piece, place, problem, reach_in, onChange }: CutsProps) {
       <button type="button" onClick={() => set((was) => [...was, channelFor(piece)])}>
         Add a flow channel
       </button>
-    </details>
+    </Fold>
   );
 }

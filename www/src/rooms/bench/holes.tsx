@@ -1,4 +1,5 @@
 import { NumberField } from "../../parts/field";
+import { Fold } from "../../parts/fold";
 import { useStore } from "../../store";
 import type { Hole, Problem, Vec3 } from "../../types";
 import { editHoles, problemAt } from "./edits";
@@ -12,8 +13,7 @@ export function Holes({ problem }: { problem: Problem | null }) {
   const store = useStore();
   const holes = store.doc.value.ball.holes ?? [];
   return (
-    <details open={problemAt(problem, "holes") ? true : undefined}>
-      <summary>Drilled holes ({holes.length})</summary>
+    <Fold summary={`Drilled holes (${holes.length})`} wrong={problemAt(problem, "holes") !== null}>
       <p class="hint">
         Here a hole only takes weight away. Where to drill a real ball is for a qualified pro shop to say.
       </p>
@@ -23,7 +23,7 @@ export function Holes({ problem }: { problem: Problem | null }) {
       <button type="button" onClick={() => editHoles(store, (was) => [...was, structuredClone(NEW_HOLE)])}>
         Add a hole
       </button>
-    </details>
+    </Fold>
   );
 }
 

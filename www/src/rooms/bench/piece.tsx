@@ -1,13 +1,13 @@
 import { useEffect, useRef } from "preact/hooks";
 import { WEIGHT_LIMIT_LB } from "../../limits";
 import { Swatch } from "../../parts/swatch";
-import { useStore } from "../../store";
+import { type Units, useStore } from "../../store";
 import type { Piece, Problem } from "../../types";
 import { LB_KG, reading } from "../../units";
 import { Cuts } from "./cuts";
 import { duplicatePiece, editPiece, hasField, movePiece, problemAt, removePiece } from "./edits";
 import { MaterialFields } from "./material-fields";
-import { PlaceFields, ShapeFields } from "./solid-fields";
+import { PlaceFold, ShapeFields } from "./solid-fields";
 
 interface PartRowProps {
   part: number;
@@ -55,6 +55,12 @@ export function PartRow({ part, name, says, problem, children }: PartRowProps) {
   );
 }
 
+/** The short line of a part: its density, and its weight where that is known. */
+export function partSays(density_g_cc: number, share: { mass_kg: number } | null | undefined, units: Units) {
+  const density = reading(density_g_cc, "density", units);
+  return share ? `${density}, ${reading(share.mass_kg / LB_KG, "weight", units)}` : density;
+}
+
 /** Takes the keyboard along to the part that is open after an edit of the list. */
 export function followFocus(selector: string): void {
   requestAnimationFrame(() => {
@@ -75,10 +81,7 @@ export function PieceRow({ piece, at, problem }: { piece: Piece; at: number; pro
   const last = ball.pieces.length - 1;
   const share = ballProblem ? undefined : weighed.pieces[at + 1];
   const weight_lb = (share?.mass_kg ?? 0) / LB_KG;
-  const says = [
-    reading(piece.density_g_cc, "density", units),
-    ...(share ? [reading(weight_lb, "weight", units)] : []),
-  ].join(", ");
+  const says = partSays(piece.density_g_cc, share, units);
   const change = (edit: (piece: Piece) => Piece, key: string) => editPiece(store, at, edit, key);
   const solid = {
     solid: piece,
@@ -146,10 +149,7 @@ export function PieceRow({ piece, at, problem }: { piece: Piece; at: number; pro
         onChange={(made, key) => change((old) => ({ ...old, ...made }), key)}
       />
       <ShapeFields {...solid} />
-      <details open={problemAt(mine, `${place}.at_in`) ? true : undefined}>
-        <summary>Position, tilt and squash</summary>
-        <PlaceFields {...solid} />
-      </details>
+      <PlaceFold {...solid} />
       <Cuts piece={piece} place={place} problem={mine} reach_in={ball.diameter_in} onChange={change} />
       <label class="line">
         <span class="field-label">Name</span>

@@ -1,4 +1,5 @@
 import { NumberField } from "../../parts/field";
+import { Fold } from "../../parts/fold";
 import { Term } from "../../parts/term";
 import type { Cut, Problem, Shape, Vec3 } from "../../types";
 import { problemAt } from "./edits";
@@ -63,8 +64,18 @@ export function ShapeFields<S extends Cut>({ solid, place, problem, reach_in, on
 
 const AXES = ["Sideways x", "Sideways y", "Towards pin z"];
 
-/** Where a solid stands, how it is tilted and squashed. */
-export function PlaceFields<S extends Cut>({ solid, place, problem, reach_in, onChange }: SolidProps<S>) {
+/** Where a solid stands, how it is tilted and squashed, folded away at first. */
+export function PlaceFold<S extends Cut>(props: SolidProps<S>) {
+  const { place, problem } = props;
+  const wrong = ["at_in", "turn_deg", "shape.squash"].some((key) => problemAt(problem, `${place}.${key}`));
+  return (
+    <Fold summary="Position, tilt and squash" wrong={wrong}>
+      <PlaceFields {...props} />
+    </Fold>
+  );
+}
+
+function PlaceFields<S extends Cut>({ solid, place, problem, reach_in, onChange }: SolidProps<S>) {
   const at = solid.at_in ?? [0, 0, 0];
   const turn = solid.turn_deg ?? [0, 0, 0];
   const squash = solid.shape.squash ?? [1, 1];
