@@ -36,7 +36,7 @@ test("the first view is a whole ball: parts, cut, numbers and shot, and an invit
   assert.ok((await page.locator(".part").count()) >= 4, "three pieces and the cover");
   const weight = await readout(page, "Weight");
   assert.ok(weight > 12 && weight <= 16, `a ball of sensible weight, not ${weight} lb`);
-  assert.match(await page.locator(".invitation").textContent(), /^Change something/);
+  assert.match(await page.locator(".room-bench .invitation").textContent(), /^Change something/);
   for (const room of ["Bench", "Saw", "Scale", "Lane"]) {
     assert.ok(await page.getByRole("heading", { name: room, exact: true }).isVisible(), room);
   }
@@ -151,6 +151,24 @@ test("a mistake shows at its piece in words, and the last good ball stays", asyn
     await page.locator(".part[data-open] .says-caution").textContent(),
     /published limit of 3\.80/,
   );
+  await check();
+  await context.close();
+});
+
+test("a mistake in folded controls opens them, also on the next visit", async () => {
+  const { page, context, reload, check } = await site.open({ viewport: DESKTOP });
+  const part = page.locator(".part[data-open]");
+  await part.getByText("Position, tilt and squash").click();
+  const along = part.getByRole("textbox", { name: "Along x" });
+  await along.fill("0");
+  await part.locator(".says-wrong").waitFor();
+  assert.equal(await part.locator(".says-wrong").count(), 1, "told once");
+  await page.waitForFunction(() => localStorage.getItem("pithball.bench/1")?.includes('"squash":[0,1]'));
+  await reload();
+  assert.ok(await part.locator(".says-wrong").isVisible());
+  await along.fill("0.9");
+  assert.equal(await page.locator(".says-wrong").count(), 0);
+  assert.ok(await along.isVisible(), "and stays open once put right");
   await check();
   await context.close();
 });
