@@ -4,6 +4,11 @@ import { WORDS, type Word } from "../words";
 
 /** A word of the trade; its dotted underline opens its meaning. */
 export function Term({ word, children }: { word: Word; children?: ComponentChildren }) {
+  return <Aside text={WORDS[word]}>{children ?? word}</Aside>;
+}
+
+/** Words with a dotted underline that opens one more sentence. */
+export function Aside({ text, children }: { text: string; children: ComponentChildren }) {
   const id = useId();
   const button = useRef<HTMLButtonElement>(null);
   const note = useRef<HTMLSpanElement>(null);
@@ -23,10 +28,10 @@ export function Term({ word, children }: { word: Word; children?: ComponentChild
   return (
     <>
       <button type="button" class="term" ref={button} popovertarget={id}>
-        {children ?? word}
+        {children}
       </button>
       <span class="meaning" id={id} popover="auto" ref={note} onToggle={place}>
-        {WORDS[word]}
+        {text}
       </span>
     </>
   );

@@ -1,6 +1,7 @@
 import { useId } from "preact/hooks";
 import { DENSITY_LIMIT_G_CC } from "../../limits";
 import { NumberField } from "../../parts/field";
+import { Aside } from "../../parts/term";
 import type { Problem } from "../../types";
 import { digits } from "../../units";
 import { MATERIALS, type Material } from "./materials";
@@ -69,7 +70,8 @@ export function MaterialFields({ made, problem, caution, onChange }: MaterialPro
       />
       {known && (
         <p class="hint">
-          Usually {low === high ? low : `${low} to ${high}`} g/cc. Source: {sourceOf(known)}.
+          Usually {low === high ? low : `${low} to ${high}`} g/cc:{" "}
+          <Aside text={`${capital(sourceOf(known))}. Used for ${known.for}.`}>where that comes from</Aside>
         </p>
       )}
     </>
@@ -82,4 +84,8 @@ function sourceOf({ source }: Material): string {
     .replace(/^[SC], /, "")
     .replace("(S, ", "(")
     .replace(/\bM\b/, "from memory, unverified");
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
