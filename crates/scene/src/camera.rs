@@ -25,6 +25,10 @@ pub struct Camera {
     height_px: f64,
     /// Half the picture's height at distance 1.
     slope: f64,
+    /// Length that looks one pixel long at the middle of the picture, in metres.
+    pub m_per_px: f64,
+    /// Depth in clip space that looks as long as one pixel is wide.
+    pub depth_per_px: f64,
 }
 
 /// How the eye stands and how much it must take in.
@@ -85,6 +89,7 @@ impl Camera {
             1.0,
         );
         let depth = far - near;
+        let m_per_px = 2.0 * slope * distance_m / stance.height_px;
         let projection = Matrix4::new(
             1.0 / (slope * aspect),
             0.0,
@@ -112,6 +117,8 @@ impl Camera {
             width_px: stance.width_px,
             height_px: stance.height_px,
             slope,
+            m_per_px,
+            depth_per_px: m_per_px * 2.0 * far * near / depth / distance_m.powi(2),
         }
     }
 

@@ -1,6 +1,6 @@
 //! What is kept on the graphics card.
 
-use physics::section::{Plane, Region, Section};
+use physics::section::{Plane, Region, Rung, Section};
 use three_d::{Context, CoreError, ElementBuffer, Program, Vec2, Vec3, VertexBuffer};
 
 use crate::convert::{array2, array3, vec3};
@@ -124,8 +124,9 @@ fn cap(context: &Context, plane: &Plane, region: &Region) -> GpuCap {
     let mut position: Vec<Vec2> = Vec::new();
     let mut triangles: Vec<u32> = Vec::new();
     for strip in &region.strips {
-        let last = strip.rungs.len() - 1;
-        for (place, rung) in strip.rungs.iter().enumerate() {
+        let rungs = spaced(&strip.rungs);
+        let last = rungs.len() - 1;
+        for (place, rung) in rungs.iter().enumerate() {
             let v_m = match place {
                 0 => rung.v_m - OVERLAP_M,
                 p if p == last => rung.v_m + OVERLAP_M,
@@ -150,4 +151,24 @@ fn cap(context: &Context, plane: &Plane, region: &Region) -> GpuCap {
         triangles: ElementBuffer::new_with_data(context, &triangles),
         outline: GpuLines::new(context, outline),
     }
+}
+
+/// The first and last rung and those between that leave triangles tall enough
+/// to be filled in single precision.
+fn spaced(rungs: &[Rung]) -> Vec<Rung> {
+    let mut kept: Vec<Rung> = Vec::with_capacity(rungs.len());
+    for &rung in rungs {
+        if kept.last().is_none_or(|last| rung.v_m - last.v_m > OVERLAP_M / 2.0) {
+            kept.push(rung);
+        }
+    }
+    match rungs.last() {
+        Some(&last) if kept.len() > 1 => {
+            kept.pop();
+            kept.push(last);
+        }
+        Some(&last) => kept.push(last),
+        None => {}
+    }
+    kept
 }

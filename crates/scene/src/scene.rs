@@ -24,8 +24,12 @@ use crate::pick::{Pick, camera, pick};
 
 /// A plane that saws nothing off, as the shaders take it.
 const NO_PLANE: Vec4 = Vec4::new(0.0, 0.0, 0.0, 1.0);
-/// How far lines stand before the surfaces they lie on, in depth.
-const LIFT: f32 = 4e-4;
+/// How far lines stand before the surfaces they lie on, in half line widths:
+/// enough for a ribbon that faces the eye to clear a surface that slopes.
+const LIFT: f64 = 1.0;
+/// How close the closest hatching may look, in CSS pixels, and its spacing.
+const LEAST_HATCH_PX: f64 = 5.5;
+const CLOSEST_HATCH_IN: f64 = 0.12;
 /// How much of the ground shows through parts beside a highlighted one.
 const DIMMED: f32 = 0.62;
 
@@ -216,12 +220,22 @@ impl Frame<'_> {
         program.use_uniform("ground", array3(self.theme.ground));
         program.use_uniform("hatch_ink", array3(self.theme.ink));
         program.use_uniform("dim", self.dim(shown.part));
-        program.use_uniform("line_a", lines(hatching.first));
-        program.use_uniform("line_b", lines(hatching.second));
+        program.use_uniform("line_a", self.hatch_lines(hatching.first));
+        program.use_uniform("line_b", self.hatch_lines(hatching.second));
         program.use_uniform("dots", f32::from(u8::from(hatching.dots)));
         program.use_uniform("hatch_px", self.px(1.0));
         program.use_vertex_attribute("position", &cap.position);
         program.draw_elements(opaque(), self.viewport, &cap.triangles);
+    }
+
+    /// Direction across the lines, and their spacing in metres (0: none). The
+    /// spacing is doubled or halved until it looks as it does on a sheet.
+    fn hatch_lines(&self, lines: Option<Lines>) -> Vec3 {
+        let Some(Lines { angle_deg, spacing_in }) = lines else { return Vec3::new(0.0, 1.0, 0.0) };
+        let (sin, cos) = angle_deg.to_radians().sin_cos();
+        let looks_px = spacing_in * M_PER_IN / (self.camera.m_per_px * self.look.pixel_ratio);
+        let doublings = (LEAST_HATCH_PX * spacing_in / CLOSEST_HATCH_IN / looks_px).log2().ceil();
+        Vec3::new(-sin as f32, cos as f32, (spacing_in * M_PER_IN * doublings.exp2()) as f32)
     }
 
     fn outline(&self, program: &Program, shown: &Shown, lines: &GpuLines, width_px: f64) {
@@ -229,13 +243,8 @@ impl Frame<'_> {
         let width_px = if own { 2.2 * width_px } else { width_px };
         let strength = if self.dim(shown.part) > 0.0 { 0.55 } else { 1.0 };
         self.place(program, &shown.offset_m);
-        let lift = if own { 1.5 * LIFT } else { LIFT };
         let colour = array3(self.theme.ink).extend(strength);
-        self.lines(
-            program,
-            lines,
-            &Stroke { width_px, colour, plane: plane_of(shown), lift, dash_m: 0.0, over: false },
-        );
+        self.lines(program, lines, &Stroke { width_px, colour, plane: plane_of(shown), dash_m: 0.0, over: false });
     }
 
     fn lines(&self, program: &Program, lines: &GpuLines, stroke: &Stroke) {
@@ -246,7 +255,8 @@ impl Frame<'_> {
         program.use_uniform("size_px", self.size_px());
         program.use_uniform("width_px", width_px);
         program.use_uniform("half_width_px", width_px / 2.0);
-        program.use_uniform("lift", stroke.lift);
+        let half_px = f64::from(width_px) / 2.0 + 0.75;
+        program.use_uniform("lift", (LIFT * half_px * self.camera.depth_per_px) as f32);
         program.use_uniform("plane", stroke.plane);
         program.use_uniform("line_colour", stroke.colour);
         program.use_uniform("dash_m", stroke.dash_m);
@@ -266,8 +276,7 @@ impl Frame<'_> {
     /// Faint and dashed where material stands before them, plain elsewhere.
     fn rods(&self, context: &Context, program: &Program, marks: &Marks) {
         let [ink, paper] = self.mark_colours();
-        let stroke =
-            |width_px, colour, dash_m, over| Stroke { width_px, colour, plane: NO_PLANE, lift: LIFT, dash_m, over };
+        let stroke = |width_px, colour, dash_m, over| Stroke { width_px, colour, plane: NO_PLANE, dash_m, over };
         self.place(program, &Vector3::zeros());
         for (rod, dash_m) in marks.rods.iter().zip([0.0, 0.012]) {
             let rod = GpuLines::new(context, core::iter::once(rod.map(|end| vec3(&end))));
@@ -301,7 +310,6 @@ struct Stroke {
     width_px: f64,
     colour: Vec4,
     plane: Vec4,
-    lift: f32,
     dash_m: f32,
     /// Drawn over everything.
     over: bool,
@@ -309,13 +317,6 @@ struct Stroke {
 
 fn plane_of(shown: &Shown) -> Vec4 {
     shown.plane.map_or(NO_PLANE, |plane| vec4(&plane.normal, plane.depth_m))
-}
-
-/// Direction across the lines, and their spacing in metres (0: none).
-fn lines(lines: Option<Lines>) -> Vec3 {
-    let Some(Lines { angle_deg, spacing_in }) = lines else { return Vec3::new(0.0, 1.0, 0.0) };
-    let (sin, cos) = angle_deg.to_radians().sin_cos();
-    Vec3::new(-sin as f32, cos as f32, (spacing_in * M_PER_IN) as f32)
 }
 
 fn opaque() -> RenderStates {

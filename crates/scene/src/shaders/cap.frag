@@ -14,8 +14,6 @@ float off_px(vec3 set) {
     float across = dot(at_m, set.xy);
     float pixel = max(fwidth(across), 1e-9);
     if (set.z <= 0.0) return 1e3;
-    // Lines closer than a few pixels would only shimmer.
-    if (set.z < 2.2 * pixel) return 1e3;
     return abs(across - set.z * floor(across / set.z + 0.5)) / pixel;
 }
 void main() {

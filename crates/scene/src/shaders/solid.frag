@@ -10,7 +10,8 @@ uniform vec3 ground;
 uniform vec3 ink;
 uniform float dim;
 uniform float ink_px;
-in vec3 at_m;
+// At the limb a triangle's middle may lie far off: only covered places count.
+centroid in vec3 at_m;
 in vec3 out_normal;
 out vec4 out_colour;
 void main() {

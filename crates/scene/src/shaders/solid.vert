@@ -2,7 +2,7 @@ uniform mat4 view_projection;
 uniform vec3 offset_m;
 in vec3 position;
 in vec3 normal;
-out vec3 at_m;
+centroid out vec3 at_m;
 out vec3 out_normal;
 void main() {
     at_m = position;
