@@ -28,7 +28,8 @@ void main() {
     float sheen = 0.07 * pow(max(dot(n, halfway), 0.0), 40.0);
     vec3 lit = colour * soft + sheen;
     lit = mix(lit, ground, dim);
-    float width = max(fwidth(facing), 1e-5);
+    // Sliver triangles have wild derivatives.
+    float width = clamp(fwidth(facing), 1e-5, 0.15);
     float edge = 1.0 - smoothstep(ink_px * width, (ink_px + 1.0) * width, facing);
     out_colour = vec4(mix(lit, ink, edge * (1.0 - 0.6 * dim)), 1.0);
 }
