@@ -98,8 +98,8 @@ fn placed(within_in: f64) -> impl Strategy<Value = Solid> {
     )
 }
 
-fn piece(within_in: f64) -> impl Strategy<Value = Piece> {
-    let cuts = proptest::collection::vec(placed(4.0), 0..3);
+fn piece(within_in: f64, most_cuts: usize) -> impl Strategy<Value = Piece> {
+    let cuts = proptest::collection::vec(placed(4.0), 0..=most_cuts);
     (placed(within_in), 0.4..3.7, cuts).prop_map(|(solid, density, cuts): (Solid, f64, Vec<Solid>)| Piece {
         density_kg_m3: density * 1000.0,
         solid,
@@ -107,23 +107,36 @@ fn piece(within_in: f64) -> impl Strategy<Value = Piece> {
     })
 }
 
-/// A ball with one to four pieces, all within a radius, and no holes.
-pub fn undrilled(within_in: f64) -> impl Strategy<Value = Recipe> {
-    proptest::collection::vec(piece(within_in), 1..5).prop_map(|pieces| {
+fn pieces(within_in: f64, most: usize, most_cuts: usize) -> impl Strategy<Value = Recipe> {
+    proptest::collection::vec(piece(within_in, most_cuts), 1..=most).prop_map(|pieces| {
         let mut recipe = ball(2.0 * RADIUS_IN, 1.18);
         recipe.pieces = pieces;
         recipe
     })
 }
 
-/// A ball with one to four pieces and up to three holes, some pitched.
-pub fn any_ball() -> impl Strategy<Value = Recipe> {
+fn drilled(undrilled: impl Strategy<Value = Recipe>, most: usize) -> impl Strategy<Value = Recipe> {
     let hole = (direction(), direction(), prop_oneof![Just(0.0), 0.0..0.6], 0.5..1.2, 0.5..4.0);
-    (undrilled(RADIUS_IN), proptest::collection::vec(hole, 0..4)).prop_map(|(mut recipe, holes)| {
+    (undrilled, proptest::collection::vec(hole, 0..=most)).prop_map(|(mut recipe, holes)| {
         for (entry, side, pitch, diameter_in, depth_in) in holes {
             let axis: Vector3<f64> = side * pitch - entry;
             recipe = recipe.drill_along(entry.into(), axis.into(), diameter_in, depth_in);
         }
         recipe
     })
+}
+
+/// A ball with one or two pieces, all within a radius, at most one cut in each, and no holes.
+pub fn undrilled(within_in: f64) -> impl Strategy<Value = Recipe> {
+    pieces(within_in, 2, 1)
+}
+
+/// A ball with one or two pieces, at most one cut in each, and at most one hole.
+pub fn plain_ball() -> impl Strategy<Value = Recipe> {
+    drilled(undrilled(RADIUS_IN), 1)
+}
+
+/// A ball with one to four pieces, up to two cuts in each, and up to three holes, some pitched.
+pub fn any_ball() -> impl Strategy<Value = Recipe> {
+    drilled(pieces(RADIUS_IN, 4, 2), 3)
 }

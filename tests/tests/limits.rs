@@ -30,6 +30,7 @@ fn circumference_limits_are_the_diameter_limits() {
 }
 
 #[test]
+#[allow(clippy::approx_constant, reason = "an RG, not the base of logarithms")]
 fn a_uniform_ball() {
     // RG = √(2/5)·R (any mechanics handbook) at both published diameters, to four places.
     for (diameter_in, rg_in) in DIAMETER_IN.into_iter().zip([2.6879, 2.7180]) {
