@@ -21,7 +21,7 @@ fn cases(cases: u32) -> ProptestConfig {
         RngSeed::Random => RngSeed::Fixed(1),
         asked => asked,
     };
-    ProptestConfig { cases, rng_seed, max_shrink_iters: 30, failure_persistence: None, ..usual }
+    ProptestConfig { cases, rng_seed, max_shrink_iters: 4, failure_persistence: None, ..usual }
 }
 
 /// Rounding of the comparison itself.
