@@ -20,14 +20,21 @@ export function facingCamera(normal: Vec3): Camera {
   return { yaw_deg: round_deg + 90 - 24, pitch_deg: Math.min(70, Math.max(-70, up_deg + 16)), zoom: 1 };
 }
 
-export function lookOf(view: View, derived: Derived, camera: Camera, size: Size, dark: boolean): Look {
+export function lookOf(
+  view: View,
+  derived: Derived,
+  highlighted: number | null,
+  camera: Camera,
+  size: Size,
+  dark: boolean,
+): Look {
   return {
     ...size,
     ...camera,
     plane: view.plane,
     exploded: view.exploded,
     hidden: view.hidden,
-    highlighted: view.selected,
+    highlighted,
     markers: view.markers,
     dark,
     paint: Array.from({ length: derived.file.pieces.length + 1 }, (_, part) => {

@@ -30,9 +30,13 @@ export function Saw() {
   const [missing, setMissing] = useState<string | null>(null);
   const [camera, setCamera] = useState<Camera>(() => facingCamera(plane?.normal ?? [1, 0, 0]));
   const [said, setSaid] = useState("");
+  // A part in hand on the Bench is told of here, but only one asked for here stands out.
+  const [asked, setAsked] = useState<number | null>(null);
+  const highlighted = asked === selected ? asked : null;
   const takePicture = useRef<(() => Promise<Blob | null>) | null>(null);
 
   function pick(part: number | null) {
+    setAsked(part);
     store.look({ selected: part });
     setSaid(
       part === null ? "No part chosen." : aboutPart(store.derived.peek(), part, store.view.peek().units),
@@ -58,9 +62,10 @@ export function Saw() {
             </p>
           )}
           {picture === "two" ? (
-            <TwoCuts />
+            <TwoCuts highlighted={highlighted} />
           ) : solid ? (
             <Solid
+              highlighted={highlighted}
               camera={camera}
               onCamera={setCamera}
               onPick={pick}
@@ -70,7 +75,7 @@ export function Saw() {
               }}
             />
           ) : (
-            <FlatPicture onPick={pick} />
+            <FlatPicture highlighted={highlighted} onPick={pick} />
           )}
           {solid && <CameraButtons camera={camera} onCamera={setCamera} plane={plane} />}
         </div>
@@ -95,9 +100,9 @@ export function Saw() {
   );
 }
 
-function FlatPicture({ onPick }: { onPick(part: number): void }) {
+function FlatPicture({ highlighted, onPick }: { highlighted: number | null; onPick(part: number): void }) {
   const store = useStore();
-  const { units, selected, markers } = store.view.value;
+  const { units, markers } = store.view.value;
   const [box, size] = useSize<HTMLDivElement>();
   const dark = useDark();
   const section = store.section.value;
@@ -112,7 +117,7 @@ function FlatPicture({ onPick }: { onPick(part: number): void }) {
           {...size}
           dark={dark}
           marked={markers}
-          highlighted={selected}
+          highlighted={highlighted}
           onPick={onPick}
         />
       )}

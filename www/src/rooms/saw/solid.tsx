@@ -8,6 +8,8 @@ import { type Camera, lookOf } from "./camera";
 import { useDark } from "./dark";
 
 interface SolidProps {
+  /** The part that stands out. */
+  highlighted: number | null;
   camera: Camera;
   onCamera(change: (camera: Camera) => Camera): void;
   onPick(part: number | null): void;
@@ -36,7 +38,7 @@ export const clampCamera = ({ yaw_deg, pitch_deg, zoom }: Camera): Camera => ({
 });
 
 export function Solid(props: SolidProps) {
-  const { camera, onCamera, onPick, onMissing, onReady } = props;
+  const { highlighted, camera, onCamera, onPick, onMissing, onReady } = props;
   const store = useStore();
   const [box, size] = useSize<HTMLDivElement>();
   const canvas = useRef<HTMLCanvasElement>(null);
@@ -45,7 +47,8 @@ export function Solid(props: SolidProps) {
   const dark = useDark();
   const pointers = useRef(new Map<number, { x: number; y: number }>());
   const moved = useRef(0);
-  const look: Look | null = size && lookOf(store.view.value, store.derived.value, camera, size, dark);
+  const look: Look | null =
+    size && lookOf(store.view.value, store.derived.value, highlighted, camera, size, dark);
   const labels = useRef(new Map<MarkPlace["mark"], HTMLElement>());
   const drawn = useRef<{ ball: WasmBall; look: string } | null>(null);
   const latest = useRef(look);
@@ -63,7 +66,11 @@ export function Solid(props: SolidProps) {
       if (!label) continue;
       label.hidden = !place;
       label.classList.toggle("behind", place?.visible === false);
-      if (place) label.style.translate = `${place.x_px}px ${place.y_px}px`;
+      if (!place) continue;
+      const y_px = Math.min(latest.current.height_px - 12, Math.max(12, place.y_px));
+      // The low RG axis mostly comes out near the pin: its name stands on the other side.
+      const x = name === "low_rg" ? `calc(${place.x_px - 22}px - 100%)` : `${place.x_px}px`;
+      label.style.translate = `${x} ${y_px}px`;
     }
   }
 

@@ -47,10 +47,10 @@ function telling(derived: Derived): string {
 }
 
 /** One ball, two cuts, one scale: how a core comes to look like another. */
-export function TwoCuts() {
+export function TwoCuts({ highlighted }: { highlighted: number | null }) {
   const store = useStore();
   const derived = store.derived.value;
-  const { units, selected, markers } = store.view.value;
+  const { units, markers } = store.view.value;
   const dark = useDark();
   const [box, size] = useSize<HTMLDivElement>();
   const [chosen, setChosen] = useState<string | null>(null);
@@ -63,7 +63,7 @@ export function TwoCuts() {
   const width_px = size ? (beside ? (size.width_px - 8) / 2 : size.width_px) : 0;
   const height_px = Math.min(Math.max(width_px - 70, 220), 420);
   const words = (plane: Plane) => planeWords(plane, (inches) => reading(inches, "size", units));
-  const drawing = { derived, units, dark, width_px, height_px, marked: markers, highlighted: selected };
+  const drawing = { derived, units, dark, width_px, height_px, marked: markers, highlighted };
   return (
     <div class="two-cuts">
       <div class="two-cuts-pair" data-beside={beside || undefined} ref={box}>
