@@ -428,3 +428,14 @@ for (const [name, viewport, colorScheme] of [
     await context.close();
   });
 }
+
+test("on a phone laid on its side the page scrolls and the numbers stay", async () => {
+  const { page, context, check } = await site.open({ viewport: { width: 844, height: 390 } });
+  await page.getByRole("navigation").getByRole("button", { name: "Scale" }).click();
+  await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
+  const strip = await page.locator(".strip").boundingBox();
+  assert.ok(strip.y >= 0 && strip.y + strip.height <= 390, `the numbers are at ${strip.y}`);
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await check();
+  await context.close();
+});

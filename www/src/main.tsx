@@ -36,6 +36,7 @@ async function start(root: HTMLElement): Promise<void> {
   try {
     store = build(await startModule(), found);
   } catch (error) {
+    root.replaceChildren();
     render(<Fault error={error} doc={keptDoc(found)} />, root);
     return;
   }
@@ -49,6 +50,7 @@ async function start(root: HTMLElement): Promise<void> {
     if (event.error) store.fail(event.error);
   });
   addEventListener("unhandledrejection", (event) => store.fail(event.reason));
+  root.replaceChildren();
   render(
     <StoreContext.Provider value={store}>
       <App />

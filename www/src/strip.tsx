@@ -7,7 +7,7 @@ export function Strip() {
   const { weighed, roll, ballProblem } = store.derived.value;
   const { entry_angle_deg } = roll.summary;
   return (
-    <section aria-label="The numbers that matter">
+    <section class="strip-place" aria-label="The numbers that matter">
       <dl class="strip" data-stale={ballProblem ? "" : undefined}>
         <Item name="Weight" value={weighed.weight_lb} quantity="weight" />
         <Item name="RG" value={weighed.rg_in.low} quantity="rg" />
