@@ -17,6 +17,7 @@ import json
 import math
 import platform
 import sys
+from importlib.metadata import version
 from pathlib import Path
 
 import manifold3d
@@ -273,7 +274,7 @@ def main():
     if only:
         return
     made_with = {"python": platform.python_version(), "trimesh": trimesh.__version__,
-                 "manifold3d": "3.5.4", "numpy": np.__version__}
+                 "manifold3d": version("manifold3d"), "numpy": np.__version__}
     text = json.dumps({"made_with": made_with, "chords": CHORDS, "balls": out}, indent=1)
     (HERE / "weigh_trimesh.json").write_text(text + "\n")
 

@@ -4,8 +4,11 @@
 
 #![allow(clippy::unwrap_used, reason = "a check that cannot be set up must fail loudly")]
 
+use nalgebra::Vector3;
+use physics::ball::{Ball, Part};
 use physics::recipe::Recipe;
 use physics::roll::{Friction, Hand, Layout, Release, RigidBall, Shot, Summary, Zone, roll};
+use physics::section::{Plane, section};
 use physics::units::{KG_PER_LB, M_PER_FT, M_PER_IN, M_S_PER_MPH, RAD_S_PER_RPM};
 use physics::weigh::Weighed;
 use pithball_tests::body::weighed;
@@ -129,4 +132,27 @@ fn lighter_weights_are_made_by_lightening_one_piece() {
     let by_core = made(1);
     assert!(by_core.windows(2).all(|w| low_in(&w[1]) > low_in(&w[0])));
     assert!(by_core.windows(2).all(|w| differential_in(&w[1]) < differential_in(&w[0])));
+}
+
+/// One core, two looks: cut along the plane x = 0 a squashed, double-lobed core is broad, along
+/// y = 0 it is slim, and both are the same piece.
+#[test]
+fn one_core_looks_different_cut_along_another_plane() {
+    let lobes = lathe(&[[0.0, -2.4], [1.5, -1.7], [0.7, 0.0], [1.5, 1.7], [0.0, 2.4]]).squash([0.7, 1.3]);
+    let made = Ball::new(&ball(8.55, 1.18).pour(2.2, lobes)).unwrap();
+    let seen = |normal: Vector3<f64>| {
+        let cut = section(&made, Plane::new(normal, 0.0).unwrap());
+        cut.regions.iter().find(|r| r.part == Part::Piece(0)).unwrap().area_m2 / (M_PER_IN * M_PER_IN)
+    };
+    // Areas of the polygon, mirrored, times the squash across: 2·∫r dz = 10.3 in² unsquashed.
+    let flat = 2.0 * (0.5 * 1.5 * 0.7 + 0.5 * (1.5 + 0.7) * 1.7) * 2.0;
+    within("along x = 0, in²", seen(Vector3::x()), flat * 1.3, 1e-3 * flat);
+    within("along y = 0, in²", seen(Vector3::y()), flat * 0.7, 1e-3 * flat);
+    // Across the waist and across a lobe: an ellipse each, four times and more apart.
+    let across = |depth_in: f64| {
+        let cut = section(&made, Plane::new(Vector3::z(), depth_in * M_PER_IN).unwrap());
+        cut.regions.iter().find(|r| r.part == Part::Piece(0)).unwrap().area_m2 / (M_PER_IN * M_PER_IN)
+    };
+    within("waist, in²", across(0.0), core::f64::consts::PI * 0.49 * 0.91, 1e-3);
+    assert!(across(1.7) > 4.0 * across(0.0));
 }
