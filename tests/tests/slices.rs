@@ -2,6 +2,8 @@
 //! the volumes that weigh finds. Two parts of the program that share only the
 //! material rule.
 
+#![allow(clippy::unwrap_used, reason = "a check that cannot be set up must fail loudly")]
+
 use nalgebra::Vector3;
 use physics::ball::{Ball, Part};
 use physics::recipe::Recipe;
