@@ -124,6 +124,25 @@ test("a click on the picture names the part there, in 3D and in the drawing", as
   await context.close();
 });
 
+test("a part can be taken out of the picture and put back", async () => {
+  const { page, context, saw, check } = await sawOpen();
+  const shown = async () => {
+    await page.waitForTimeout(300);
+    return (await saw.locator(".solid").screenshot()).toString("base64");
+  };
+  const whole = await shown();
+  await saw.getByLabel("Show inner core").uncheck();
+  assert.notEqual(await shown(), whole);
+  await saw.getByRole("button", { name: "Drawing" }).click();
+  const parts = () =>
+    saw.locator("svg[role=img] [data-part]").evaluateAll((all) => all.map((one) => one.dataset.part));
+  assert.deepEqual(new Set(await parts()), new Set(["0", "1"]));
+  await saw.getByLabel("Show inner core").check();
+  assert.deepEqual(new Set(await parts()), new Set(["0", "1", "2"]));
+  await check();
+  await context.close();
+});
+
 test("the arrow keys and the buttons turn the picture", async () => {
   const { page, context, saw, check } = await sawOpen();
   const shown = async () => (await saw.locator(".solid").screenshot()).toString("base64");

@@ -66,7 +66,7 @@ const ROWS: Row[] = [
     label: <Term word="track flare">Flare</Term>,
     quantity: "size",
     of: (roll) => roll.summary.flare_in,
-    says: "How far apart the first and the last ring lie.",
+    says: "Width of the band of rings, where it is widest.",
   },
   {
     label: "Axis migration",

@@ -4,12 +4,14 @@ import { useStore } from "../../store";
 import { type Facing, facingOf, flipped, normalOf, type Plane, PRESETS, presetOf } from "./plane";
 
 interface PlaneControlsProps {
+  /** Whether the picture can be pulled apart: a flat drawing cannot. */
+  apart: boolean;
   /** Turns the picture to face a plane just chosen. */
   onFace(plane: Plane): void;
 }
 
 /** Which way the saw cuts, how deep, and how far the pieces are pulled apart. */
-export function PlaneControls({ onFace }: PlaneControlsProps) {
+export function PlaneControls({ apart, onFace }: PlaneControlsProps) {
   const store = useStore();
   const { plane, exploded } = store.view.value;
   const radius_in = store.derived.value.file.diameter_in / 2;
@@ -86,15 +88,17 @@ export function PlaneControls({ onFace }: PlaneControlsProps) {
           />
         </>
       )}
-      <BoundedField
-        label="Pull apart"
-        value={exploded}
-        quantity="share"
-        min={0}
-        max={1}
-        step={0.02}
-        onChange={(value) => store.look({ exploded: value })}
-      />
+      {apart && (
+        <BoundedField
+          label="Pull apart"
+          value={exploded}
+          quantity="share"
+          min={0}
+          max={1}
+          step={0.02}
+          onChange={(value) => store.look({ exploded: value })}
+        />
+      )}
     </fieldset>
   );
 }

@@ -4,6 +4,7 @@ import { useRef, useState } from "preact/hooks";
 import { useSize } from "../../draw/use-size";
 import { download, fileName } from "../../files";
 import { useStore } from "../../store";
+import type { Section } from "../../types";
 import { type Camera, facingCamera } from "./camera";
 import { CutWords } from "./cut-words";
 import { useDark } from "./dark";
@@ -89,7 +90,7 @@ export function Saw() {
             {said}
           </p>
           {picture !== "two" && (
-            <PlaneControls onFace={(next: Plane) => setCamera(facingCamera(next.normal))} />
+            <PlaneControls apart={solid} onFace={(next: Plane) => setCamera(facingCamera(next.normal))} />
           )}
           <PartList onPick={pick} />
           {picture !== "two" && <CutWords id="cut-words" />}
@@ -102,7 +103,7 @@ export function Saw() {
 
 function FlatPicture({ highlighted, onPick }: { highlighted: number | null; onPick(part: number): void }) {
   const store = useStore();
-  const { units, markers } = store.view.value;
+  const { units, markers, hidden } = store.view.value;
   const [box, size] = useSize<HTMLDivElement>();
   const dark = useDark();
   const section = store.section.value;
@@ -112,7 +113,7 @@ function FlatPicture({ highlighted, onPick }: { highlighted: number | null; onPi
         <Flat
           id="cut"
           derived={store.derived.value}
-          section={section}
+          section={shownOf(section, hidden)}
           units={units}
           {...size}
           dark={dark}
@@ -125,6 +126,12 @@ function FlatPicture({ highlighted, onPick }: { highlighted: number | null; onPi
     </div>
   );
 }
+
+/** The cut without the parts taken out of the picture. */
+const shownOf = (section: Section, hidden: number[]): Section => ({
+  ...section,
+  regions: section.regions.filter(({ part }) => !hidden.includes(part)),
+});
 
 interface CameraButtonsProps {
   camera: Camera;
@@ -189,7 +196,7 @@ function Saves({ solid, takePicture }: SavesProps) {
       <Flat
         id="section"
         derived={derived}
-        section={section}
+        section={shownOf(section, store.view.value.hidden)}
         units={store.view.value.units}
         width_px={840}
         height_px={680}

@@ -214,7 +214,7 @@ export function Solid(props: SolidProps) {
       {lost && (
         <p class="solid-lost" role="status">
           The graphics card let go of the 3D picture. Your ball is safe; the picture comes back by itself when
-          the card does. Until then, the flat drawing shows the same cut.
+          the card does. Until then, Drawing above shows the same cut.
         </p>
       )}
     </div>
