@@ -68,8 +68,10 @@ pub(super) fn any_shot(dice: &mut Dice) -> Shot {
     }
 }
 
-/// A hundred times tighter than a run that cannot keep its promise.
+/// Several hundred times tighter than a run's own.
 const FAR_TIGHTER: f64 = 1e-10;
+/// What is promised at the pins, in boards and degrees.
+const PROMISE: f64 = 1e-3;
 
 #[test]
 fn the_promise_at_the_pins_is_kept_and_the_bound_holds() {

@@ -33,6 +33,10 @@ const LEAST_STEP_S: f64 = 1e-8;
 const STILL_M_S: f64 = 1e-6;
 /// Part of what is left of the slip that one step may take.
 const APPROACH: f64 = 0.9;
+/// Error of the slip a late beginning is given, by the turn meanwhile.
+const PUSH_ERROR: f64 = 0.1;
+/// How much of an error a slip turned about makes its own.
+const TURN_ERROR: f64 = 0.3;
 /// Where slip begins at once and at full strength, the time in which the first
 /// of it is given.
 const SEED_S: f64 = 1e-6;
@@ -166,8 +170,10 @@ impl<'a> Run<'a> {
     fn let_go(&mut self, mu: f64, late_s: f64) {
         let size = self.now.friction_n.norm();
         if size > 0.0 {
-            let lacked = self.now.friction_n * (self.now.margin_n / size);
-            self.y = self.body.push(&self.y, &(lacked * late_s));
+            let push = self.now.friction_n * (self.now.margin_n / size * late_s);
+            self.y = self.body.push(&self.y, &push);
+            let given = self.body.slip_per_push * push.norm();
+            self.control.add_velocity(self.time_s, PUSH_ERROR * given * late_s * self.now.d[11]);
         }
         self.contact = Contact::Slip { mu };
         self.now = self.rates(&self.y);
@@ -211,10 +217,29 @@ impl<'a> Run<'a> {
         self.check()?;
         let end = self.meet(event);
         if end.is_none() {
+            self.watch_slip(&leg);
             self.settle();
             self.check()?;
         }
         Ok((leg, end))
+    }
+
+    /// Where slip is so small that its direction turns faster than the ball,
+    /// the next step changes with it; and where slip shrinks, is turned about
+    /// and grows again, an error of its direction grows too.
+    fn watch_slip(&mut self, leg: &Leg) {
+        let (Contact::Slip { .. }, Contact::Slip { .. }) = (leg.contact, self.contact) else { return };
+        let (was, is) = (self.body.slip(&leg.y), self.body.slip(&self.y));
+        let (before, after) = (was.norm(), is.norm());
+        let rate = self.body.slip_rate(&self.now.d);
+        let small = self.body.slip_per_push * self.now.friction_n.norm() / self.now.d[11].max(1.0);
+        if before == 0.0 || before.max(after) > small {
+            return;
+        }
+        self.next_s = (self.next_s * (after / before).clamp(0.1, 2.0)).max(LEAST_STEP_S);
+        if was.dot(&self.body.slip_rate(&leg.rates.d)) < 0.0 && is.dot(&rate) > 0.0 {
+            self.control.grow(self.time_s, TURN_ERROR * small / before.min(after));
+        }
     }
 
     /// What an event changes.
