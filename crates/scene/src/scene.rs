@@ -240,10 +240,12 @@ impl Frame<'_> {
 
     fn outline(&self, program: &Program, shown: &Shown, lines: &GpuLines, width_px: f64) {
         let own = self.stands_out(shown.part);
-        let width_px = if own { 2.2 * width_px } else { width_px };
-        let strength = if self.dim(shown.part) > 0.0 { 0.55 } else { 1.0 };
+        let width_px = if own { 1.9 * width_px } else { width_px };
+        // A dimmed line is paler, not see-through, or its joints would show.
+        let pale = 0.7 * self.dim(shown.part);
+        let colour = [0, 1, 2].map(|n| self.theme.ink[n] + pale * (self.theme.ground[n] - self.theme.ink[n]));
         self.place(program, &shown.offset_m);
-        let colour = array3(self.theme.ink).extend(strength);
+        let colour = array3(colour).extend(1.0);
         self.lines(program, lines, &Stroke { width_px, colour, plane: plane_of(shown), dash_m: 0.0, over: false });
     }
 
