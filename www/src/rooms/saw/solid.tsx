@@ -29,7 +29,8 @@ const MARKS = new Map<MarkPlace["mark"], string>([
 
 const TURN_DEG_PX = 0.45;
 const KEY_DEG = 5;
-const CLICK_PX = 4;
+/** A finger trembles more than a mouse. */
+const CLICK_PX = { mouse: 4, touch: 14 };
 
 export const clampCamera = ({ yaw_deg, pitch_deg, zoom }: Camera): Camera => ({
   yaw_deg: ((((yaw_deg + 180) % 360) + 360) % 360) - 180,
@@ -159,7 +160,12 @@ export function Solid(props: SolidProps) {
 
   function drop(event: PointerEvent) {
     const known = pointers.current.delete(event.pointerId);
-    if (!known || event.type === "pointercancel" || moved.current > CLICK_PX) return;
+    if (
+      !known ||
+      event.type === "pointercancel" ||
+      moved.current > CLICK_PX[event.pointerType === "touch" ? "touch" : "mouse"]
+    )
+      return;
     const rect = canvas.current?.getBoundingClientRect();
     if (!rect || !view.current || !latest.current) return;
     const at: [number, number] = [event.clientX - rect.left, event.clientY - rect.top];
