@@ -48,7 +48,10 @@ test("build a core, weigh it, saw it, roll it, save it, find it again", async ()
   const lane = page.getByRole("region", { name: "Lane" });
   const revs = lane.getByRole("textbox", { name: /^Rev rate/ });
   await revs.fill("380");
-  await page.waitForFunction((before) => document.querySelector(".lane-says").textContent !== before, changed[1]);
+  await page.waitForFunction(
+    (before) => document.querySelector(".lane-says").textContent !== before,
+    changed[1],
+  );
   await lane.getByRole("button", { name: "Play" }).click();
   await page.waitForTimeout(500);
   await shoot(page, "job-3-rolled");
