@@ -18,9 +18,9 @@ pub use plane::Plane;
 
 use crate::ball::{Ball, Part};
 
-/// Outlines stay this close to the true curves, in metres (0.001 in); smooth
-/// curves stay within a quarter of it.
-pub const CHORD_TOLERANCE_M: f64 = 2.54e-5;
+/// Outlines stay this close to the true curves, in metres (0.002 in); smooth
+/// curves stay within half of it.
+pub const CHORD_TOLERANCE_M: f64 = 5.08e-5;
 
 /// A flat cut through a ball. Empty where the plane misses the ball.
 #[derive(Clone, Debug, PartialEq)]

@@ -2,13 +2,25 @@
 
 use super::Strip;
 
+/// The region's height in steps that are tried.
+const STEPS: f64 = 64.0;
+
 /// The middle of the rung that lies farthest from any outline.
 pub(super) fn place(strips: &[Strip], loops: &[Vec<[f64; 2]>]) -> [f64; 2] {
-    let mut rungs: Vec<(f64, [f64; 2])> = strips
+    let (low_m, high_m) = strips
         .iter()
         .flat_map(|strip| &strip.rungs)
-        .map(|r| ((r.right_m - r.left_m) / 2.0, [f64::midpoint(r.left_m, r.right_m), r.v_m]))
-        .collect();
+        .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), r| (low.min(r.v_m), high.max(r.v_m)));
+    let mut rungs: Vec<(f64, [f64; 2])> = Vec::new();
+    for strip in strips {
+        let mut last_m = f64::NEG_INFINITY;
+        for r in &strip.rungs {
+            if r.v_m - last_m > (high_m - low_m) / STEPS {
+                rungs.push(((r.right_m - r.left_m) / 2.0, [f64::midpoint(r.left_m, r.right_m), r.v_m]));
+                last_m = r.v_m;
+            }
+        }
+    }
     rungs.sort_by(|a, b| b.0.total_cmp(&a.0));
     let mut best = (0.0, rungs.first().map_or([0.0, 0.0], |r| r.1));
     for (half_m, middle) in rungs {

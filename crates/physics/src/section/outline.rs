@@ -127,9 +127,11 @@ fn joined(corners: &[[f64; 2]], mut sides: Vec<Side>) -> Vec<Vec<[f64; 2]>> {
                 let Some(next) = leaving[corner].pop() else { break };
                 index = next;
             }
-            let path = thinned(&path);
-            if path.len() > 2 {
-                loops.push(path);
+            // A sliver may be thinner than what thinning leaves out.
+            let thin = thinned(&path);
+            let kept = if thin.len() > 2 { thin } else { path };
+            if kept.len() > 2 {
+                loops.push(kept);
             }
         }
     }
