@@ -23,6 +23,16 @@ impl Ring {
     /// Source: (|x|² + R² − a²)² = 4R²(x² + y²), a quartic in t, with t
     /// measured from the point of the line nearest the centre.
     pub(super) fn cross(&self, p: &Vector3<f64>, d: &Vector3<f64>, hits: &mut Hits) {
+        if d.x == 0.0 && d.y == 0.0 {
+            // Along the axis: the tube's own circle, free of the quartic's rounding.
+            let out = (p.x * p.x + p.y * p.y).sqrt() - self.ring;
+            let half = self.tube * self.tube - out * out;
+            if half > 0.0 {
+                let (half, middle) = (half.sqrt() / d.z.abs(), -p.z / d.z);
+                hits.extend([(middle - half, 0), (middle + half, 0)]);
+            }
+            return;
+        }
         let dd = d.norm_squared();
         let nearest = -p.dot(d) / dd;
         let p = p + d * nearest;
