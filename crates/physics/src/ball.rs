@@ -5,7 +5,7 @@ use nalgebra::{Matrix3, Vector3};
 use crate::check::{RecipeError, check, unit};
 use crate::recipe::{Hole, Recipe};
 use crate::solid::{Form, Lathe, Placed};
-use crate::walk::{Layer, Stack, Stretches};
+use crate::walk::{Crossings, Layer, Stack, Stretches};
 
 /// Which part of the ball a point belongs to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -113,7 +113,7 @@ impl Ball {
     /// The stretches of a line inside the ball, in order; holes are left out.
     pub fn runs(&self, line: &Line) -> Vec<Run> {
         let mut stretches = Stretches::new();
-        self.stack.walk(&line.origin_m, &line.direction, &mut stretches);
+        self.stack.walk(&line.origin_m, &line.direction, &mut Crossings::new(), &mut stretches);
         stretches
             .iter()
             .map(|s| Run { from_m: s.from, to_m: s.to, part: part(s.part), from_face: s.from_face, to_face: s.to_face })

@@ -197,30 +197,63 @@ fn profile(place: Place, points: &[[f64; 2]]) -> Checked {
     }
 }
 
+type Point = [f64; 2];
+
 /// Two sides of a closed polygon that cross, each by its first point. Sides
-/// that only touch do not cross.
-fn crossing(points: &[[f64; 2]]) -> Option<(usize, usize)> {
-    let n = points.len();
-    let side = |a: usize| (points[a], points[(a + 1) % n]);
+/// that only touch, or lie on one another, do not cross.
+fn crossing(points: &[Point]) -> Option<(usize, usize)> {
+    // A point given twice in a row is one.
+    let mut kept: Vec<usize> = (0..points.len()).collect();
+    kept.dedup_by_key(|n| points[*n]);
+    let n = kept.len();
+    let point = |a: usize| points[kept[a % n]];
+    let side = |a: usize| (point(a), point(a + 1));
+    // Whether the way through corner a passes from one side of b to the other,
+    // or of the way through b's own first point where the corner lies on that.
+    let passes = |a: usize, b: usize| {
+        let (v, before, after) = (point(a), point(a + n - 1), point(a + 1));
+        let (s, t) = side(b);
+        let on = turn(s, t, v) == 0 && (0..2).all(|k| v[k] >= s[k].min(t[k]) && v[k] <= s[k].max(t[k]));
+        if !on || v == t || (b + 1) % n == a || a == b {
+            return false;
+        }
+        let s = if v == s { point(b + n - 1) } else { s };
+        let [left, right] = [(before, after), (after, before)].map(|(u, w)| [s, t].map(|d| between(v, u, w, d)));
+        (left[0] && right[1]) || (left[1] && right[0])
+    };
     // Lowest first, so that a side is compared with those it can reach in z.
     let mut order: Vec<usize> = (0..n).collect();
     let low = |a: usize| side(a).0[1].min(side(a).1[1]);
     let high = |a: usize| side(a).0[1].max(side(a).1[1]);
     order.sort_by(|&a, &b| low(a).total_cmp(&low(b)));
-    let turn = |a: [f64; 2], b: [f64; 2], c: [f64; 2]| {
-        let cross = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
-        if cross > 0.0 { 1 } else { -i32::from(cross < 0.0) }
-    };
     for (k, &a) in order.iter().enumerate() {
         let (p, q) = side(a);
         for &b in order[k + 1..].iter().take_while(|&&b| low(b) <= high(a)) {
             let (s, t) = side(b);
-            if turn(p, q, s) * turn(p, q, t) < 0 && turn(s, t, p) * turn(s, t, q) < 0 {
-                return Some((a.min(b), a.max(b)));
+            let cut = turn(p, q, s) * turn(p, q, t) < 0 && turn(s, t, p) * turn(s, t, q) < 0;
+            if cut || passes(a, b) || passes(b, a) {
+                return Some((kept[a.min(b)], kept[a.max(b)]));
             }
         }
     }
     None
+}
+
+/// 1 where a → b → c turns left, −1 where it turns right, 0 where it does not.
+fn turn(a: Point, b: Point, c: Point) -> i32 {
+    let cross = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+    if cross > 0.0 { 1 } else { -i32::from(cross < 0.0) }
+}
+
+/// Whether, seen from `v`, `d` lies strictly between `u` and `w`, going left round.
+fn between(v: Point, u: Point, w: Point, d: Point) -> bool {
+    let (from, to) = (turn(v, u, d) > 0, turn(v, d, w) > 0);
+    match turn(v, u, w) {
+        1 => from && to,
+        -1 => from || to,
+        // A straight way leaves half a turn, a way straight back none.
+        _ => (u[0] - v[0]) * (w[0] - v[0]) + (u[1] - v[1]) * (w[1] - v[1]) < 0.0 && from,
+    }
 }
 
 fn hole(n: usize, hole: &Hole) -> Checked {
@@ -253,5 +286,20 @@ mod tests {
         assert_eq!(crossing(&hourglass), None);
         let bow_tie = [[0.0, -1.0], [1.0, 1.0], [1.0, -1.0], [0.0, 1.0]];
         assert_eq!(crossing(&bow_tie), Some((0, 2)));
+    }
+
+    #[test]
+    fn a_crossing_right_at_a_corner_is_one_and_a_waist_is_not() {
+        let through = [[0.0, -1.0], [0.5, 0.0], [1.0, 1.0], [1.0, -1.0], [0.5, 0.0], [0.0, 1.0]];
+        assert_eq!(crossing(&through), Some((1, 4)));
+        let waist = [[0.0, -1.0], [1.0, -1.0], [0.5, 0.0], [1.0, 1.0], [0.0, 1.0], [0.5, 0.0]];
+        assert_eq!(crossing(&waist), None);
+        // A corner on another side: the way goes through it, or turns back.
+        let on_a_side = [[0.0, 0.0], [2.0, 0.0], [2.0, 2.0], [1.0, 0.0], [1.0, -1.0], [0.5, -1.0]];
+        assert_eq!(crossing(&on_a_side), Some((0, 3)));
+        let turns_back = [[0.0, 0.0], [2.0, 0.0], [2.0, 2.0], [1.0, 0.0], [0.0, 2.0]];
+        assert_eq!(crossing(&turns_back), None);
+        let given_twice = [[0.0, -1.0], [1.0, -1.0], [1.0, -1.0], [1.0, 1.0], [0.0, 1.0]];
+        assert_eq!(crossing(&given_twice), None);
     }
 }

@@ -50,6 +50,8 @@ impl Inside {
 }
 
 pub(crate) type Stretches = SmallVec<[Stretch; 12]>;
+/// Crossings of all solids along a line, ascending: where, which solid, which surface.
+pub(crate) type Crossings = SmallVec<[(f64, u16, u16); 24]>;
 
 impl Stack {
     fn part_of(&self, inside: &Inside) -> Option<usize> {
@@ -71,16 +73,26 @@ impl Stack {
         self.part_of(&inside)
     }
 
-    /// Fills `out` with the stretches of `origin + t direction`, ascending.
-    /// Neighbouring stretches of one part are one.
-    pub(crate) fn walk(&self, origin: &Vector3<f64>, direction: &Vector3<f64>, out: &mut Stretches) {
+    /// Fills `out` with the stretches of `origin + t direction`, ascending, and
+    /// `events` with all that the line crosses, seen or not (nothing where the
+    /// line misses the region). Neighbouring stretches of one part are one.
+    pub(crate) fn walk(
+        &self,
+        origin: &Vector3<f64>,
+        direction: &Vector3<f64>,
+        events: &mut Crossings,
+        out: &mut Stretches,
+    ) {
         out.clear();
-        let mut events: SmallVec<[(f64, u16, u16); 32]> = SmallVec::new();
+        events.clear();
         let mut hits = Hits::new();
         for (n, solid) in self.solids.iter().enumerate() {
             hits.clear();
-            solid.cross(origin, direction, &mut hits);
+            if !solid.surely_missed(origin, direction) {
+                solid.cross(origin, direction, &mut hits);
+            }
             if hits.is_empty() && self.within.contains(&n) {
+                events.clear();
                 return;
             }
             events.extend(hits.iter().map(|&(t, surface)| (t, n as u16, surface)));

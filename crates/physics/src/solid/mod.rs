@@ -83,6 +83,12 @@ impl Placed {
         self.inverse * (point - self.at)
     }
 
+    /// Whether a line passes by the sphere round the solid.
+    pub(crate) fn surely_missed(&self, origin: &Vector3<f64>, direction: &Vector3<f64>) -> bool {
+        let across = (self.at - origin).cross(direction).norm_squared();
+        across > self.reach * self.reach * direction.norm_squared() * (1.0 + 1e-9)
+    }
+
     /// Adds where `origin + t direction` enters and leaves, in pairs, ascending.
     pub(crate) fn cross(&self, origin: &Vector3<f64>, direction: &Vector3<f64>, hits: &mut Hits) {
         let (p, d) = (self.own(origin), self.inverse * direction);

@@ -6,11 +6,17 @@ use nalgebra::{Matrix2, Vector2, Vector3};
 use super::{Form, Placed, cube};
 
 impl Placed {
-    /// Azimuths of the corners of a box whose sides run along the z axis.
+    /// Azimuths of the corners of walls that run along the z axis, which lines
+    /// along it pass unseen: of a box, and of the flat faces of a lathe lying down.
     pub(crate) fn upright_corners(&self, out: &mut Vec<f64>) {
         let up = self.inverse * Vector3::z();
-        let size = up.amax();
-        if self.form == Form::Cube && up.iter().filter(|v| v.abs() <= 1e-12 * size).count() == 2 {
+        let level = |v: f64| v.abs() <= 1e-6 * up.amax();
+        let upright = match &self.form {
+            Form::Cube => up.iter().any(|v| level(*v)),
+            Form::Lathe(_) => level(up.z),
+            Form::Sphere | Form::Ring(_) => false,
+        };
+        if upright {
             self.azimuths(out);
         }
     }

@@ -4,10 +4,15 @@
 //! each of its cuts gives its share back; each hole takes its volume away. Every
 //! such step is a region of one solid, seen in that solid's own coordinates.
 
+use nalgebra::{Matrix3, Vector3};
+
 use crate::ball::Ball;
 use crate::moments::Moments;
 use crate::solid::Placed;
 use crate::walk::{Layer, Stack};
+
+/// How many times larger than its piece a cut is vast.
+const VAST: f64 = 8.0;
 
 /// One step, in the coordinates of its own solid (solid 0 of the stack).
 #[derive(Debug)]
@@ -36,8 +41,12 @@ impl Job {
                 if stack.solids[cut].surely_apart(&stack.solids[layer.solid]) {
                     continue;
                 }
+                // Of two solids that meet the lines run in the smaller one: far
+                // from the axis of a vast cut, digits would be lost.
+                let vast = stack.solids[cut].reach > VAST * stack.solids[layer.solid].reach;
+                let (own, other) = if vast { (layer.solid, cut) } else { (cut, layer.solid) };
                 let give_back = (Some(layer.part), -1.0);
-                jobs.push(Self::new(stack, cut, &[layer.solid], &layer.cuts[..k], below, give_back));
+                jobs.push(Self::new(stack, own, &[other], &layer.cuts[..k], below, give_back));
             }
         }
         for (n, &hole) in stack.without.iter().enumerate() {
@@ -55,7 +64,8 @@ impl Job {
         (to, sign): (Option<usize>, f64),
     ) -> Self {
         let frame = whole.solids[own].clone();
-        let mut solids = vec![frame.seen_from(&frame)];
+        // In its own frame a solid is as it was made, to the last bit.
+        let mut solids = vec![Placed::with(frame.form.clone(), Matrix3::identity(), Vector3::zeros())];
         let mut add = |n: usize| {
             solids.push(whole.solids[n].seen_from(&frame));
             solids.len() - 1

@@ -7,6 +7,7 @@
 //! Gauss–Kronrod rules across the plane between the places where the picture
 //! changes, refined until the bound is met.
 
+mod dip;
 mod job;
 mod panel;
 mod principal;
@@ -85,7 +86,7 @@ impl Weighed {
 /// part has a closed form; `relative_error` is the bound really reached. A ball of which the
 /// holes leave nothing has zeros for all and a `relative_error` of 1.
 pub fn weigh(ball: &Ball) -> Weighed {
-    let sum = Summer::new(ball).finish(|sum| Whole::new(ball, sum).relative_error(sum) <= TOLERANCE);
+    let sum = Summer::new(ball).finish(TOLERANCE, |sum| Whole::new(ball, sum).relative_error(sum));
     Whole::new(ball, &sum).weighed(ball, &sum)
 }
 

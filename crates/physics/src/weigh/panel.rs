@@ -4,8 +4,9 @@
 use nalgebra::{Matrix3, Vector3};
 use smallvec::{SmallVec, smallvec};
 
+use super::dip::Dip;
 use super::job::Job;
-use super::ray::{Care, Caster, Radial, Ray};
+use super::ray::{Care, Caster, Near, Radial, Ray};
 use super::rule::{Nested, rules};
 use crate::ball::Ball;
 use crate::moments::Moments;
@@ -23,12 +24,10 @@ pub(super) struct Setting {
     pub(super) job: Job,
     /// Densities by part: what a volume counts for.
     weight: SmallVec<[f64; 6]>,
-    /// Length by which higher moments are made comparable.
-    length: f64,
-    /// Mass error per unit of the job's own error.
+    /// Radius of the ball, by which higher moments are made comparable.
+    radius_m: f64,
+    /// Real volume per volume in the job's own coordinates.
     pub(super) to_kg: f64,
-    /// Second-moment error per unit of the job's own error.
-    pub(super) to_kg_m2: f64,
     turns: bool,
 }
 
@@ -58,6 +57,15 @@ pub(super) struct Panel {
     events: Vec<[f64; 2]>,
 }
 
+/// A ray of a panel.
+#[derive(Clone, Debug)]
+struct Seen {
+    azimuth: f64,
+    print: u64,
+    near: Near,
+    wedges: Parts,
+}
+
 impl Panel {
     /// Weighted error, in the job's own units of volume.
     pub(super) fn error(&self) -> f64 {
@@ -70,13 +78,8 @@ impl Setting {
         let density = &ball.densities_kg_m3;
         let gains = job.to.map_or(0.0, |to| density[to]);
         let weight = job.parts.iter().map(|&p| density[p] + gains).collect();
-        let linear: &Matrix3<f64> = &job.frame.linear;
-        let stretch = [0, 1, 2].map(|i| linear.column(i).norm()).into_iter().fold(0.0, f64::max);
-        // All that is summed lies in the ball: lengths beyond it do not count.
-        let reach = job.frame.reach.min(ball.radius_m + job.frame.at.norm());
-        let far = job.frame.at.norm() + reach;
-        let (to_kg, turns) = (linear.determinant().abs(), job.turns());
-        Self { job, weight, length: reach / stretch, to_kg, to_kg_m2: to_kg * far * far, turns }
+        let (to_kg, turns) = (job.frame.linear.determinant().abs(), job.turns());
+        Self { job, weight, radius_m: ball.radius_m, to_kg, turns }
     }
 
     /// First panels: a whole turn where every ray passes the same pictures,
@@ -182,38 +185,68 @@ impl Setting {
     fn rays(&self, from: f64, to: f64, way: Way, rule: &Nested, care: Care, caster: &mut Caster) -> Panel {
         let (middle, half) = (0.5 * (from + to), 0.5 * (to - from));
         let mut nested: [Parts; 3] = core::array::from_fn(|_| smallvec![Moments::ZERO; self.weight.len()]);
-        let mut across = 0.0;
-        let mut prints: SmallVec<[(f64, u64); 32]> = SmallVec::new();
+        let mut across: f64 = 0.0;
+        let mut seen: Vec<Seen> = Vec::with_capacity(rule.nodes.len() + 1);
+        // What the rules across may be wrong by, on three rays for all.
+        let checked = [1, 2, 3].map(|quarter| quarter * rule.nodes.len() / 4);
         for (n, &(x, weights)) in rule.nodes.iter().enumerate() {
             let azimuth = middle + half * x;
             let (sin, cos) = libm::sincos(azimuth);
             let ray = caster.cast(sin, cos, 1);
-            prints.push((azimuth, ray.print));
             let wedges = wedges(&ray, sin, cos);
-            if n == rule.nodes.len() / 2 {
-                // What the rules across may be wrong by, on one ray for all.
-                let mut apart = wedges.clone();
-                for (a, b) in apart.iter_mut().zip(self::wedges(&caster.cast(sin, cos, 0), sin, cos)) {
-                    *a -= b;
-                }
-                across = 2.0 * half * (self.size(&apart) + care.tolerance);
+            if checked.contains(&n) {
+                let coarse = self::wedges(&caster.cast(sin, cos, 0), sin, cos);
+                across = across.max(self.apart(&wedges, &coarse));
             }
             for (sums, weight) in nested.iter_mut().zip(weights) {
                 for (sum, wedge) in sums.iter_mut().zip(&wedges) {
                     *sum += wedge.scaled(half * weight);
                 }
             }
+            seen.push(Seen { azimuth, print: ray.print, near: ray.near, wedges });
         }
         if way == Way::Turn {
-            prints.push((prints[0].0 + TURN, prints[0].1));
+            seen.push(Seen { azimuth: seen[0].azimuth + TURN, ..seen[0].clone() });
         }
-        let events = prints.windows(2).filter(|p| p[0].1 != p[1].1).map(|p| [p[0].0, p[1].0]).collect();
+        let missed = self.look_between(&mut seen, caster);
+        let across = 2.0 * half * (across + care.tolerance);
+        let events: Vec<[f64; 2]> =
+            seen.windows(2).filter(|p| p[0].print != p[1].print).map(|p| [p[0].azimuth, p[1].azimuth]).collect();
         let [sums, by_half, by_quarter] = &nested;
         let (last, before) = (self.apart(sums, by_half), self.apart(by_half, by_quarter));
         // Each rule of twice the steps about squares the error of a smooth
         // stretch; counted on here is that it falls as it last did.
-        let around = if before > last { last * (last / before) } else { last };
+        let around = missed + if before > last { last * (last / before) } else { last };
         Panel { from, to, way, care, sums: nested[0].clone(), around, across, events }
+    }
+
+    /// Casts rays where surfaces come nearest to one another between those of a
+    /// panel. Those that pass other pictures join `seen`; returned is about
+    /// what the panel misses for them.
+    fn look_between(&self, seen: &mut Vec<Seen>, caster: &mut Caster) -> f64 {
+        let (mut found, mut missed) = (Vec::new(), 0.0);
+        for rays in seen.windows(3) {
+            let [a, b, c] = [0, 1, 2].map(|n| &rays[n]);
+            if a.print != b.print || b.print != c.print {
+                continue;
+            }
+            for (key, distance) in &b.near {
+                let same = |other: &Seen| other.near.iter().find(|n| n.0 == *key).map(|n| n.1);
+                let (Some(before), Some(after)) = (same(a), same(c)) else { continue };
+                let dip = Dip::through([a.azimuth, b.azimuth, c.azimuth], [before, *distance, after]);
+                let Some(azimuth) = dip.filter(|dip| dip.may_cross).map(|dip| dip.at) else { continue };
+                let (sin, cos) = libm::sincos(azimuth);
+                let ray = caster.cast(sin, cos, 1);
+                if ray.print != b.print {
+                    let wedges = wedges(&ray, sin, cos);
+                    missed += (c.azimuth - a.azimuth) * self.apart(&wedges, &b.wedges);
+                    found.push(Seen { azimuth, print: ray.print, near: ray.near, wedges });
+                }
+            }
+        }
+        seen.extend(found);
+        seen.sort_unstable_by(|a, b| a.azimuth.total_cmp(&b.azimuth));
+        missed
     }
 
     /// The same stretch, summed more closely.
@@ -275,11 +308,16 @@ impl Setting {
         self.size(&apart)
     }
 
-    /// Weighted size of a difference of moments, as a volume.
+    /// Weighted size of a difference of moments, in the job's own units of
+    /// volume: the larger of the volume and, seen in the ball's frame, of the
+    /// first moment over R and of the second over R².
     fn size(&self, difference: &[Moments]) -> f64 {
-        let l = 1.0 / self.length;
-        let largest = |m: &Moments| m.volume.abs().max(l * m.first.amax()).max(l * l * m.second.amax());
-        difference.iter().zip(&self.weight).map(|(m, w)| w * largest(m)).sum()
+        let (frame, r) = (&self.job.frame, 1.0 / self.radius_m);
+        let largest = |own: &Moments| {
+            let m = own.moved(&frame.linear, &frame.at);
+            m.volume.abs().max(r * m.first.amax()).max(r * r * m.second.amax())
+        };
+        difference.iter().zip(&self.weight).map(|(m, w)| w * largest(m)).sum::<f64>() / self.to_kg
     }
 }
 

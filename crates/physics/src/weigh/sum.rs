@@ -25,6 +25,8 @@ pub(super) struct Sum {
 const MOST_LINES: usize = 8_000_000;
 /// Panels refined between two looks at the whole.
 const AT_A_TIME: usize = 64;
+/// Share of the error allowed that panels may keep while others are refined.
+const LEAVE: f64 = 0.7;
 /// Mass per radian, relative to the cover's, that a place may be wrong by at first.
 const FIRST_TOLERANCE: f64 = 2e-9;
 
@@ -93,15 +95,18 @@ impl<'a> Summer<'a> {
         self.open.extend(panels.into_iter().map(|panel| Open { job, matters: panel.error() * to_kg, panel }));
     }
 
-    /// Refines until `enough` says so of the sum, or the lines run out.
-    pub(super) fn finish(mut self, enough: impl Fn(&Sum) -> bool) -> Sum {
+    /// Refines until the relative error that `judge` sees in the sum is at most
+    /// `tolerance`, or the lines run out.
+    pub(super) fn finish(mut self, tolerance: f64, judge: impl Fn(&Sum) -> f64) -> Sum {
         loop {
             let sum = self.sum();
-            if enough(&sum) || self.lines >= MOST_LINES || self.open.is_empty() {
+            let relative_error = judge(&sum);
+            if relative_error <= tolerance || self.lines >= MOST_LINES || self.open.is_empty() {
                 return sum;
             }
-            // The worst panels that together hold nearly all of the error.
-            let mut left: f64 = 0.9 * self.open.iter().map(|o| o.matters).sum::<f64>();
+            // The worst panels, until what the others hold is well within bounds.
+            let all: f64 = self.open.iter().map(|open| open.matters).sum();
+            let mut left = all * (1.0 - LEAVE * tolerance / relative_error);
             let mut worst = Vec::new();
             while left > 0.0 && worst.len() < AT_A_TIME {
                 let Some(open) = self.open.pop() else { break };
@@ -117,20 +122,19 @@ impl<'a> Summer<'a> {
 
     fn sum(&self) -> Sum {
         let (mut parts, mut gross_kg) = (self.parts.clone(), self.gross_kg);
-        let (mut mass_error_kg, mut second_error_kg_m2) = (0.0, 0.0);
+        let mut error_kg = 0.0;
         for Open { job, panel, .. } in &self.open {
             let setting = &self.settings[*job];
-            mass_error_kg += panel.error() * setting.to_kg;
-            second_error_kg_m2 += panel.error() * setting.to_kg_m2;
+            error_kg += panel.error() * setting.to_kg;
             let frame = &setting.job.frame;
             for (k, own) in panel.sums.iter().enumerate() {
                 let moments = own.moved(&frame.linear, &frame.at);
                 gross_kg += moved(self.ball, &mut parts, &setting.job, k, &moments);
             }
         }
-        let (rounding_kg, radius_m) = (64.0 * f64::EPSILON * gross_kg, self.ball.radius_m);
-        mass_error_kg += rounding_kg;
-        second_error_kg_m2 += rounding_kg * radius_m * radius_m;
+        // Errors of the second moments are measured over R².
+        let mass_error_kg = error_kg + 64.0 * f64::EPSILON * gross_kg;
+        let second_error_kg_m2 = mass_error_kg * self.ball.radius_m * self.ball.radius_m;
         Sum {
             parts,
             mass_error_kg,

@@ -1,3 +1,6 @@
+mod edges;
+mod random;
+
 use core::f64::consts::PI;
 
 use nalgebra::{Rotation3, Vector3};
@@ -96,8 +99,7 @@ fn a_ball_drilled_away_weighs_nothing() {
 /// Lines walked to weigh: the cost, whatever the machine.
 fn lines(recipe: &Recipe) -> usize {
     let ball = Ball::new(recipe).expect("a ball that can be made");
-    let enough = |sum: &super::Sum| super::Whole::new(&ball, sum).relative_error(sum) <= super::TOLERANCE;
-    super::Summer::new(&ball).finish(enough).lines
+    super::Summer::new(&ball).finish(super::TOLERANCE, |sum| super::Whole::new(&ball, sum).relative_error(sum)).lines
 }
 
 #[test]
