@@ -54,6 +54,15 @@ fn hook_starts_half_way_up_a_slow_rise() {
     assert!((36.0..40.0).contains(expected_ft));
 }
 
+/// The centre of gravity off the centre makes dying slip swing sideways, where
+/// the pull can pass all that the hook itself had.
+#[test]
+fn hook_does_not_wait_for_slip_to_die() {
+    let summary =
+        roll(&ball([2.5, 2.55, 2.55], [0.0, 0.0, 0.05]), &shot(15.0, 150.0, 25.0, 5.0, 0.5, oiled())).unwrap();
+    close(summary.hook_start.unwrap().distance_m, 40.0 * M_PER_FT, 1e-12, "hook");
+}
+
 #[test]
 fn a_straight_ball_has_no_hook() {
     let summary = roll(&even_ball(0.4), &shot(15.0, 0.0, 0.0, 0.0, 0.5, oiled())).unwrap();

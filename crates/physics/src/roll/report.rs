@@ -8,7 +8,8 @@ use nalgebra::{UnitQuaternion, Vector2, Vector3};
 /// ball motion study. Where each begins is Pithball's choice:
 /// - hook: the friction that acts sideways to the path, per weight
 ///   (μ·|sin| of the angle between slip and travel), first reaches half of the
-///   greatest value it has anywhere before the pins. On one friction
+///   greatest value it has before the pins while slip is more than a tenth of
+///   its fastest (dying slip swings about). On one friction
 ///   throughout a ball hooks from the release; where oil ends sharply it
 ///   hooks from there; where friction rises slowly, half-way up the rise.
 ///   A ball whose direction friction turns by less than 0.1° has no hook.

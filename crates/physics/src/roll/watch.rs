@@ -12,6 +12,9 @@ use crate::units::GRAVITY_M_S2;
 
 /// Least turn by friction that counts as a hook, 0.1° in radians.
 const HOOK_TURN_RAD: f64 = core::f64::consts::PI / 1800.0;
+/// Share of the fastest slip so far below which the pull no longer counts: as
+/// slip dies away its direction, and the pull with it, can swing wide.
+const DYING_SLIP: f64 = 0.1;
 /// Spin below this has no axis.
 pub(super) const NO_SPIN_RAD_S: f64 = 1e-9;
 
@@ -45,6 +48,7 @@ pub(super) struct Watch {
     furthest: (f64, f64),
     rises: SmallVec<[Rise; 16]>,
     pulled: Option<(Moment, f64)>,
+    most_slip_m_s: f64,
     turn_rad: f64,
     most_turned_rad: f64,
     first_axis: Option<Vector3<f64>>,
@@ -61,6 +65,7 @@ impl Watch {
             furthest: (side * y[0], y[1]),
             rises: SmallVec::new(),
             pulled: None,
+            most_slip_m_s: 0.0,
             turn_rad: 0.0,
             most_turned_rad: 0.0,
             first_axis: None,
@@ -127,7 +132,9 @@ impl Watch {
             (moment, pull.abs())
         });
         self.most_turned_rad = self.most_turned_rad.max(self.turn_rad.abs());
-        if self.rises.last().is_none_or(|last| new.1 > last.to.1) {
+        self.most_slip_m_s = self.most_slip_m_s.max(slip.norm());
+        let lively = slip.norm() >= DYING_SLIP * self.most_slip_m_s;
+        if lively && self.rises.last().is_none_or(|last| new.1 > last.to.1) {
             self.rises.push(Rise { from: old, to: new });
             let half = new.1 / 2.0;
             let idle = self.rises.iter().take_while(|rise| rise.to.1 < half).count();
@@ -163,7 +170,7 @@ impl Watch {
         (self.side * self.furthest.0, self.furthest.1)
     }
 
-    /// Where the sideways pull first reaches half of the most it has been.
+    /// Where the sideways pull first reaches half of the most it has been while slip was lively.
     pub(super) fn hook_start(&self) -> Option<Moment> {
         if self.most_turned_rad < HOOK_TURN_RAD {
             return None;
