@@ -55,6 +55,8 @@ pub(super) struct Panel {
     across: f64,
     /// Azimuths between which the rays pass different pictures.
     events: Vec<[f64; 2]>,
+    /// The rays at the nodes of the rule, ascending.
+    rays: Vec<Seen>,
 }
 
 /// A ray of a panel.
@@ -89,9 +91,9 @@ impl Setting {
         if self.turns {
             // One ray is all: it may as well be close to rounding.
             care = Care { fine: 2, tolerance: 1e-5 * care.tolerance };
-            return vec![self.panel(0.0, TURN, Way::Ray, care, lines)];
+            return vec![self.panel(0.0, TURN, Way::Ray, care, None, lines)];
         }
-        let turn = self.panel(-0.5 * TURN, 0.5 * TURN, Way::Turn, care, lines);
+        let turn = self.panel(-0.5 * TURN, 0.5 * TURN, Way::Turn, care, None, lines);
         let mut caster = Caster::new(&self.job, &self.weight, care);
         let mut stops: Vec<f64> = Vec::new();
         for [a, b] in &turn.events {
@@ -121,7 +123,7 @@ impl Setting {
             let pieces = (width / WIDEST_RAD).ceil();
             for n in 0..pieces as usize {
                 let at = |n: usize| pair[0] + width * n as f64 / pieces;
-                panels.push(self.panel(at(n), at(n + 1), Way::Stretch(0), care, lines));
+                panels.push(self.panel(at(n), at(n + 1), Way::Stretch(0), care, None, lines));
             }
         }
         panels
@@ -152,12 +154,13 @@ impl Setting {
         stops
     }
 
-    fn panel(&self, from: f64, to: f64, way: Way, care: Care, lines: &mut usize) -> Panel {
+    /// Sums a panel; `known` is the same one by the rule of half the steps.
+    fn panel(&self, from: f64, to: f64, way: Way, care: Care, known: Option<&Panel>, lines: &mut usize) -> Panel {
         let mut caster = Caster::new(&self.job, &self.weight, care);
         let panel = match way {
             Way::Ray => self.one_ray(from, to, care, &mut caster),
-            Way::Turn => self.rays(from, to, way, &rules().turn, care, &mut caster),
-            Way::Stretch(n) => self.rays(from, to, way, &rules().stretch[n], care, &mut caster),
+            Way::Turn => self.rays(from, to, way, &rules().turn, known, &mut caster),
+            Way::Stretch(n) => self.rays(from, to, way, &rules().stretch[n], known, &mut caster),
         };
         *lines += caster.lines;
         panel
@@ -179,51 +182,62 @@ impl Setting {
             around: 0.0,
             across: self.size(&apart) + TURN * care.tolerance,
             events: Vec::new(),
+            rays: Vec::new(),
         }
     }
 
-    fn rays(&self, from: f64, to: f64, way: Way, rule: &Nested, care: Care, caster: &mut Caster) -> Panel {
+    fn rays(&self, from: f64, to: f64, way: Way, rule: &Nested, known: Option<&Panel>, caster: &mut Caster) -> Panel {
         let (middle, half) = (0.5 * (from + to), 0.5 * (to - from));
         let mut nested: [Parts; 3] = core::array::from_fn(|_| smallvec![Moments::ZERO; self.weight.len()]);
-        let mut across: f64 = 0.0;
-        let mut seen: Vec<Seen> = Vec::with_capacity(rule.nodes.len() + 1);
+        let mut across = known.map_or(0.0, |panel| panel.across);
+        let mut rays: Vec<Seen> = Vec::with_capacity(rule.nodes.len() + 1);
         // What the rules across may be wrong by, on three rays for all.
         let checked = [1, 2, 3].map(|quarter| quarter * rule.nodes.len() / 4);
         for (n, &(x, weights)) in rule.nodes.iter().enumerate() {
-            let azimuth = middle + half * x;
-            let (sin, cos) = libm::sincos(azimuth);
-            let ray = caster.cast(sin, cos, 1);
-            let wedges = wedges(&ray, sin, cos);
-            if checked.contains(&n) {
-                let coarse = self::wedges(&caster.cast(sin, cos, 0), sin, cos);
-                across = across.max(self.apart(&wedges, &coarse));
+            // Every other node is one of the rule of half the steps.
+            let ray = match known {
+                Some(panel) if n % 2 == 1 => panel.rays[n / 2].clone(),
+                _ => self.ray(middle + half * x, caster),
+            };
+            if known.is_none() && checked.contains(&n) {
+                let (sin, cos) = libm::sincos(ray.azimuth);
+                let apart = self.apart(&ray.wedges, &wedges(&caster.cast(sin, cos, 0), sin, cos));
+                across = across.max(2.0 * half * (apart + caster.care.tolerance));
             }
             for (sums, weight) in nested.iter_mut().zip(weights) {
-                for (sum, wedge) in sums.iter_mut().zip(&wedges) {
+                for (sum, wedge) in sums.iter_mut().zip(&ray.wedges) {
                     *sum += wedge.scaled(half * weight);
                 }
             }
-            seen.push(Seen { azimuth, print: ray.print, near: ray.near, wedges });
+            rays.push(ray);
         }
         if way == Way::Turn {
-            seen.push(Seen { azimuth: seen[0].azimuth + TURN, ..seen[0].clone() });
+            rays.push(Seen { azimuth: rays[0].azimuth + TURN, ..rays[0].clone() });
         }
-        let missed = self.look_between(&mut seen, caster);
-        let across = 2.0 * half * (across + care.tolerance);
-        let events: Vec<[f64; 2]> =
-            seen.windows(2).filter(|p| p[0].print != p[1].print).map(|p| [p[0].azimuth, p[1].azimuth]).collect();
+        let (found, missed) = self.look_between(&rays, caster);
+        let mut prints: Vec<(f64, u64)> = rays.iter().chain(&found).map(|ray| (ray.azimuth, ray.print)).collect();
+        prints.sort_unstable_by(|a, b| a.0.total_cmp(&b.0));
+        let events = prints.windows(2).filter(|p| p[0].1 != p[1].1).map(|p| [p[0].0, p[1].0]).collect();
         let [sums, by_half, by_quarter] = &nested;
         let (last, before) = (self.apart(sums, by_half), self.apart(by_half, by_quarter));
         // Each rule of twice the steps about squares the error of a smooth
         // stretch; counted on here is that it falls as it last did.
         let around = missed + if before > last { last * (last / before) } else { last };
-        Panel { from, to, way, care, sums: nested[0].clone(), around, across, events }
+        let care = caster.care;
+        Panel { from, to, way, care, sums: nested[0].clone(), around, across, events, rays }
+    }
+
+    fn ray(&self, azimuth: f64, caster: &mut Caster) -> Seen {
+        let (sin, cos) = libm::sincos(azimuth);
+        let ray = caster.cast(sin, cos, 1);
+        let wedges = wedges(&ray, sin, cos);
+        Seen { azimuth, print: ray.print, near: ray.near, wedges }
     }
 
     /// Casts rays where surfaces come nearest to one another between those of a
-    /// panel. Those that pass other pictures join `seen`; returned is about
-    /// what the panel misses for them.
-    fn look_between(&self, seen: &mut Vec<Seen>, caster: &mut Caster) -> f64 {
+    /// panel: those that pass other pictures, and about what the panel misses
+    /// for them.
+    fn look_between(&self, seen: &[Seen], caster: &mut Caster) -> (Vec<Seen>, f64) {
         let (mut found, mut missed) = (Vec::new(), 0.0);
         for rays in seen.windows(3) {
             let [a, b, c] = [0, 1, 2].map(|n| &rays[n]);
@@ -235,18 +249,14 @@ impl Setting {
                 let (Some(before), Some(after)) = (same(a), same(c)) else { continue };
                 let dip = Dip::through([a.azimuth, b.azimuth, c.azimuth], [before, *distance, after]);
                 let Some(azimuth) = dip.filter(|dip| dip.may_cross).map(|dip| dip.at) else { continue };
-                let (sin, cos) = libm::sincos(azimuth);
-                let ray = caster.cast(sin, cos, 1);
+                let ray = self.ray(azimuth, caster);
                 if ray.print != b.print {
-                    let wedges = wedges(&ray, sin, cos);
-                    missed += (c.azimuth - a.azimuth) * self.apart(&wedges, &b.wedges);
-                    found.push(Seen { azimuth, print: ray.print, near: ray.near, wedges });
+                    missed += (c.azimuth - a.azimuth) * self.apart(&ray.wedges, &b.wedges);
+                    found.push(ray);
                 }
             }
         }
-        seen.extend(found);
-        seen.sort_unstable_by(|a, b| a.azimuth.total_cmp(&b.azimuth));
-        missed
+        (found, missed)
     }
 
     /// The same stretch, summed more closely.
@@ -255,10 +265,10 @@ impl Setting {
         if panel.across > panel.around {
             care.tolerance /= 8.0;
             care.fine = (care.fine + 1).min(rules().across.len() - 1);
-            return vec![self.panel(from, to, way, care, lines)];
+            return vec![self.panel(from, to, way, care, None, lines)];
         }
         match way {
-            Way::Ray => vec![self.panel(from, to, way, care, lines)],
+            Way::Ray => vec![self.panel(from, to, way, care, None, lines)],
             Way::Turn | Way::Stretch(_) => {
                 let mut caster = Caster::new(&self.job, &self.weight, care);
                 let mut stops = vec![from];
@@ -270,7 +280,7 @@ impl Setting {
                 *lines += caster.lines;
                 match way {
                     Way::Stretch(n) if stops.len() == 1 && n + 1 < rules().stretch.len() => {
-                        return vec![self.panel(from, to, Way::Stretch(n + 1), care, lines)];
+                        return vec![self.panel(from, to, Way::Stretch(n + 1), care, Some(panel), lines)];
                     }
                     _ if stops.len() == 1 => stops.push(0.5 * (from + to)),
                     _ => {}
