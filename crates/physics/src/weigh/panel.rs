@@ -96,8 +96,8 @@ impl Setting {
         let turn = self.panel(-0.5 * TURN, 0.5 * TURN, Way::Turn, care, None, lines);
         let mut caster = Caster::new(&self.job, &self.weight, care);
         let mut stops: Vec<f64> = Vec::new();
-        for [a, b] in &turn.events {
-            stops.push(self.find_event(&mut caster, *a, *b, care.tolerance));
+        for &event in &turn.events {
+            stops.push(self.find_event(&mut caster, &turn, event, care.tolerance));
         }
         // Walls along the axis turn their corners unseen by lines along it.
         for solid in &self.job.stack.solids {
@@ -273,7 +273,7 @@ impl Setting {
                 let mut caster = Caster::new(&self.job, &self.weight, care);
                 let mut stops = vec![from];
                 let tolerance = care.tolerance.min(1e-3 * panel.around);
-                stops.extend(panel.events.iter().map(|[a, b]| self.find_event(&mut caster, *a, *b, tolerance)));
+                stops.extend(panel.events.iter().map(|&event| self.find_event(&mut caster, panel, event, tolerance)));
                 // An event at the very end was found before, as closely as it mattered.
                 let room = 1e-6 * (to - from);
                 stops.retain(|&s| s == from || (s > from + room && s < to - room));
@@ -293,21 +293,33 @@ impl Setting {
 
     /// A place between two azimuths where the pictures a ray passes change, as
     /// closely as it matters.
-    fn find_event(&self, caster: &mut Caster, mut a: f64, mut b: f64, tolerance: f64) -> f64 {
-        let mut cast = |azimuth: f64| {
-            let (sin, cos) = libm::sincos(azimuth);
-            let ray = caster.cast(sin, cos, 1);
-            (wedges(&ray, sin, cos), ray.print)
+    fn find_event(&self, caster: &mut Caster, panel: &Panel, [a, b]: [f64; 2], tolerance: f64) -> f64 {
+        let mut cast = |azimuth: f64| match panel.rays.iter().find(|ray| ray.azimuth == azimuth) {
+            Some(ray) => ray.clone(),
+            None => self.ray(azimuth, caster),
         };
-        let (mut at_a, mut at_b) = (cast(a), cast(b));
+        let (mut a, mut b) = (cast(a), cast(b));
+        // What a misplaced kink counts for is how far the rays bend about it.
+        let mut bend = self.apart(&a.wedges, &b.wedges);
         loop {
-            let middle = 0.5 * (a + b);
-            if (b - a) * self.apart(&at_a.0, &at_b.0) <= tolerance || middle <= a || middle >= b {
+            let (width, middle) = (b.azimuth - a.azimuth, 0.5 * (a.azimuth + b.azimuth));
+            if width * bend <= tolerance || middle <= a.azimuth || middle >= b.azimuth {
                 return middle;
             }
             let here = cast(middle);
-            if here.1 == at_a.1 { (a, at_a) = (middle, here) } else { (b, at_b) = (middle, here) }
+            bend = self.bend(&a.wedges, &here.wedges, &b.wedges).max(0.25 * bend);
+            if here.print == a.print { a = here } else { b = here }
         }
+    }
+
+    /// How far the middle one of three lies from the line between the others.
+    fn bend(&self, a: &Parts, middle: &Parts, b: &Parts) -> f64 {
+        let mut bend = middle.clone();
+        for ((m, a), b) in bend.iter_mut().zip(a).zip(b) {
+            *m -= a.scaled(0.5);
+            *m -= b.scaled(0.5);
+        }
+        self.size(&bend)
     }
 
     fn apart(&self, a: &Parts, b: &Parts) -> f64 {
