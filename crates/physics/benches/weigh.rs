@@ -152,12 +152,13 @@ fn templates() -> [(&'static str, Recipe); 6] {
 
 /// The same ball with two finger holes and a thumb hole, as laid out for a right hand.
 fn drilled(mut recipe: Recipe) -> Recipe {
+    // The fingers side by side: pitched so that they do not meet below.
     let hole = |x: f64, y: f64, diameter: f64, depth: f64| {
         let entry = Vector3::new(x, y, 1.0);
-        let pitch = Vector3::new(0.04, 0.02, 0.0);
+        let pitch = Vector3::new(x, 0.02, 0.0);
         Hole { entry, axis: pitch - entry, diameter_m: diameter * M_PER_IN, depth_m: depth * M_PER_IN }
     };
-    recipe.holes = vec![hole(0.1, 0.35, 0.95, 2.4), hole(-0.15, 0.35, 0.95, 2.4), hole(0.0, -0.45, 1.0, 2.75)];
+    recipe.holes = vec![hole(0.15, 0.35, 0.95, 2.4), hole(-0.15, 0.35, 0.95, 2.4), hole(0.0, -0.45, 1.0, 2.75)];
     recipe
 }
 

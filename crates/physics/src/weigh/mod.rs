@@ -4,8 +4,9 @@
 //! drilled moves the volume of one solid from one part to another. A solid
 //! that lies wholly in one part does so in closed form. All others are summed
 //! along lines parallel to the solid's own axis, exact along each line, by
-//! Gauss–Kronrod rules across the plane between the places where the picture
-//! changes, refined until the bound is met.
+//! Gauss rules across the plane between the places where the picture changes,
+//! also where surfaces come so near between two lines that they may cross
+//! unseen, refined until the bound is met.
 
 mod dip;
 mod job;
