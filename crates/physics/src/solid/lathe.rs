@@ -103,6 +103,10 @@ impl Lathe {
         }
         let mut found: Hits = Hits::new();
         for (n, e) in self.edges.iter().enumerate() {
+            let reach = e.from[0].max(e.to[0]);
+            if apart > reach * reach * (1.0 + 1e-12) {
+                continue;
+            }
             e.cross(p, d, [dxy, dp, pxy], n as u16, &mut found);
         }
         if found.len() < 2 {
