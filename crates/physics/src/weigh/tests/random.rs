@@ -77,7 +77,7 @@ impl Dice {
 fn random_balls_agree_with_themselves_turned() {
     let turn = Rotation3::from_euler_angles(0.4, -0.7, 1.1);
     let mut weighed = 0;
-    for seed in 0..16 {
+    for seed in 0..12 {
         let mut dice = Dice(seed);
         // The first rolls of neighbouring seeds are alike.
         for _ in 0..10 {
@@ -97,5 +97,5 @@ fn random_balls_agree_with_themselves_turned() {
         }
         weighed += 1;
     }
-    assert!(weighed >= 10);
+    assert!(weighed >= 8);
 }
