@@ -98,6 +98,25 @@ export interface Weighed {
   pieces: { name: string; mass_kg: number; volume_cc: number; rg_share: number }[];
 }
 
+export interface Checked {
+  rules: {
+    rule: string;
+    name: string;
+    verdict: "pass" | "fail" | "too_close" | "not_applicable" | "not_computed";
+    found: number | null;
+    error: number | null;
+    part: string | null;
+    unit: string;
+    at_least: number | null;
+    at_most: number | null;
+    applies: string;
+    note: string;
+    source: string;
+    edition: string;
+  }[];
+  decides: string;
+}
+
 /** A flat cut. Coordinates in inches in the plane: `u` to the right, `v` up. */
 export interface Section {
   normal: Vec3;
@@ -191,6 +210,7 @@ export interface MarkPlace {
 /** Bound to `crates/web`. Every throwing call throws a `Problem`. */
 export interface WasmBall {
   weigh(): Weighed;
+  check(): Checked;
   section(normal: Vec3, depth_in: number): Section;
   /** `shot.ball` is ignored. */
   roll(shot: Omit<ShotFile, "ball">): Roll;

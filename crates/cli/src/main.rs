@@ -4,6 +4,7 @@
 //! a mistake leaves nothing on the standard output: it is one message on the
 //! standard error, and exit code 2.
 
+mod check;
 mod files;
 mod roll;
 mod schema;
@@ -30,6 +31,8 @@ struct Args {
 enum Command {
     /// Weigh a ball: weight, RG, differentials, and what each piece adds.
     Weigh(weigh::Args),
+    /// Hold a ball to every published limit.
+    Check(check::Args),
     /// Roll a shot: phases, breakpoint, and how the ball meets the pins.
     Roll(roll::Args),
     /// Print the JSON Schema of a file.
@@ -53,6 +56,7 @@ impl fmt::Display for Complaint {
 fn main() -> ExitCode {
     let said = match Args::parse().command {
         Command::Weigh(args) => weigh::run(&args),
+        Command::Check(args) => check::run(&args),
         Command::Roll(args) => roll::run(&args),
         Command::Schema(args) => Ok(schema::run(&args)),
     };

@@ -277,3 +277,53 @@ fn a_reader_that_goes_away_is_no_mistake() {
     assert!(output.status.success(), "{:?}: {}", output.status, text(&output.stderr));
     assert!(output.stderr.is_empty(), "{}", text(&output.stderr));
 }
+
+#[test]
+fn check_holds_a_ball_to_every_rule() {
+    let path = scenario("balls/no-3-three-piece.ball.json");
+    let checked = json(&["check", &path.to_string_lossy(), "--json"]);
+    let weighed = json(&["weigh", &path.to_string_lossy(), "--json"]);
+    let rules = checked["rules"].as_array().expect("a list");
+    let rule = |word: &str| rules.iter().find(|rule| rule["rule"] == word).expect(word);
+    for (word, verdict) in [
+        ("weight", "pass"),
+        ("diameter", "pass"),
+        ("density", "pass"),
+        ("low_rg", "pass"),
+        ("high_rg", "pass"),
+        ("differential", "pass"),
+        ("low_rg_mark", "pass"),
+        ("high_rg_mark", "not_computed"),
+        ("static_balance", "not_applicable"),
+        ("holes", "not_applicable"),
+        ("hardness", "not_computed"),
+        ("roundness", "not_computed"),
+    ] {
+        assert_eq!(rule(word)["verdict"], verdict, "{word}");
+        for key in ["name", "source", "edition"] {
+            assert!(rule(word)[key].as_str().is_some_and(|text| !text.is_empty()), "{word} {key}");
+        }
+    }
+    assert_eq!(rule("weight")["found"], weighed["weight_lb"]);
+    assert_eq!(rule("low_rg")["found"], weighed["rg_in"]["low"]);
+    // USBC: 2.460 to 2.800 in, at most 0.060 in, at most 3.80 g/mL.
+    assert_eq!((&rule("low_rg")["at_least"], &rule("high_rg")["at_most"]), (&2.46.into(), &2.8.into()));
+    assert_eq!((&rule("differential")["at_most"], &rule("density")["at_most"]), (&0.06.into(), &3.8.into()));
+    assert_eq!(rule("density")["part"], "puck");
+}
+
+#[test]
+fn a_ball_outside_the_limits_is_told_so_and_is_no_mistake() {
+    let folder = Folder::new();
+    let path = folder.write("heavy.ball.json", replaced(&three_piece(), "\"diameter_in\": 8.55", "\"diameter_in\": 9"));
+    let told = said(&["check", &path]);
+    assert!(told.lines().any(|line| line.contains("diameter") && line.contains("OUTSIDE")), "{told}");
+    assert!(told.contains("The current edition of the rules decides"), "{told}");
+    for word in ["approve", "certified"] {
+        assert!(!told.contains(word), "{told}");
+    }
+    let checked = json(&["check", &path, "--json"]);
+    let rules = checked["rules"].as_array().expect("a list");
+    assert!(rules.iter().any(|rule| rule["rule"] == "diameter" && rule["verdict"] == "fail"));
+    refused(&["check", &folder.write("no.ball.json", "{}")], &["no.ball.json", "format"]);
+}

@@ -8,6 +8,7 @@
 
 mod ball;
 mod build;
+mod checked;
 mod limits;
 mod node;
 mod problem;
@@ -22,6 +23,7 @@ mod tree;
 mod weighed;
 
 pub use ball::{BallFile, BallVersion, Cover, Cut, Hole, Piece};
+pub use checked::{CheckedDoc, RuleDoc};
 pub use problem::Problem;
 pub use rolled::{BreakpointDoc, EndDoc, ErrorDoc, PhaseDoc, RolledDoc, SAMPLE_INTERVAL_S, SampleDoc, SummaryDoc};
 pub use schema::{ball_schema, shot_schema};

@@ -11,6 +11,7 @@ pub mod recipe;
 pub mod roll;
 pub mod section;
 mod solid;
+pub mod spec;
 pub mod units;
 mod walk;
 pub mod weigh;

@@ -1,6 +1,6 @@
 //! A ball the page holds.
 
-use format::{BallFile, Problem, RolledDoc, SAMPLE_INTERVAL_S, SectionDoc, Throw, WeighedDoc, part_number};
+use format::{BallFile, CheckedDoc, Problem, RolledDoc, SAMPLE_INTERVAL_S, SectionDoc, Throw, WeighedDoc, part_number};
 use nalgebra::Vector3;
 use physics::roll::{RigidBall, trace};
 use physics::section::{Plane, section};
@@ -39,6 +39,14 @@ impl Ball {
     /// None in practice: only where the page cannot take an object.
     pub fn weigh(&self) -> Result<JsValue, JsValue> {
         to_page(&WeighedDoc::new(&self.file, &self.weighed))
+    }
+
+    /// The ball against every published limit, as a `Checked`.
+    ///
+    /// # Errors
+    /// None in practice: only where the page cannot take an object.
+    pub fn check(&self) -> Result<JsValue, JsValue> {
+        to_page(&CheckedDoc::new(&self.file, &physics::spec::check(&self.file.recipe(), &self.weighed)))
     }
 
     /// The flat cut across `normal` at `depth_in` from the centre, as a `Section`.

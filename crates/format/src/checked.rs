@@ -1,0 +1,130 @@
+//! What `check` prints: a ball against the published limits.
+
+use physics::ball::Part;
+use physics::spec::{Finding, RuleId, Unit, Verdict};
+use serde::Serialize;
+
+use crate::ball::BallFile;
+
+/// A ball held to every published limit.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct CheckedDoc {
+    /// Every rule, those that can be computed first.
+    pub rules: Vec<RuleDoc>,
+    /// What decides in the end.
+    pub decides: &'static str,
+}
+
+/// One rule and what came of it.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct RuleDoc {
+    /// A fixed word for programs.
+    pub rule: &'static str,
+    /// What it is called.
+    pub name: &'static str,
+    /// `pass`, `fail`, `too_close`, `not_applicable` or `not_computed`.
+    pub verdict: &'static str,
+    /// The value held to the rule; null where there is none.
+    pub found: Option<f64>,
+    /// Bound on the error of `found`.
+    pub error: Option<f64>,
+    /// The name of the part that the value belongs to.
+    pub part: Option<String>,
+    /// Unit of the numbers; empty where they have none.
+    pub unit: &'static str,
+    /// Smallest value allowed.
+    pub at_least: Option<f64>,
+    /// Largest value allowed.
+    pub at_most: Option<f64>,
+    /// Which balls the rule is for.
+    pub applies: &'static str,
+    /// What would tell where it cannot be computed, or how it is computed.
+    pub note: &'static str,
+    /// Where it was published.
+    pub source: &'static str,
+    /// Since when, and what stood before.
+    pub edition: &'static str,
+}
+
+impl CheckedDoc {
+    /// Puts what physics found into words, with the names of its file.
+    pub fn new(file: &BallFile, findings: &[Finding]) -> Self {
+        let rules = findings.iter().map(|finding| RuleDoc::new(file, finding)).collect();
+        Self { rules, decides: "The current edition of the rules decides; this is the ball as its file gives it." }
+    }
+}
+
+impl RuleDoc {
+    fn new(file: &BallFile, finding: &Finding) -> Self {
+        let rule = finding.rule;
+        Self {
+            rule: word(rule.id),
+            name: rule.name,
+            verdict: verdict(finding.verdict),
+            found: finding.found,
+            error: finding.found.map(|_| finding.error),
+            part: finding.part.map(|part| file.part_name(part).to_owned()),
+            unit: unit(rule.unit),
+            at_least: rule.at_least,
+            at_most: rule.at_most,
+            applies: if rule.applies.is_empty() { "all balls" } else { rule.applies },
+            note: rule.otherwise,
+            source: rule.source(),
+            edition: rule.edition,
+        }
+    }
+}
+
+impl BallFile {
+    /// What a part is called.
+    pub fn part_name(&self, part: Part) -> &str {
+        match part {
+            Part::Cover => self.cover_name(),
+            Part::Piece(piece) => self.pieces.get(piece).map_or("", |piece| &piece.name),
+        }
+    }
+}
+
+fn verdict(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Pass => "pass",
+        Verdict::Fail => "fail",
+        Verdict::TooClose => "too_close",
+        Verdict::NotApplicable => "not_applicable",
+        Verdict::NotComputed => "not_computed",
+    }
+}
+
+fn unit(unit: Unit) -> &'static str {
+    match unit {
+        Unit::Lb => "lb",
+        Unit::In => "in",
+        Unit::GCc => "g/cc",
+        Unit::Oz => "oz",
+        Unit::Holes => "holes",
+        Unit::ShoreD => "Shore D",
+        Unit::MicroIn => "µin",
+        Unit::Ratio | Unit::None => "",
+    }
+}
+
+fn word(id: RuleId) -> &'static str {
+    match id {
+        RuleId::Weight => "weight",
+        RuleId::Diameter => "diameter",
+        RuleId::Density => "density",
+        RuleId::LowRg => "low_rg",
+        RuleId::HighRg => "high_rg",
+        RuleId::Differential => "differential",
+        RuleId::LowRgMark => "low_rg_mark",
+        RuleId::HighRgMark => "high_rg_mark",
+        RuleId::StaticBalance => "static_balance",
+        RuleId::Holes => "holes",
+        RuleId::BalanceHole => "balance_hole",
+        RuleId::Voids => "voids",
+        RuleId::Hardness => "hardness",
+        RuleId::Roughness => "roughness",
+        RuleId::Friction => "friction",
+        RuleId::Roundness => "roundness",
+    }
+}
