@@ -117,6 +117,27 @@ export interface Checked {
   decides: string;
 }
 
+/** A ball at 16 to 10 lb. A rung's numbers are null where it cannot be made. */
+export interface Ladder {
+  rungs: {
+    weight_lb: number;
+    density_g_cc: number | null;
+    rg_in: { low: number; middle: number; high: number } | null;
+    differential_in: number | null;
+    intermediate_differential_in: number | null;
+    top_weight_oz: number | null;
+    feasible: boolean;
+    why: string | null;
+    caution: string | null;
+    size_factor: number | null;
+    changed: { name: string; density_g_cc: number | null }[];
+    floats: boolean;
+  }[];
+  by: "density" | "size";
+  parts: string[];
+  floating_weight_lb: number;
+}
+
 /** A flat cut. Coordinates in inches in the plane: `u` to the right, `v` up. */
 export interface Section {
   normal: Vec3;
@@ -211,6 +232,8 @@ export interface MarkPlace {
 export interface WasmBall {
   weigh(): Weighed;
   check(): Checked;
+  /** Changes the parts of these numbers alone, in proportion; 0 is the cover. */
+  ladder(parts: Uint32Array, by_size: boolean): Ladder;
   section(normal: Vec3, depth_in: number): Section;
   /** `shot.ball` is ignored. */
   roll(shot: Omit<ShotFile, "ball">): Roll;

@@ -6,6 +6,7 @@
 
 mod check;
 mod files;
+mod ladder;
 mod roll;
 mod schema;
 mod tables;
@@ -33,6 +34,8 @@ enum Command {
     Weigh(weigh::Args),
     /// Hold a ball to every published limit.
     Check(check::Args),
+    /// Make a ball at 16 to 10 lb by changing one piece, or more in proportion.
+    Ladder(ladder::Args),
     /// Roll a shot: phases, breakpoint, and how the ball meets the pins.
     Roll(roll::Args),
     /// Print the JSON Schema of a file.
@@ -57,6 +60,7 @@ fn main() -> ExitCode {
     let said = match Args::parse().command {
         Command::Weigh(args) => weigh::run(&args),
         Command::Check(args) => check::run(&args),
+        Command::Ladder(args) => ladder::run(&args),
         Command::Roll(args) => roll::run(&args),
         Command::Schema(args) => Ok(schema::run(&args)),
     };

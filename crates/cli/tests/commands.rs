@@ -327,3 +327,65 @@ fn a_ball_outside_the_limits_is_told_so_and_is_no_mistake() {
     assert!(rules.iter().any(|rule| rule["rule"] == "diameter" && rule["verdict"] == "fail"));
     refused(&["check", &folder.write("no.ball.json", "{}")], &["no.ball.json", "format"]);
 }
+
+fn ladder(pieces: &[&str], by: &str) -> Value {
+    let path = scenario("balls/no-3-three-piece.ball.json").to_string_lossy().into_owned();
+    let mut args = vec!["ladder", &path, "--by", by, "--json"];
+    args.extend(pieces.iter().flat_map(|piece| ["--piece", piece]));
+    json(&args)
+}
+
+#[test]
+fn a_weight_line_by_density() {
+    let line = ladder(&["outer core"], "density");
+    let rungs = line["rungs"].as_array().expect("a list");
+    let number = |rung: &Value, pointer: &str| rung.pointer(pointer).and_then(Value::as_f64).expect("a number");
+    let weights: Vec<f64> = rungs.iter().map(|rung| number(rung, "/weight_lb")).collect();
+    assert_eq!(weights, [16.0, 15.0, 14.0, 13.0, 12.0, 11.0, 10.0]);
+    // Each rung as a file of its own, weighed by the other command.
+    let folder = Folder::new();
+    for rung in rungs.iter().filter(|rung| rung["feasible"] == true) {
+        let mut file: Value = serde_json::from_str(&three_piece()).expect("JSON");
+        file["pieces"][0]["density_g_cc"] = rung["density_g_cc"].clone();
+        let path = folder.write("rung.ball.json", file.to_string());
+        let weighed = json(&["weigh", &path, "--json"]);
+        assert!((number(&weighed, "/weight_lb") - number(rung, "/weight_lb")).abs() < 2e-9);
+        for pointer in ["/rg_in/low", "/rg_in/middle", "/rg_in/high", "/differential_in"] {
+            assert!((number(&weighed, pointer) - number(rung, pointer)).abs() < 1e-9, "{pointer}");
+        }
+        assert!((number(&weighed, "/top_weight_oz") - number(rung, "/top_weight_oz")).abs() < 1e-6);
+    }
+    assert!(rungs.iter().filter(|rung| rung["feasible"] == true).count() >= 4);
+    for rung in rungs.iter().filter(|rung| rung["feasible"] == false) {
+        assert!(rung["why"].as_str().is_some_and(|why| why.ends_with('.')), "{rung}");
+    }
+    // Water as large as the ball, 8.55 in across.
+    let water_lb = std::f64::consts::PI / 6.0 * (8.55_f64 * 0.0254).powi(3) * 1000.0 / 0.453_592_37;
+    assert!((number(&line, "/floating_weight_lb") - water_lb).abs() < 1e-9);
+}
+
+#[test]
+fn a_weight_line_by_size_and_of_two_pieces() {
+    let by_size = ladder(&["inner core"], "size");
+    let rungs = by_size["rungs"].as_array().expect("a list");
+    let made: Vec<&Value> = rungs.iter().filter(|rung| rung["feasible"] == true).collect();
+    assert!(!made.is_empty());
+    for pair in made.windows(2) {
+        assert!(pair[0]["size_factor"].as_f64() > pair[1]["size_factor"].as_f64());
+    }
+    assert!(rungs.iter().all(|rung| rung["feasible"] == true || rung["why"].is_string()));
+    let both = ladder(&["inner core", "outer core"], "density");
+    assert_eq!(both["parts"], serde_json::json!(["outer core", "inner core"]));
+    assert_eq!(both["rungs"][0]["changed"].as_array().map(Vec::len), Some(2));
+    let path = scenario("balls/no-3-three-piece.ball.json").to_string_lossy().into_owned();
+    let told = said(&["ladder", &path, "--piece", "cover", "--by", "density"]);
+    assert!(told.contains("cover, g/cc") && told.contains("floats if it weighs less than"), "{told}");
+}
+
+#[test]
+fn a_weight_line_of_no_such_piece_says_which_there_are() {
+    let path = scenario("balls/no-3-three-piece.ball.json").to_string_lossy().into_owned();
+    let all = ["\"cover\"", "\"outer core\"", "\"inner core\"", "\"puck\"", "\"middle\""];
+    refused(&["ladder", &path, "--piece", "middle", "--by", "density"], &all);
+    refused(&["ladder", &path, "--piece", "cover", "--by", "size"], &["as large as the ball"]);
+}

@@ -19,7 +19,7 @@ impl BallFile {
         Ball::new(&self.recipe()).map_err(|error| self.problem(&error))
     }
 
-    fn problem(&self, error: &RecipeError) -> Problem {
+    pub(crate) fn problem(&self, error: &RecipeError) -> Problem {
         match error {
             RecipeError::Value { place, what, found, accepted } => {
                 let (key, found) = in_file_units(*place, what, *found);

@@ -9,6 +9,7 @@
 mod ball;
 mod build;
 mod checked;
+mod laddered;
 mod limits;
 mod node;
 mod problem;
@@ -24,6 +25,7 @@ mod weighed;
 
 pub use ball::{BallFile, BallVersion, Cover, Cut, Hole, Piece};
 pub use checked::{CheckedDoc, RuleDoc};
+pub use laddered::{ChangedDoc, LadderDoc, RungDoc};
 pub use problem::Problem;
 pub use rolled::{BreakpointDoc, EndDoc, ErrorDoc, PhaseDoc, RolledDoc, SAMPLE_INTERVAL_S, SampleDoc, SummaryDoc};
 pub use schema::{ball_schema, shot_schema};

@@ -2,6 +2,8 @@
 
 use format::{BallFile, CheckedDoc, Problem, RolledDoc, SAMPLE_INTERVAL_S, SectionDoc, Throw, WeighedDoc, part_number};
 use nalgebra::Vector3;
+use physics::ball::Part;
+use physics::ladder::By;
 use physics::roll::{RigidBall, trace};
 use physics::section::{Plane, section};
 use physics::units::M_PER_IN;
@@ -49,6 +51,17 @@ impl Ball {
         to_page(&CheckedDoc::new(&self.file, &physics::spec::check(&self.file.recipe(), &self.weighed)))
     }
 
+    /// The ball at 16 to 10 lb by changing the parts of these numbers (0 is
+    /// the cover), as a `Ladder`.
+    ///
+    /// # Errors
+    /// A `Problem` where the choice makes no sense.
+    pub fn ladder(&self, parts: &[u32], by_size: bool) -> Result<JsValue, JsValue> {
+        let chosen: Vec<Part> = parts.iter().map(|n| n.checked_sub(1).map_or(Part::Cover, piece)).collect();
+        let by = if by_size { By::Size } else { By::Density };
+        to_page(&self.file.ladder(&chosen, by).map_err(thrown)?)
+    }
+
     /// The flat cut across `normal` at `depth_in` from the centre, as a `Section`.
     ///
     /// # Errors
@@ -89,4 +102,8 @@ impl Ball {
 
 fn vector(numbers: &[f64]) -> Option<Vector3<f64>> {
     <[f64; 3]>::try_from(numbers).ok().map(Vector3::from)
+}
+
+fn piece(n: u32) -> Part {
+    Part::Piece(n as usize)
 }

@@ -1,0 +1,190 @@
+//! What `ladder` prints: one ball at other weights.
+
+use physics::ball::Part;
+use physics::ladder::{By, LadderError, Rung, Trouble, WEIGHTS_LB, floating_mass_kg, ladder};
+use physics::units::{KG_M3_PER_G_CC, KG_PER_LB, M_PER_IN};
+use physics::weigh::weigh;
+use serde::Serialize;
+
+use crate::ball::BallFile;
+use crate::problem::Problem;
+use crate::weighed::RgIn;
+
+/// A ball's weight line, heaviest first.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct LadderDoc {
+    /// The ball at every weight.
+    pub rungs: Vec<RungDoc>,
+    /// What changes: `density` or `size`.
+    pub by: &'static str,
+    /// The parts that change, in the recipe's order.
+    pub parts: Vec<String>,
+    /// A ball of this volume that weighs less floats in water of 1.000 g/cc.
+    pub floating_weight_lb: f64,
+}
+
+/// The ball at one weight. Its numbers are null where it cannot be made.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct RungDoc {
+    /// The weight asked for.
+    pub weight_lb: f64,
+    /// Density that the first changed part has, or would have to have where
+    /// the weight cannot be reached otherwise; null where none would do.
+    pub density_g_cc: Option<f64>,
+    /// Principal radii of gyration.
+    pub rg_in: Option<RgIn>,
+    /// High minus low RG.
+    pub differential_in: Option<f64>,
+    /// High minus middle RG.
+    pub intermediate_differential_in: Option<f64>,
+    /// Top weight on a scale arm of the ball's radius.
+    pub top_weight_oz: Option<f64>,
+    /// Whether the ball can be had.
+    pub feasible: bool,
+    /// Why not, in one sentence.
+    pub why: Option<String>,
+    /// What to mind where it can be had.
+    pub caution: Option<String>,
+    /// Factor on the sizes; null where no size will do.
+    pub size_factor: Option<f64>,
+    /// Every part that changes.
+    pub changed: Vec<ChangedDoc>,
+    /// Whether the ball floats in water of 1.000 g/cc.
+    pub floats: bool,
+}
+
+/// A part that changes from weight to weight.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct ChangedDoc {
+    /// What it is called.
+    pub name: String,
+    /// Its density at this weight; null where none would do.
+    pub density_g_cc: Option<f64>,
+}
+
+impl BallFile {
+    /// The part of this name.
+    ///
+    /// # Errors
+    /// Where no part has this name, or more than one: which ones there are.
+    pub fn part_named(&self, name: &str) -> Result<Part, Problem> {
+        let pieces = (0..self.pieces.len()).map(Part::Piece);
+        let parts: Vec<Part> = std::iter::once(Part::Cover).chain(pieces).collect();
+        let named: Vec<Part> = parts.iter().copied().filter(|part| self.part_name(*part) == name).collect();
+        match named[..] {
+            [part] => Ok(part),
+            // Whatever the cover is called, it is the cover.
+            [] if name == "cover" => Ok(Part::Cover),
+            _ => {
+                let names: Vec<String> = parts.iter().map(|part| format!("{:?}", self.part_name(*part))).collect();
+                let message = if named.is_empty() { "No part of the ball" } else { "More than one part of the ball" };
+                Err(Problem::new("piece", format!("{name:?}"), format!("the name of one of {}", names.join(", ")))
+                    .saying(format!("{message} is called {name:?}.")))
+            }
+        }
+    }
+
+    /// This ball at the usual weights, by changing `chosen` alone.
+    ///
+    /// # Errors
+    /// Where the ball cannot be made, or the choice makes no sense.
+    pub fn ladder(&self, chosen: &[Part], by: By) -> Result<LadderDoc, Problem> {
+        let weighed = weigh(&self.build()?);
+        let targets_kg = WEIGHTS_LB.map(|weight_lb| weight_lb * KG_PER_LB);
+        let rungs = ladder(&self.recipe(), chosen, by, &targets_kg).map_err(|error| self.ladder_problem(&error))?;
+        let floating_kg = floating_mass_kg(&weighed);
+        let pieces = (0..self.pieces.len()).map(Part::Piece);
+        let parts: Vec<Part> = std::iter::once(Part::Cover).chain(pieces).filter(|p| chosen.contains(p)).collect();
+        Ok(LadderDoc {
+            rungs: rungs.iter().map(|rung| self.rung(rung, &parts, floating_kg)).collect(),
+            by: match by {
+                By::Density => "density",
+                By::Size => "size",
+            },
+            parts: parts.iter().map(|part| self.part_name(*part).to_owned()).collect(),
+            floating_weight_lb: floating_kg / KG_PER_LB,
+        })
+    }
+
+    fn ladder_problem(&self, error: &LadderError) -> Problem {
+        match error {
+            LadderError::Recipe(error) => self.problem(error),
+            LadderError::NoSuchPart { pieces } => {
+                Problem::new("piece", "another", format!("the cover or one of the {pieces} pieces"))
+                    .saying("The ball has no such part.")
+            }
+            LadderError::CoverSize => Problem::new("by", "size of the cover", "the density of the cover, or a piece")
+                .saying("The cover has no size of its own: it is as large as the ball."),
+        }
+    }
+
+    fn rung(&self, rung: &Rung, parts: &[Part], floating_kg: f64) -> RungDoc {
+        let changed: Vec<ChangedDoc> = parts
+            .iter()
+            .map(|part| ChangedDoc {
+                name: self.part_name(*part).to_owned(),
+                density_g_cc: rung.density_factor.map(|factor| factor * self.density_g_cc(*part)),
+            })
+            .collect();
+        let weighed = rung.made.as_ref().map(|(_, weighed)| weighed);
+        let inches = |metres: f64| metres / M_PER_IN;
+        RungDoc {
+            weight_lb: rung.target_kg / KG_PER_LB,
+            density_g_cc: changed.first().and_then(|part| part.density_g_cc),
+            rg_in: weighed.map(|weighed| {
+                let [low, middle, high] = weighed.rg_m.map(inches);
+                RgIn { low, middle, high }
+            }),
+            differential_in: weighed.map(|weighed| inches(weighed.differential_m())),
+            intermediate_differential_in: weighed.map(|weighed| inches(weighed.intermediate_differential_m())),
+            top_weight_oz: weighed.map(physics::weigh::Weighed::top_weight_oz),
+            feasible: rung.trouble.is_none(),
+            why: rung.trouble.map(|trouble| why(trouble, &changed)),
+            caution: caution(rung.trouble, &changed),
+            size_factor: rung.size_factor,
+            changed,
+            floats: rung.target_kg < floating_kg,
+        }
+    }
+
+    fn density_g_cc(&self, part: Part) -> f64 {
+        match part {
+            Part::Cover => self.cover.density_g_cc,
+            Part::Piece(piece) => self.pieces.get(piece).map_or(f64::NAN, |piece| piece.density_g_cc),
+        }
+    }
+}
+
+/// Lightest filler there is: hollow glass microspheres alone (from memory, unverified).
+const LIGHTEST_G_CC: f64 = 0.125;
+
+/// A density that physics allows but no filler has.
+fn caution(trouble: Option<Trouble>, changed: &[ChangedDoc]) -> Option<String> {
+    let lightest = changed.iter().filter_map(|part| part.density_g_cc).fold(f64::INFINITY, f64::min);
+    let unheard_of = trouble.is_none() && lightest < LIGHTEST_G_CC;
+    unheard_of.then(|| {
+        format!("Lighter than any filler: hollow glass spheres alone are about {LIGHTEST_G_CC} g/cc (from memory).")
+    })
+}
+
+/// One sentence, with the density it would need.
+fn why(trouble: Trouble, changed: &[ChangedDoc]) -> String {
+    let limit = physics::ladder::MOST_DENSITY_KG_M3 / KG_M3_PER_G_CC;
+    let needed: Vec<String> =
+        changed.iter().filter_map(|part| Some(format!("{} at {:.2} g/cc", part.name, part.density_g_cc?))).collect();
+    let needed = needed.join(" and ");
+    let instead = match changed.first().and_then(|part| part.density_g_cc) {
+        Some(density) if density > 0.0 => format!("; at the present size it would take {needed}"),
+        _ => "; at the present size no density would do either".to_owned(),
+    };
+    match trouble {
+        Trouble::DensityNotPositive => "The rest of the ball is too heavy already: no density would do.".to_owned(),
+        Trouble::DensityAboveLimit => {
+            format!("It would take {needed}, over the published limit of {limit:.2} g/cc.")
+        }
+        Trouble::FillsNothing => "It fills nothing of the ball: later pieces take its place.".to_owned(),
+        Trouble::SticksOut => format!("It would stick out of the ball first{instead}."),
+        Trouble::VanishesFirst => format!("It would shrink to nothing first{instead}."),
+        Trouble::NoSize => format!("No size gives this weight{instead}."),
+    }
+}
