@@ -24,7 +24,7 @@ use crate::units::KG_PER_OZ;
 use sum::{Sum, Summer};
 
 /// Relative error of mass and of every principal moment that [`weigh`] refines to.
-pub const TOLERANCE: f64 = 5e-7;
+pub const TOLERANCE: f64 = 8e-7;
 
 /// What a ball weighs and how its mass is spread.
 #[derive(Clone, Debug, PartialEq)]

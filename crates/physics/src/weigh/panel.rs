@@ -221,10 +221,10 @@ impl Setting {
         let [sums, by_half, by_quarter] = &nested;
         let (last, before) = (self.apart(sums, by_half), self.apart(by_half, by_quarter));
         // Each rule of twice the steps about squares the error of a smooth
-        // stretch; counted on here is that it falls as it last did, but not
-        // where the coarsest rule is a single ray.
-        let falls = way != Way::Stretch(0) && before > last;
-        let around = missed + if falls { last * (last / before) } else { last };
+        // stretch; counted on here is that it falls as it last did, and by no
+        // more than to a tenth where the coarsest rule is a single ray.
+        let least = if way == Way::Stretch(0) { 0.1 } else { 0.0 };
+        let around = missed + if before > last { last * (last / before).max(least) } else { last };
         let care = caster.care;
         Panel { from, to, way, care, sums: nested[0].clone(), around, across, events, rays }
     }
