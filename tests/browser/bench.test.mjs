@@ -439,3 +439,48 @@ test("on a phone laid on its side the page scrolls and the numbers stay", async 
   await check();
   await context.close();
 });
+
+test("a ball that would hop off the lane is weighed and shown; the lane says why it is not thrown", async () => {
+  const { page, context, reload, check } = await site.open({ viewport: DESKTOP });
+  const weight = await readout(page, "Weight");
+  await page
+    .locator(".part[data-open]")
+    .getByRole("textbox", { name: /^Density/ })
+    .fill("15");
+  const stale = page.locator(".room-lane .stale");
+  await stale.waitFor();
+  assert.match(await stale.textContent(), /hop up off the lane at [\d.]+\sft.*last good one\.$/);
+  assert.ok((await readout(page, "Weight")) > weight + 1, "the ball itself is the one on the Bench");
+  await page.getByLabel("Units").selectOption("metric");
+  assert.match(await stale.textContent(), /hop up off the lane at [\d.]+\sm:/);
+  await reload();
+  await stale.waitFor();
+  await check();
+  await context.close();
+});
+
+test("a mistake is told in the units chosen", async () => {
+  const { page, context, check } = await site.open({ viewport: DESKTOP });
+  const part = page.locator(".part[data-open]");
+  await part.getByRole("textbox", { name: /^Diameter/ }).fill("6");
+  const says = part.locator(".says-wrong").first();
+  const inches = Number((await says.textContent()).match(/ by ([\d.]+)\sin\.$/)?.[1]);
+  await page.getByLabel("Units").selectOption("metric");
+  const mm = Number((await says.textContent()).match(/ by ([\d.]+)\smm\.$/)?.[1]);
+  assert.ok(inches > 0 && Math.abs(mm - inches * 25.4) < 0.01 * mm, `${inches} in, ${mm} mm`);
+  await check();
+  await context.close();
+});
+
+test("on a laptop every number of the Scale is in view at once", async () => {
+  const { page, context, check } = await site.open({ viewport: DESKTOP });
+  const room = await page.locator(".room-scale").boundingBox();
+  const shown = page.locator(".room-scale > .room-body > .readout");
+  assert.equal(await shown.count(), 6);
+  for (const one of await shown.all()) {
+    const box = await one.boundingBox();
+    assert.ok(box.y + box.height <= room.y + room.height, await one.textContent());
+  }
+  await check();
+  await context.close();
+});

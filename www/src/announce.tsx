@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { useStore } from "./store";
-import { reading } from "./units";
+import { reading, sentenceIn } from "./units";
 
 const QUIET_MS = 800;
 
@@ -15,7 +15,7 @@ export function Announcer() {
   const angle = roll.summary.entry_angle_deg;
   const problem = ballProblem ?? shotProblem;
   const text = problem
-    ? `${problem.message} The numbers are still those of the last good ball.`
+    ? `${sentenceIn(problem.message, units)} The numbers are still those of the last good ball.`
     : [
         `Weight ${reading(weighed.weight_lb, "weight", units)}`,
         `RG ${reading(weighed.rg_in.low, "rg", units)}`,

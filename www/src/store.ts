@@ -58,7 +58,7 @@ export interface Derived {
   rollBefore: Roll | null;
   /** Why the ball on the bench is not the one shown. */
   ballProblem: Problem | null;
-  /** Why the shot as typed is not the one shown. */
+  /** Why the shot as typed is not the one shown: `roll` is then the last that could be followed. */
   shotProblem: Problem | null;
 }
 
@@ -113,6 +113,7 @@ export function isProblem(error: unknown): error is Problem {
 
 export function describe(error: unknown): string {
   if (error instanceof Error) return `${error.name}: ${error.message}`;
+  if (isProblem(error)) return `${error.message} (${error.place}: ${error.found})`;
   return String(error);
 }
 
@@ -155,8 +156,9 @@ export function createStore(wasm: WasmModule, first: Doc, good: Doc, firstView: 
         const rolled = tryRoll(now.ball, next.shot);
         if ("problem" in rolled) {
           now.shotProblem = rolled.problem;
-          // A new ball still rolls as the last good shot says.
-          if (now.ball !== old.ball) now.roll = now.ball.roll(now.shot);
+          // A new ball still rolls as the last good shot says, where it can at all.
+          const again = now.ball === old.ball ? rolled : tryRoll(now.ball, now.shot);
+          if ("roll" in again) now.roll = again.roll;
         } else {
           Object.assign(now, rolled, { shot: next.shot, shotProblem: null });
         }

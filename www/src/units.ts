@@ -118,3 +118,39 @@ export function parseField(text: string, quantity: Quantity, units: Units): numb
   const value = Number(tidy);
   return Number.isFinite(value) ? value / measure(quantity, units).factor : null;
 }
+
+/** Units as the module's sentences write them, short and long, and the long metric one. */
+const IN_SENTENCES: [string, string, Quantity, string][] = [
+  ["in", "inches", "size", "millimetres"],
+  ["ft", "feet", "distance", "metres"],
+  ["mph", "miles per hour", "speed", "kilometres per hour"],
+];
+const NUMBER = String.raw`[\u2212-]?\d+(?:\.\d+)?(?:e[+-]?\d+)?`;
+
+/** A sentence of the module, which speaks the file's units, in the reader's; names in quotes stay. */
+export function sentenceIn(sentence: string, units: Units): string {
+  return sentence
+    .split(/("[^"]*")/)
+    .map((text, at) => (at % 2 === 1 ? text : plainIn(text, sentence, units)))
+    .join("");
+}
+
+function plainIn(text: string, sentence: string, units: Units): string {
+  let said = text;
+  for (const [short, long, quantity, metricLong] of IN_SENTENCES) {
+    const { factor, unit } = measure(quantity, units);
+    const convert = (numbers: string, digits: number) =>
+      numbers.replace(new RegExp(NUMBER, "g"), (found) =>
+        String(Number((Number(found.replace("\u2212", "-")) * factor).toPrecision(digits))),
+      );
+    // "The diameter (inches) must be above 0, not -1." A count of points is no length.
+    if (units === "metric" && sentence.includes(`(${long})`) && !sentence.includes("points")) {
+      said = convert(said, 5).replace(`(${long})`, `(${metricLong})`);
+    }
+    said = said.replace(
+      new RegExp(`((?:${NUMBER} to )?${NUMBER}) ${short}\\b`, "g"),
+      (_, numbers: string) => `${convert(numbers, 4)}\u00a0${unit}`,
+    );
+  }
+  return said;
+}

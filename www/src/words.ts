@@ -30,6 +30,13 @@ export const WORDS = {
     "The angle of the spin axis seen from above: 0° is a ball that rolls end over end, 90° one that spins sideways.",
   "axis tilt": "How far the spin axis points up from the level.",
   "rev rate": "How many turns a minute the ball makes when it is let go.",
+  "drilling angle":
+    "The angle at the pin between the line to the PAP and the ball's x direction, where the mass bias of an asymmetric core should lie.",
+  "start turn":
+    "How far the ball is turned about its spin axis as it is let go; it matters for a ball that is not the same all round.",
+  "launch angle": "The direction the ball leaves in: 0° is straight down the lane.",
+  friction:
+    "How hard the lane holds the sliding ball back: the sideways force divided by the ball's weight. Oil makes it small.",
   squash:
     "Scales the finished shape along its own x and y: this is how a round shape becomes an asymmetric one.",
   density: "How heavy a material is for its size; water is 1 gram per cc.",

@@ -71,7 +71,7 @@ impl From<&ShotError> for Problem {
     fn from(error: &ShotError) -> Self {
         let ShotError::OutOfRange { quantity, found, accepted } = *error else {
             return Self::new("", error.to_string(), "a shot that keeps the ball on the lane")
-                .saying(format!("The shot cannot be followed: {error}."));
+                .saying(not_followed(error));
         };
         let value = |unit: f64| short(rounded(found / unit));
         let degree = 1.0_f64.to_radians();
@@ -89,5 +89,24 @@ impl From<&ShotError> for Problem {
             _ => ("ball", format!("{quantity} of {}", value(1.0))),
         };
         Self::new(place, found, accepted)
+    }
+}
+
+/// Why a shot cannot be followed, in plain words and the file's units.
+fn not_followed(error: &ShotError) -> String {
+    let down = |distance_m: f64| format!("{:.1} ft", distance_m / M_PER_FT);
+    match *error {
+        ShotError::Hops { distance_m, .. } => format!(
+            "This ball would hop up off the lane at {}: its centre of gravity is too far from the middle for this spin.",
+            down(distance_m)
+        ),
+        ShotError::Jams { distance_m, .. } => format!(
+            "This ball would jam against the lane at {}: the friction is too high for a centre of gravity so far from the middle.",
+            down(distance_m)
+        ),
+        ShotError::TooManySteps { distance_m, .. } => {
+            format!("The shot could not be followed beyond {}: it takes too many steps.", down(distance_m))
+        }
+        ShotError::OutOfRange { .. } => format!("The shot cannot be followed: {error}."),
     }
 }

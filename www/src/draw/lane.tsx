@@ -193,7 +193,7 @@ function Remarks(props: LaneProps) {
     <g class="remark">
       {gutter && last && (
         <text
-          x={place.at(0, last.y_ft)[0]}
+          x={Math.max(place.at(0, last.y_ft)[0], place.at(0, 5)[0])}
           y={place.at(last.x_in, 0)[1] + (last.x_in > 0 ? 15 : -7)}
           text-anchor="middle"
         >

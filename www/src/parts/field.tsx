@@ -2,7 +2,7 @@ import type { ComponentChildren } from "preact";
 import { useId, useState } from "preact/hooks";
 import { useStore } from "../store";
 import type { Problem } from "../types";
-import { fieldText, measure, parseField, type Quantity } from "../units";
+import { fieldText, measure, parseField, type Quantity, sentenceIn } from "../units";
 
 export interface FieldProps {
   label: ComponentChildren;
@@ -105,7 +105,11 @@ export function NumberField(props: FieldProps) {
       </span>
       {(wrong || caution) && (
         <p class={wrong ? "says says-wrong" : "says says-caution"} id={`${id}-says`}>
-          {notNumber ? `Not a number yet; still using ${shown}.` : (problem?.message ?? caution)}
+          {notNumber
+            ? `Not a number yet; still using ${shown}.`
+            : problem
+              ? sentenceIn(problem.message, units)
+              : caution}
         </p>
       )}
     </div>

@@ -68,6 +68,7 @@ export function PlaceLine({ value, range, quantity }: { value: number; range: Ra
     from = band.upTo;
     return { ...band, start, middle };
   });
+  const here = bands.find((band) => value < band.upTo) ?? bands.at(-1);
   return (
     <svg
       class="place"
@@ -92,7 +93,14 @@ export function PlaceLine({ value, range, quantity }: { value: number; range: Ra
         </text>
       )}
       {bands.map((band) => (
-        <text key={band.word} class="place-band" x={band.middle} y={limited ? 30 : 19} text-anchor="middle">
+        <text
+          key={band.word}
+          class="place-band"
+          data-here={band === here || undefined}
+          x={band.middle}
+          y={limited ? 30 : 19}
+          text-anchor="middle"
+        >
           {band.word}
         </text>
       ))}

@@ -1,4 +1,5 @@
 import { NumberField } from "../../parts/field";
+import { Said } from "../../parts/said";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import { reading } from "../../units";
@@ -24,7 +25,11 @@ export function Bench() {
     <>
       <Invitation />
       <TemplateRow />
-      {whole && <p class="says says-wrong">{whole.message}</p>}
+      {whole && (
+        <p class="says says-wrong">
+          <Said problem={whole} />
+        </p>
+      )}
       <label class="line ball-name">
         <span class="field-label">Ball</span>
         <input

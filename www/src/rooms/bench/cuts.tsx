@@ -1,4 +1,5 @@
 import { Fold } from "../../parts/fold";
+import { Said } from "../../parts/said";
 import { Term } from "../../parts/term";
 import type { Cut, Piece, Problem } from "../../types";
 import { problemAt } from "./edits";
@@ -52,7 +53,11 @@ export function Cuts({ piece, place, problem, reach_in, onChange }: CutsProps) {
         return (
           <fieldset class="nested" key={at}>
             <legend>{name}</legend>
-            {problem?.place === here && <p class="says says-wrong">{problem.message}</p>}
+            {problem?.place === here && (
+              <p class="says says-wrong">
+                <Said problem={problem} />
+              </p>
+            )}
             <ShapeFields solid={cut} place={here} problem={problem} reach_in={reach_in} onChange={change} />
             <PlaceFold solid={cut} place={here} problem={problem} reach_in={reach_in} onChange={change} />
             <button type="button" onClick={() => set((was) => was.toSpliced(at, 1))}>

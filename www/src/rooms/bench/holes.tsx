@@ -1,5 +1,6 @@
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
+import { Said } from "../../parts/said";
 import { useStore } from "../../store";
 import type { Hole, Problem, Vec3 } from "../../types";
 import { editHoles, problemAt } from "./edits";
@@ -37,7 +38,11 @@ function HoleFields({ hole, at, problem }: { hole: Hole; at: number; problem: Pr
   return (
     <fieldset class="nested">
       <legend>{name}</legend>
-      {problem && problem.place === place && <p class="says says-wrong">{problem.message}</p>}
+      {problem && problem.place === place && (
+        <p class="says says-wrong">
+          <Said problem={problem} />
+        </p>
+      )}
       <label class="line">
         <span class="field-label">Name</span>
         <input

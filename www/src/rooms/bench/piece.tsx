@@ -1,5 +1,6 @@
 import { useEffect, useRef } from "preact/hooks";
 import { WEIGHT_LIMIT_LB } from "../../limits";
+import { Said } from "../../parts/said";
 import { Swatch } from "../../parts/swatch";
 import { type Units, useStore } from "../../store";
 import type { Piece, Problem } from "../../types";
@@ -45,7 +46,7 @@ export function PartRow({ part, name, says, problem, children }: PartRowProps) {
       </button>
       {problem && !(open && hasField(problem.place)) && (
         <p class="says says-wrong part-problem" id={`${id}-problem`}>
-          {problem.message}
+          <Said problem={problem} />
         </p>
       )}
       <div id={id} class="part-body" hidden={!open}>

@@ -1,4 +1,5 @@
 import { NumberField } from "../../parts/field";
+import { Said } from "../../parts/said";
 import type { Problem } from "../../types";
 import { problemAt } from "./edits";
 import { Outline, type Point } from "./outline";
@@ -95,7 +96,11 @@ export function Profile({ profile, place, problem, onChange }: ProfileProps) {
           })}
         </tbody>
       </table>
-      {whole && <p class="says says-wrong">{whole.message}</p>}
+      {whole && (
+        <p class="says says-wrong">
+          <Said problem={whole} />
+        </p>
+      )}
     </div>
   );
 }

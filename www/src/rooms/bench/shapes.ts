@@ -46,7 +46,7 @@ export function dimensions(shape: Shape): Dimension[] {
       return [one("ring_diameter_in", "Ring diameter"), one("tube_diameter_in", "Tube diameter")];
     case "ellipsoid":
     case "box":
-      return ["Size x", "Size y", "Size z"].map((label, at) => ({
+      return ["Width x", "Width y", "Height z"].map((label, at) => ({
         place: `size_in[${at}]`,
         label,
         value: shape.size_in[at] ?? 0,

@@ -1,5 +1,6 @@
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
+import { Said } from "../../parts/said";
 import { Term } from "../../parts/term";
 import type { Cut, Problem, Shape, Vec3 } from "../../types";
 import { problemAt } from "./edits";
@@ -57,7 +58,11 @@ export function ShapeFields<S extends Cut>({ solid, place, problem, reach_in, on
           onChange={(profile, key) => set({ ...shape, profile_in: profile }, `shape.profile_in.${key}`)}
         />
       )}
-      {group && <p class="says says-wrong">{group.message}</p>}
+      {group && (
+        <p class="says says-wrong">
+          <Said problem={group} />
+        </p>
+      )}
     </>
   );
 }
@@ -79,6 +84,8 @@ function PlaceFields<S extends Cut>({ solid, place, problem, reach_in, onChange 
   const at = solid.at_in ?? [0, 0, 0];
   const turn = solid.turn_deg ?? [0, 0, 0];
   const squash = solid.shape.squash ?? [1, 1];
+  // Whole steps either way, so that the slider can stand at the centre.
+  const sideways_in = Math.floor(reach_in / 2 / 0.05) * 0.05;
   const vector = (key: "at_in" | "turn_deg", old: Vec3, axis: number, value: number) =>
     onChange((was) => ({ ...was, [key]: put(old, axis, value) }), `${key}[${axis}]`);
   return (
@@ -91,8 +98,8 @@ function PlaceFields<S extends Cut>({ solid, place, problem, reach_in, onChange 
             label={label}
             value={at[axis] ?? 0}
             quantity="size"
-            min={-reach_in / 2}
-            max={reach_in / 2}
+            min={-sideways_in}
+            max={sideways_in}
             step={0.05}
             problem={problemAt(problem, `${place}.at_in[${axis}]`)}
             onChange={(value) => vector("at_in", at, axis, value)}
@@ -147,7 +154,11 @@ function PlaceFields<S extends Cut>({ solid, place, problem, reach_in, onChange 
 
 /** A problem with a group of numbers as a whole. */
 function Group({ problem, place }: { problem: Problem | null; place: string }) {
-  return problem?.place === place ? <p class="says says-wrong">{problem.message}</p> : null;
+  return problem?.place === place ? (
+    <p class="says says-wrong">
+      <Said problem={problem} />
+    </p>
+  ) : null;
 }
 
 function putTwo(pair: [number, number], at: number, value: number): [number, number] {

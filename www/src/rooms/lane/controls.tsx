@@ -42,7 +42,11 @@ const RELEASE: Row<keyof Release>[] = [
   },
   {
     key: "launch_angle_deg",
-    label: "Launch angle, to the right",
+    label: (
+      <>
+        <Term word="launch angle">Launch angle</Term>, to the right
+      </>
+    ),
     quantity: "angle",
     min: -6,
     max: 6,
@@ -64,8 +68,22 @@ const LAYOUT: Row<keyof Layout>[] = [
     max: 6.75,
     step: 0.05,
   },
-  { key: "drilling_angle_deg", label: "Drilling angle", quantity: "angle", min: 0, max: 180, step: 1 },
-  { key: "start_turn_deg", label: "Start turn", quantity: "angle", min: -180, max: 180, step: 5 },
+  {
+    key: "drilling_angle_deg",
+    label: <Term word="drilling angle">Drilling angle</Term>,
+    quantity: "angle",
+    min: 0,
+    max: 180,
+    step: 1,
+  },
+  {
+    key: "start_turn_deg",
+    label: <Term word="start turn">Start turn</Term>,
+    quantity: "angle",
+    min: -180,
+    max: 180,
+    step: 5,
+  },
 ];
 
 /** How the ball is let go, how it sits in the hand, and what the lane is like. */

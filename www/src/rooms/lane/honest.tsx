@@ -68,7 +68,7 @@ export function Honest() {
         it makes its move sooner. But it stores less spin, and once both balls roll it ends at a slightly
         smaller angle. A higher-RG ball saves its motion for later. Trade talk often says otherwise.
       </p>
-      {found?.of === derived && <Compared found={found} units={units} />}
+      {found?.of === derived && !derived.shotProblem && <Compared found={found} units={units} />}
       <LastChange derived={derived} units={units} />
       <p class="lane-limits">
         The model: a rigid ball on a flat, level lane; sliding friction by distance only. No bounce, no pins,
@@ -122,7 +122,8 @@ function sameRelease(a: Roll, b: Roll): boolean {
 
 function LastChange({ derived, units }: { derived: Derived; units: Units }) {
   const { before, weighed, roll, rollBefore } = derived;
-  if (!before || !rollBefore || Math.abs(before.rg_in.low - weighed.rg_in.low) < 5e-4) return null;
+  if (derived.shotProblem || !before || !rollBefore || Math.abs(before.rg_in.low - weighed.rg_in.low) < 5e-4)
+    return null;
   if (!sameRelease(roll, rollBefore)) return null;
   const change = compare(roll, rollBefore, units, "the one before");
   if (!change) return null;

@@ -6,11 +6,16 @@ import { LaneDrawing } from "../../draw/lane";
 import { place } from "../../draw/lane-frame";
 import { endOf, momentAt } from "../../draw/moment";
 import { remPx, useSize } from "../../draw/use-size";
+import { Said } from "../../parts/said";
+import { Aside } from "../../parts/term";
 import { useStore } from "../../store";
 import { reading } from "../../units";
 import { usePlayer } from "./player";
 import { whatHappened } from "./sentence";
 import { Transport } from "./transport";
+
+const READING =
+  "On the lane: dots are oil; long dashes are skid, short dashes hook, a solid line roll; ball, pins and arrows are marks, not to scale. On the ball: rings (thin, thicker, thick) show where the lane has touched it, the wedge where it touches now, the diamond the PAP, where the axis it spins about left the ball at release.";
 
 /** The shot as pictures of one moment: from above, as the bowler sees it, and the ball close up. */
 export function Stage({ t_s }: { t_s: Signal<number> }) {
@@ -33,7 +38,11 @@ export function Stage({ t_s }: { t_s: Signal<number> }) {
       <div class="stage-top">
         <div class="stage-words">
           <p class="lane-says">{said}</p>
-          {shotProblem && <p class="stale">{shotProblem.message} The shot shown is the last good one.</p>}
+          {shotProblem && (
+            <p class="stale">
+              <Said problem={shotProblem} /> The shot shown is the last good one.
+            </p>
+          )}
         </div>
         <div class="stage-lane" ref={box}>
           {layout && (
@@ -81,11 +90,8 @@ export function Stage({ t_s }: { t_s: Signal<number> }) {
       </div>
       {layout && (
         <p class="stage-scale">
-          From above: the width is drawn {layout.stretch.toFixed(1)} times too wide for the length, so angles
-          look larger than they are; ball, pins and arrows are marks. Dots are oil. Long dashes are skid,
-          short dashes hook, a solid line roll. On the ball: rings (thin, thicker, thick) where the lane has
-          touched it; the wedge is where it touches now, the diamond the PAP, where the axis of the release
-          leaves the ball.
+          Drawn {layout.stretch.toFixed(1)} times too wide, so angles look larger.{" "}
+          <Aside text={READING}>How to read the pictures</Aside>
         </p>
       )}
     </div>

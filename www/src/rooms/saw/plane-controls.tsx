@@ -3,6 +3,8 @@ import { BoundedField } from "../../parts/bounded-field";
 import { useStore } from "../../store";
 import { type Facing, facingOf, flipped, normalOf, type Plane, PRESETS, presetOf } from "./plane";
 
+const DEPTH_STEP_IN = 0.05;
+
 interface PlaneControlsProps {
   /** Whether the picture can be pulled apart: a flat drawing cannot. */
   apart: boolean;
@@ -15,6 +17,8 @@ export function PlaneControls({ apart, onFace }: PlaneControlsProps) {
   const store = useStore();
   const { plane, exploded } = store.view.value;
   const radius_in = store.derived.value.file.diameter_in / 2;
+  // Whole steps either way, so that the slider can stand at the centre.
+  const reach_in = Math.floor(radius_in / DEPTH_STEP_IN) * DEPTH_STEP_IN;
   // Square to the pin axis the turn about it shows in nothing, but the slider must not jump.
   const [round_deg, setRound] = useState(0);
   const facing = plane ? facingOf(plane.normal) : null;
@@ -63,9 +67,11 @@ export function PlaneControls({ apart, onFace }: PlaneControlsProps) {
             label="Depth"
             value={plane.depth_in}
             quantity="size"
-            min={-radius_in}
-            max={radius_in}
-            step={0.05}
+            min={-reach_in}
+            max={reach_in}
+            least={-radius_in}
+            most={radius_in}
+            step={DEPTH_STEP_IN}
             onChange={(depth_in) => store.look({ plane: { ...plane, depth_in } })}
           />
           <BoundedField

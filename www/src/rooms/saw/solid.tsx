@@ -27,6 +27,8 @@ const MARKS = new Map<MarkPlace["mark"], string>([
   ["high_rg", "high RG"],
 ]);
 
+/** Room a mark's name needs beside it. */
+const LABEL_PX = 64;
 const TURN_DEG_PX = 0.45;
 const KEY_DEG = 5;
 /** A finger trembles more than a mouse. */
@@ -70,7 +72,9 @@ export function Solid(props: SolidProps) {
       if (!place) continue;
       const y_px = Math.min(latest.current.height_px - 12, Math.max(12, place.y_px));
       // The low RG axis mostly comes out near the pin: its name stands on the other side.
-      const x = name === "low_rg" ? `calc(${place.x_px - 22}px - 100%)` : `${place.x_px}px`;
+      // So does one that would run out of the picture.
+      const left = name === "low_rg" || place.x_px + LABEL_PX > latest.current.width_px;
+      const x = left ? `calc(${place.x_px - 22}px - 100%)` : `${place.x_px}px`;
       label.style.translate = `${x} ${y_px}px`;
     }
   }

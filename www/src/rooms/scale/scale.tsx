@@ -33,12 +33,12 @@ export function Scale() {
         quantity="weight"
         range={WEIGHT}
       >
-        What the whole ball weighs. <Verdict value={weighed.weight_lb} range={WEIGHT} quantity="weight" />
+        <Verdict value={weighed.weight_lb} range={WEIGHT} quantity="weight" />
       </Readout>
       <Readout
         label={
           <>
-            <Term word="RG" />, about the easiest axis
+            <Term word="RG" /> about the easiest axis
           </>
         }
         value={rg_in.low}
@@ -46,7 +46,8 @@ export function Scale() {
         quantity="rg"
         range={RG}
       >
-        How hard the ball is to spin. Usually called {bandOf(rg_in.low, RG)}.*{" "}
+        <span class="roomy">How hard the ball is to spin. </span>
+        <Called band={bandOf(rg_in.low, RG)} />
         {light ? (
           `The published limits are for balls of ${round(RG_LIMITS_FROM_LB, "weight", units)} and up.`
         ) : (
@@ -54,18 +55,21 @@ export function Scale() {
         )}
       </Readout>
       <dl class="pair">
-        <Small name="Middle axis" value={rg_in.middle} before={before?.rg_in.middle} />
-        <Small name="Hardest axis" value={rg_in.high} before={before?.rg_in.high} />
+        <Small name="Middle" value={rg_in.middle} before={before?.rg_in.middle} />
+        <Small name="Hardest" value={rg_in.high} before={before?.rg_in.high} />
       </dl>
       <Readout
-        label={<Term word="differential">Differential</Term>}
+        label={
+          <>
+            <Term word="differential">Differential</Term>, room for <Term word="track flare">flare</Term>
+          </>
+        }
         value={weighed.differential_in}
         before={before?.differential_in}
         quantity="rg"
         range={DIFFERENTIAL}
       >
-        Room for <Term word="track flare">track flare</Term>. Usually called{" "}
-        {bandOf(weighed.differential_in, DIFFERENTIAL)}.*{" "}
+        <Called band={bandOf(weighed.differential_in, DIFFERENTIAL)} />
         <Verdict value={weighed.differential_in} range={DIFFERENTIAL} quantity="rg" />
       </Readout>
       <Readout
@@ -96,7 +100,7 @@ export function Scale() {
         quantity="imbalance"
         range={TOP_WEIGHT}
       >
-        The scale's arm is the ball's radius. Undrilled: {usualTopWeight(units)}.*
+        Undrilled balls usually have {usualTopWeight(units)}.*
       </Readout>
       <Shares />
       <details>
@@ -125,7 +129,8 @@ export function Scale() {
         </ul>
       </details>
       <p class="fine-print">
-        * Common practice, no source. The thick part of a line is what the published limits allow.
+        * Common practice, no source; so are the words low, medium and high. The thick part of a line is what
+        the published limits allow.
       </p>
       <p class="fine-print">
         {partsIn(weighed.relative_error)} Limits: United States Bowling Congress, as published in its notices;
@@ -135,12 +140,20 @@ export function Scale() {
   );
 }
 
+/** The trade's word for where a value lies: on the page its line shows it, so it is only told aloud. */
+function Called({ band }: { band: string }) {
+  return <span class="visually-hidden">Usually called {band}. </span>;
+}
+
 function Small({ name, value, before }: { name: string; value: number; before?: number }) {
   const units = useStore().view.value.units;
   const moved = before === undefined ? null : change(value - before, "rg", units);
   return (
     <div>
-      <dt>{name}</dt>
+      <dt>
+        {name}
+        <span class="visually-hidden"> axis</span>
+      </dt>
       <dd>
         {reading(value, "rg", units)}
         {moved && (
