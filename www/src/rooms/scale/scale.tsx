@@ -13,8 +13,10 @@ import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { Vec3 } from "../../types";
 import { change, measure, type Quantity, reading } from "../../units";
+import { Published } from "./published";
 import { Shares } from "./shares";
 import { bandOf, partsIn, Verdict } from "./verdict";
+import { WeightLine } from "./weight-line";
 
 /** The ball's numbers, each with its place among the limits and a plain line. */
 export function Scale() {
@@ -103,6 +105,8 @@ export function Scale() {
         Undrilled balls usually have {usualTopWeight(units)}.*
       </Readout>
       <Shares />
+      <Published />
+      <WeightLine />
       <details>
         <summary>What these numbers do to a shot</summary>
         <ul class="plain">
