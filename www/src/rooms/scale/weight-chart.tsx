@@ -1,7 +1,7 @@
 import { RG, RG_LIMITS_FROM_LB } from "../../limits";
 import { useStore } from "../../store";
 import type { Ladder } from "../../types";
-import { digits, measure, number } from "../../units";
+import { digits, measure, number, reading } from "../../units";
 
 const WIDTH = 320;
 const HEIGHT = 150;
@@ -58,11 +58,9 @@ export function WeightChart({ ladder }: { ladder: Ladder }) {
         ))}
       </svg>
       <figcaption class="readout-says">
-        Low to high RG in {measure("rg", units).unit} by weight in {measure("weight", units).unit}: the longer
-        a bar, the larger the differential. Dashed: the published limits, for{" "}
-        {number(RG_LIMITS_FROM_LB, "weight", units)}
-        {"\u00a0"}
-        {measure("weight", units).unit} and up.
+        Low to high RG ({measure("rg", units).unit}) by weight ({measure("weight", units).unit}): the longer a
+        bar, the larger the differential. Dashed: the published limits, for{" "}
+        {reading(RG_LIMITS_FROM_LB, "weight", units)} and up.
       </figcaption>
     </figure>
   );
