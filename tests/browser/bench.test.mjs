@@ -348,7 +348,7 @@ test("a ball is saved to a file and opened again; a broken file is refused in wo
   await open.setInputFiles(broken);
   await page
     .locator(".notice", {
-      hasText: /broken\.ball\.json was not opened at diameter_in/,
+      hasText: /broken\.ball\.json was not opened\. .*diameter_in/,
     })
     .waitFor();
   assert.equal(await readout(page, "about the easiest axis"), rg);

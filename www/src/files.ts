@@ -51,8 +51,9 @@ export async function open(store: Store, file: File): Promise<void> {
       store.fail(error);
       return;
     }
-    const where = error.place === "" ? "" : ` at ${error.place}`;
-    store.notice.value = `${file.name} was not opened${where}: ${error.message}`;
+    const told = error.place === "" || error.message.includes(error.place);
+    const where = told ? "" : ` (Where in the file: ${error.place}.)`;
+    store.notice.value = `${file.name} was not opened. ${error.message}${where}`;
   }
 }
 

@@ -74,7 +74,10 @@ function HoleFields({ hole, at, problem }: { hole: Hole; at: number; problem: Pr
         problem={problemAt(problem, `${place}.depth_in`)}
         onChange={(depth_in) => change((old) => ({ ...old, depth_in }), "depth_in")}
       />
-      <p class="hint">It enters at the surface in this direction from the ball's centre:</p>
+      <p class="hint">
+        It enters at the surface in this direction from the ball's centre (z to the pin, x and y square to
+        it):
+      </p>
       <Direction
         name="Enters towards"
         value={hole.entry}
