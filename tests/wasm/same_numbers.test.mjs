@@ -31,6 +31,13 @@ for (const path of files("balls", ".ball.json")) {
   test(`weigh gives the same bits: ${ball.name}`, () => {
     assert.deepStrictEqual(new Ball(ball).weigh(), native("weigh", path));
   });
+  test(`check and a weight line give the same bits: ${ball.name}`, () => {
+    const made = new Ball(ball);
+    assert.deepStrictEqual(made.check(), native("check", path));
+    const cover = ball.cover.name ?? "cover";
+    const line = native("ladder", path, "--piece", cover, "--by", "density");
+    assert.deepStrictEqual(made.ladder(Uint32Array.of(0), false), line);
+  });
 }
 
 for (const path of files("shots", ".shot.json")) {
@@ -40,3 +47,9 @@ for (const path of files("shots", ".shot.json")) {
     assert.deepStrictEqual(new Ball(held).roll(shot), native("roll", path));
   });
 }
+
+test("a weight line by size gives the same bits", () => {
+  const [path] = files("balls", "three-piece.ball.json");
+  const line = native("ladder", path, "--piece", "inner core", "--by", "size");
+  assert.deepStrictEqual(new Ball(read(path)).ladder(Uint32Array.of(2), true), line);
+});
