@@ -266,7 +266,12 @@ impl Setting {
         let Panel { from, to, way, mut care, .. } = *panel;
         if panel.across > panel.around {
             care.tolerance /= 8.0;
-            care.fine = (care.fine + 1).min(rules().across.len() - 1);
+            let finest = rules().across.len() - 1;
+            if care.fine == finest && way != Way::Ray {
+                // What one ray cannot settle weighs less in a narrower panel.
+                return self.stretches(&[from, 0.5 * (from + to), to], care, lines);
+            }
+            care.fine = (care.fine + 1).min(finest);
             return vec![self.panel(from, to, way, care, None, lines)];
         }
         match way {
