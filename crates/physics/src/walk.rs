@@ -97,7 +97,8 @@ impl Stack {
             }
             events.extend(hits.iter().map(|&(t, surface)| (t, n as u16, surface)));
         }
-        events.sort_unstable_by(|a, b| a.0.total_cmp(&b.0).then(a.1.cmp(&b.1)));
+        events.sort_unstable_by(|a, b| a.0.total_cmp(&b.0));
+        join_coincident(events);
         let mut inside = Inside::default();
         let mut open: Option<Stretch> = None;
         let mut next = 0;
@@ -120,5 +121,20 @@ impl Stack {
             }
             open = part.map(|part| Stretch { from: t, to: t, part, from_face: face, to_face: face });
         }
+    }
+}
+
+/// Distance between crossings, relative to the farthest, below which they are one:
+/// what rounding makes of faces that coincide, whose order would be chance.
+const COINCIDENT: f64 = 1e-13;
+
+/// Gives crossings at one place the same distance, in the order of their solids.
+fn join_coincident(events: &mut Crossings) {
+    let (Some(first), Some(last)) = (events.first(), events.last()) else { return };
+    let near = COINCIDENT * first.0.abs().max(last.0.abs());
+    for group in events.chunk_by_mut(|a, b| b.0 - a.0 <= near).filter(|group| group.len() > 1) {
+        let at = group[0].0;
+        group.iter_mut().for_each(|event| event.0 = at);
+        group.sort_unstable_by_key(|event| event.1);
     }
 }
