@@ -9,6 +9,10 @@ use crate::model::Model;
 /// Gap between parts pulled apart, in radii of the ball.
 const GAP: f64 = 0.14;
 
+/// How far a sawn part stands out before the one around it while the two still
+/// overlap, in radii of the ball: cut faces in one plane would show through each other.
+const STEP: f64 = 0.06;
+
 /// One part, or half of one, as it is shown.
 #[derive(Clone, Debug)]
 pub(crate) struct Shown {
@@ -52,8 +56,10 @@ pub(crate) fn arrange(model: &Model, look: &Look) -> Arrangement {
     let total_m = lengths + GAP * radius_m * stack.len().saturating_sub(1) as f64;
     let mut base_m = -total_m / 2.0;
     let mut shown = Vec::with_capacity(stack.len());
-    for Stacked { part, plane, from_m, to_m } in stack {
-        let offset_m = Vector3::z() * (apart * (base_m - from_m));
+    let forward_m = 4.0 * apart * (1.0 - apart) * STEP * radius_m;
+    for (n, Stacked { part, plane, from_m, to_m }) in stack.into_iter().enumerate() {
+        let out = look.plane.map_or(Vector3::zeros(), |plane| plane.normal);
+        let offset_m = Vector3::z() * (apart * (base_m - from_m)) + out * (n as f64 * forward_m);
         shown.push(Shown { part, plane, offset_m });
         base_m += to_m - from_m + GAP * radius_m;
     }
