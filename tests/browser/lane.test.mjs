@@ -69,8 +69,8 @@ test("every release control changes what happens", async () => {
     "Launch angle": "2.5",
     "to PAP": "1.5",
     "Oil length": "36",
-    "Friction in oil": "0.05",
-    "Friction beyond": "0.17",
+    "in oil": "0.05",
+    beyond: "0.17",
   };
   const state = async () => [
     await number(lane, "Entry angle"),

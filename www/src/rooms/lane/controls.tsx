@@ -152,12 +152,11 @@ function mirrored(shot: Shot, hand: Hand): Shot {
 }
 
 /** What the controls of a zone are called: oil, where it thins out, and the dry lane beyond. */
-function zoneWords(at: number, count: number): { end: string; friction: string } {
-  if (at === 0 && count > 1)
-    return { end: count === 2 ? "Oil length" : "Full oil ends", friction: "Friction in oil" };
-  if (at === count - 1 && count > 1) return { end: "", friction: "Friction beyond" };
-  if (count === 3) return { end: "Thin oil ends", friction: "Friction in thin oil" };
-  return { end: `Zone ${at + 1} ends`, friction: `Friction in zone ${at + 1}` };
+function zoneWords(at: number, count: number): { end: string; where: string } {
+  if (at === 0 && count > 1) return { end: count === 2 ? "Oil length" : "Full oil ends", where: "in oil" };
+  if (at === count - 1 && count > 1) return { end: "", where: "beyond" };
+  if (count === 3) return { end: "Thin oil ends", where: "in thin oil" };
+  return { end: `Zone ${at + 1} ends`, where: `in zone ${at + 1}` };
 }
 
 function LaneControls({ zones }: { zones: Zone[] }) {
@@ -197,7 +196,11 @@ function LaneControls({ zones }: { zones: Zone[] }) {
             />
           )}
           <NumberField
-            label={zoneWords(i, zones.length).friction}
+            label={
+              <>
+                <Term word="friction">Friction</Term> {zoneWords(i, zones.length).where}
+              </>
+            }
             value={zone.mu}
             quantity="friction"
             min={0}
