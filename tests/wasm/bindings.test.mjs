@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";
 import { test } from "node:test";
-import { Ball, initSync, read_shot } from "../../www/pkg/pithball.js";
+import { Ball, initSync, link, read_shot, unlink } from "../../www/pkg/pithball.js";
 
 const root = new URL("../../", import.meta.url);
 initSync({ module: readFileSync(new URL("www/pkg/pithball_bg.wasm", root)) });
@@ -127,3 +127,13 @@ for (const name of balls) {
     }
   });
 }
+
+test("mistakes in a link are thrown as problems", () => {
+  const whole = { ...JSON.parse(opening), ball: JSON.parse(nested) };
+  const made = link(whole);
+  assert.deepEqual(unlink(`https://example.org/#${made}`), whole);
+  check(() => unlink("p2.AAAA"), "", "edition 2");
+  check(() => unlink(made.slice(0, 40)), "", "40 characters");
+  check(() => link(opening), "ball", '"../balls/no-3-three-piece.ball.json"');
+  check(() => link({ ...whole, note: "x".repeat(1001) }), "note", "1001 characters");
+});

@@ -7,14 +7,14 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { test } from "node:test";
 import { fileURLToPath } from "node:url";
-import { Ball, initSync } from "../../www/pkg/pithball.js";
+import { Ball, initSync, link, unlink } from "../../www/pkg/pithball.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const target = resolve(root, process.env.CARGO_TARGET_DIR ?? "target");
 initSync({ module: readFileSync(join(root, "www/pkg/pithball_bg.wasm")) });
 
-const native = (...args) =>
-  JSON.parse(execFileSync(join(target, "debug/pithball"), [...args, "--json"], { encoding: "utf8" }));
+const pithball = (...args) => execFileSync(join(target, "debug/pithball"), args, { encoding: "utf8" });
+const native = (...args) => JSON.parse(pithball(...args, "--json"));
 
 const files = (folder, ending) => {
   const found = readdirSync(join(root, "scenarios", folder))
@@ -45,6 +45,18 @@ for (const path of files("shots", ".shot.json")) {
   const held = typeof ball === "string" ? read(resolve(path, "..", ball)) : ball;
   test(`roll gives the same bits: ${shot.name ?? path}`, () => {
     assert.deepStrictEqual(new Ball(held).roll(shot), native("roll", path));
+  });
+}
+
+for (const path of files("shots", ".shot.json")) {
+  const shot = read(path);
+  const ball = typeof shot.ball === "string" ? read(resolve(path, "..", shot.ball)) : shot.ball;
+  const whole = { ...shot, ball };
+  test(`a link is the same to the last character and gives back the shot: ${shot.name ?? path}`, () => {
+    const made = `#${link(whole)}`;
+    assert.equal(`${made}\n`, pithball("link", path));
+    assert.deepStrictEqual(unlink(made), whole);
+    assert.deepStrictEqual(JSON.parse(pithball("unlink", made)), whole);
   });
 }
 

@@ -7,6 +7,7 @@
 mod check;
 mod files;
 mod ladder;
+mod link;
 mod roll;
 mod schema;
 mod tables;
@@ -38,6 +39,10 @@ enum Command {
     Ladder(ladder::Args),
     /// Roll a shot: phases, breakpoint, and how the ball meets the pins.
     Roll(roll::Args),
+    /// Put a shot and its ball into the fragment of a web address.
+    Link(link::LinkArgs),
+    /// Print the shot file that a link holds.
+    Unlink(link::UnlinkArgs),
     /// Print the JSON Schema of a file.
     Schema(schema::Args),
 }
@@ -62,6 +67,8 @@ fn main() -> ExitCode {
         Command::Check(args) => check::run(&args),
         Command::Ladder(args) => ladder::run(&args),
         Command::Roll(args) => roll::run(&args),
+        Command::Link(args) => link::link(&args),
+        Command::Unlink(args) => link::unlink(&args),
         Command::Schema(args) => Ok(schema::run(&args)),
     };
     match said {

@@ -389,3 +389,39 @@ fn a_weight_line_of_no_such_piece_says_which_there_are() {
     refused(&["ladder", &path, "--piece", "middle", "--by", "density"], &all);
     refused(&["ladder", &path, "--piece", "cover", "--by", "size"], &["as large as the ball"]);
 }
+
+#[test]
+fn a_link_gives_back_the_shot_with_its_ball() {
+    let shot = scenario("shots/opening.shot.json");
+    let link = said(&["link", &shot.to_string_lossy()]);
+    assert!(link.starts_with("#p1.") && link.lines().count() == 1, "{link}");
+    let folder = Folder::new();
+    let back = folder.write("back.shot.json", said(&["unlink", link.trim()]));
+    let rolled = |path: &str| json(&["roll", path, "--json"]);
+    assert_eq!(rolled(&back), rolled(&shot.to_string_lossy()));
+    assert_eq!(said(&["link", &back]), link);
+    assert_eq!(said(&["unlink", &format!("https://example.org/pithball/{link}")]), said(&["unlink", link.trim()]));
+}
+
+#[test]
+fn a_link_is_read_from_the_standard_input() {
+    let shot = scenario("shots/opening.shot.json");
+    let link = said(&["link", &shot.to_string_lossy()]);
+    let folder = Folder::new();
+    let from = fs::File::open(folder.write("link.txt", &link)).expect("a file");
+    let output =
+        Command::new(env!("CARGO_BIN_EXE_pithball")).args(["unlink", "-"]).stdin(from).output().expect("it runs");
+    assert_eq!(text(&output.stdout), said(&["unlink", link.trim()]));
+}
+
+#[test]
+fn a_link_with_a_mistake_is_named() {
+    refused(&["unlink", "p7.AAAA"], &["the link", "edition 7"]);
+    refused(&["unlink", "p1.AAAA"], &["the link", "cut off"]);
+    refused(&["unlink", ""], &["the link", "holds no shot"]);
+    let folder = Folder::new();
+    let note = format!("\"note\": \"{}\"", "x".repeat(1001));
+    let shot = replaced(&opening(), "\"note\": \"A medium hook with the three-piece ball on a house shot.\"", &note);
+    folder.write("balls/no-3-three-piece.ball.json", three_piece());
+    refused(&["link", &folder.write("shots/long.shot.json", shot)], &["long.shot.json", "note", "1001 characters"]);
+}

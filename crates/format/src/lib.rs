@@ -3,14 +3,15 @@
 //! A ball file and a shot file are read into plain types, checked, and turned
 //! into physics types; nothing is repaired and nothing is altered: what is read
 //! is written back with the same content. Every mistake is a [`Problem`] that
-//! names the place, what was found there and what is accepted. No IO: text in,
-//! types out.
+//! names the place, what was found there and what is accepted. A shot with its
+//! ball also goes into a web address and back. No IO: text in, types out.
 
 mod ball;
 mod build;
 mod checked;
 mod laddered;
 mod limits;
+mod link;
 mod node;
 mod problem;
 mod recipe;
@@ -26,6 +27,7 @@ mod weighed;
 pub use ball::{BallFile, BallVersion, Cover, Cut, Hole, Piece};
 pub use checked::{CheckedDoc, RuleDoc};
 pub use laddered::{ChangedDoc, LadderDoc, RungDoc};
+pub use link::{MAX_LINK_CHARS, MAX_LINK_JSON_BYTES, MAX_LINK_TEXT_CHARS};
 pub use problem::Problem;
 pub use rolled::{BreakpointDoc, EndDoc, ErrorDoc, PhaseDoc, RolledDoc, SAMPLE_INTERVAL_S, SampleDoc, SummaryDoc};
 pub use schema::{ball_schema, shot_schema};
