@@ -33,4 +33,3 @@ await build({
 });
 
 cpSync(join(here, "index.html"), join(out, "index.html"));
-cpSync(join(here, "static"), out, { recursive: true });

@@ -1,5 +1,7 @@
+import { useSignal } from "@preact/signals";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { open, saveBall, saveShot } from "./files";
+import { ShareButton, SharePanel } from "./share/share";
 import { type Theme, type Units, useStore } from "./store";
 
 /** The top of the page: undo, files, units, light or dark. */
@@ -7,6 +9,7 @@ export function Bar() {
   const store = useStore();
   const picker = useRef<HTMLInputElement>(null);
   const [menu, setMenu] = useState(false);
+  const sharing = useSignal(false);
   const view = store.view.value;
 
   useEffect(() => {
@@ -74,6 +77,7 @@ export function Bar() {
         <button type="button" onClick={() => saveShot(store.doc.value)}>
           Save shot
         </button>
+        <ShareButton open={sharing} />
       </div>
       <div class="bar-group bar-tucked">
         <label>
@@ -98,6 +102,7 @@ export function Bar() {
           </select>
         </label>
       </div>
+      <SharePanel open={sharing} />
       <Notice />
     </header>
   );

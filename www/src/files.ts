@@ -1,7 +1,8 @@
 // Opens and saves the files a person keeps: NAME.ball.json and NAME.shot.json.
 
+import { wholeShot } from "./share/link";
 import { type Doc, isProblem, type Shot, type Store } from "./store";
-import type { BallFile, ShotFile } from "./types";
+import type { BallFile } from "./types";
 
 const MOST_BYTES = 4 * 1024 * 1024;
 
@@ -29,10 +30,8 @@ export function saveBall(doc: Doc): void {
 
 /** The shot with its ball inside, so that one file says it all. */
 export function saveShot(doc: Doc): void {
-  const { format, ...rest } = doc.shot;
-  const file: ShotFile = { format, ball: doc.ball, ...rest };
   const name = doc.shot.name ?? doc.ball.name;
-  download(fileName(name, "shot.json"), `${JSON.stringify(file, null, 2)}\n`);
+  download(fileName(name, "shot.json"), `${JSON.stringify(wholeShot(doc), null, 2)}\n`);
 }
 
 /** Opens either kind of file and says what came of it. */

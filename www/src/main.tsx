@@ -5,20 +5,21 @@ import { App } from "./app";
 import { Fault } from "./parts/fault";
 import { autosave, type Found, restore } from "./persist";
 import { FIRST_DOC } from "./rooms/bench/templates";
+import { watchLinks } from "./share/link";
 import { createStore, type Doc, FIRST_VIEW, isProblem, type Store, StoreContext } from "./store";
 import type { WasmModule } from "./types";
 import { startModule } from "./wasm";
 
 function build(wasm: WasmModule, found: Found): Store {
   if ("kept" in found) {
-    const { doc, good, view } = found.kept;
+    const { doc, good, view, aside } = found.kept;
     try {
-      return createStore(wasm, doc, good ?? doc, { ...FIRST_VIEW, ...view });
+      return createStore(wasm, doc, good ?? doc, { ...FIRST_VIEW, ...view }, aside);
     } catch (error) {
       if (!isProblem(error)) throw error;
       // Written by another version with other limits: the ball stays on the
       // bench with its mistake named, beside the first template's numbers.
-      return createStore(wasm, doc, FIRST_DOC, { ...FIRST_VIEW, ...view });
+      return createStore(wasm, doc, FIRST_DOC, { ...FIRST_VIEW, ...view }, aside);
     }
   }
   const selected = FIRST_DOC.ball.pieces.length;
@@ -42,6 +43,7 @@ async function start(root: HTMLElement): Promise<void> {
   }
   if ("trouble" in found) store.notice.value = found.trouble;
   autosave(store);
+  watchLinks(store);
   effect(() => {
     document.documentElement.dataset.theme = store.view.value.theme;
   });

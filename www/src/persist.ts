@@ -13,6 +13,8 @@ export interface Kept {
   doc: Doc;
   good: Doc | null;
   view: View;
+  /** Work that links took the place of; left out by pages before there were links. */
+  aside?: Doc[];
 }
 
 export type Found =
@@ -34,7 +36,8 @@ export function restore(): Found {
   try {
     const kept = JSON.parse(text) as Kept;
     if (isDoc(kept.doc) && (kept.good === null || isDoc(kept.good)) && isObject(kept.view)) {
-      return { kept };
+      const aside = Array.isArray(kept.aside) ? kept.aside.filter(isDoc) : [];
+      return { kept: { ...kept, aside } };
     }
   } catch {
     // Told below, as for any other text that is not ours.
@@ -79,7 +82,7 @@ export function autosave(store: Store): void {
     clearTimeout(timer);
     if (waiting === null || halted) return;
     try {
-      localStorage.setItem(KEY, JSON.stringify(waiting));
+      keep(waiting);
       failed = false;
     } catch (error) {
       if (!failed) store.notice.value = whyNotKept(error);
@@ -95,6 +98,7 @@ export function autosave(store: Store): void {
       doc: store.doc.value,
       good: ballProblem || shotProblem ? { ball: file, shot } : null,
       view: store.view.value,
+      aside: store.aside.value,
     };
     if (first) {
       first = false;
@@ -108,6 +112,16 @@ export function autosave(store: Store): void {
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "hidden") write();
   });
+}
+
+/** Where there is no room for everything, the work in hand goes before what was set aside. */
+function keep(kept: Kept): void {
+  try {
+    localStorage.setItem(KEY, JSON.stringify(kept));
+  } catch (error) {
+    if (!kept.aside?.length) throw error;
+    localStorage.setItem(KEY, JSON.stringify({ ...kept, aside: [] }));
+  }
 }
 
 function whyNotKept(error: unknown): string {

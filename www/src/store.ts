@@ -69,6 +69,8 @@ export interface Store {
   derived: ReadonlySignal<Derived>;
   /** The cut of the last good ball along the saw plane. */
   section: ReadonlySignal<Section | null>;
+  /** Work that links took the place of, oldest first: kept between visits, so that Undo still finds it. */
+  aside: ReadonlySignal<Doc[]>;
   canUndo: ReadonlySignal<boolean>;
   canRedo: ReadonlySignal<boolean>;
   /** Something broke that is not the reader's mistake; null while all is well. */
@@ -80,6 +82,8 @@ export interface Store {
   editShot(change: (shot: Shot) => Shot, key?: string): void;
   /** Puts another ball (and shot) on the bench, as one step of undo. */
   replace(doc: Partial<Doc>): void;
+  /** Puts what a link holds on the bench: one step of undo, now and on the next visit. */
+  openShared(doc: Doc): void;
   undo(): void;
   redo(): void;
   look(change: Partial<View>): void;
@@ -100,6 +104,7 @@ export const FIRST_VIEW: View = {
 
 const SAME_GESTURE_MS = 1000;
 const MOST_STEPS = 200;
+const MOST_ASIDE = 3;
 
 export function isProblem(error: unknown): error is Problem {
   return (
@@ -118,12 +123,19 @@ export function describe(error: unknown): string {
 }
 
 /** Builds the store around a doc whose ball may be wrong and a good one that is not. */
-export function createStore(wasm: WasmModule, first: Doc, good: Doc, firstView: View): Store {
+export function createStore(
+  wasm: WasmModule,
+  first: Doc,
+  good: Doc,
+  firstView: View,
+  firstAside: Doc[] = [],
+): Store {
   const doc = signal(first);
   const view = signal(firstView);
   const fault = signal<string | null>(null);
   const notice = signal<string | null>(null);
-  const past = signal<Doc[]>([]);
+  const aside = signal(firstAside);
+  const past = signal(firstAside);
   const future = signal<Doc[]>([]);
   const derived = signal(begin(wasm, good));
   let lastKey = "";
@@ -199,6 +211,11 @@ export function createStore(wasm: WasmModule, first: Doc, good: Doc, firstView: 
     });
   }
 
+  function replace(change: Partial<Doc>): void {
+    edit({ ...doc.value, ...change }, "");
+    if (change.ball) view.value = { ...view.value, selected: null, hidden: [] };
+  }
+
   if (first !== good) settle(first, false);
 
   const section = computed(() => {
@@ -220,15 +237,20 @@ export function createStore(wasm: WasmModule, first: Doc, good: Doc, firstView: 
     section,
     fault,
     notice,
+    aside,
     canUndo: computed(() => past.value.length > 0),
     canRedo: computed(() => future.value.length > 0),
     editBall: (change, key = "") =>
       edit({ ...doc.value, ball: change(doc.value.ball) }, key && `ball.${key}`),
     editShot: (change, key = "") =>
       edit({ ...doc.value, shot: change(doc.value.shot) }, key && `shot.${key}`),
-    replace: (change) => {
-      edit({ ...doc.value, ...change }, "");
-      if (change.ball) view.value = { ...view.value, selected: null, hidden: [] };
+    replace,
+    openShared: (shared) => {
+      const before = doc.value;
+      batch(() => {
+        replace(shared);
+        aside.value = [...aside.value, before].slice(-MOST_ASIDE);
+      });
     },
     undo: () => step(past, future),
     redo: () => step(future, past),

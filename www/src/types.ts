@@ -255,6 +255,10 @@ export interface WasmModule {
   ) => WasmBall;
   /** Checks a shot file's object or text; returns it or throws a `Problem`. */
   read_shot(file: ShotFile | string): ShotFile;
+  /** The fragment, without its #, that holds a shot and its ball; throws a `Problem`. */
+  link(file: ShotFile | string): string;
+  /** The shot, its ball inside, that an address or its fragment holds; throws a `Problem`. */
+  unlink(link: string): ShotFile;
   /** Throws a string where WebGL2 cannot be had. */
   View: new (
     canvas: HTMLCanvasElement,
