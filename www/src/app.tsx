@@ -3,63 +3,60 @@ import { Announcer } from "./announce";
 import { Bar } from "./bar";
 import { Fault } from "./parts/fault";
 import { Hatches } from "./parts/swatch";
-import { Bench } from "./rooms/bench/bench";
-import { Lane } from "./rooms/lane/lane";
-import { Saw } from "./rooms/saw/saw";
-import { Scale } from "./rooms/scale/scale";
-import { type Room, useStore } from "./store";
+import { inWorkshop, type Place, RoomsNav, useFront, WHOLE, WORKSHOP } from "./places";
+import { useStore } from "./store";
 import { Strip } from "./strip";
 
-const ROOMS: { room: Room; name: string; View: () => preact.JSX.Element | null }[] = [
-  { room: "bench", name: "Bench", View: Bench },
-  { room: "saw", name: "Saw", View: Saw },
-  { room: "scale", name: "Scale", View: Scale },
-  { room: "lane", name: "Lane", View: Lane },
-];
-
-/** All rooms at once on a desk; the one in front on a phone. */
+/** The workshop on a desk, one room of it on a phone, or a room that takes the whole space. */
 export function App() {
   const store = useStore();
-  const front = store.view.value.room;
+  const front = useFront();
   const [broken] = useErrorBoundary();
   const fault = store.fault.value ?? broken;
   if (fault) return <Fault error={fault} doc={store.doc.value} />;
+  const workshop = inWorkshop(front);
   return (
     <div class="page">
       <a class="skip" href="#rooms">
-        Skip to the ball
+        {workshop ? "Skip to the ball" : `Skip to the ${front}`}
       </a>
       <Hatches />
       <Bar />
-      <nav class="rooms-nav" aria-label="Rooms">
-        {ROOMS.map(({ room, name }) => (
-          <button
-            type="button"
-            key={room}
-            aria-current={front === room ? "true" : undefined}
-            onClick={() => store.look({ room })}
-          >
-            {name}
-          </button>
+      <RoomsNav />
+      {workshop && <Strip />}
+      {workshop && <Elsewhere />}
+      <main class="rooms" id="rooms" tabIndex={-1} data-place={workshop ? "workshop" : front}>
+        {WORKSHOP.map((place) => (
+          <Room key={place.room} {...place} kind="workshop" stale={place.room !== "bench"} />
         ))}
-      </nav>
-      <Strip />
-      <Elsewhere />
-      <main class="rooms" id="rooms" tabIndex={-1} data-front={front}>
-        {ROOMS.map(({ room, name, View }) => (
-          <section class={`room room-${room}`} key={room} aria-labelledby={`room-${room}`}>
-            <h2 class="room-name" id={`room-${room}`}>
-              {name}
-            </h2>
-            <div class="room-body">
-              {room !== "bench" && <Stale />}
-              <View />
-            </div>
-          </section>
+        {WHOLE.filter(({ room }) => room === front).map((place) => (
+          <Room key={place.room} {...place} kind="whole" stale={false} />
         ))}
       </main>
       <Announcer />
     </div>
+  );
+}
+
+function Room({ room, name, View, kind, stale }: Place & { kind: "workshop" | "whole"; stale: boolean }) {
+  const front = useFront();
+  return (
+    <section
+      class={`room room-${room}`}
+      id={`room-${room}`}
+      tabIndex={-1}
+      aria-labelledby={`room-${room}-name`}
+      data-kind={kind}
+      data-front={front === room || undefined}
+    >
+      <h2 class="room-name" id={`room-${room}-name`}>
+        {name}
+      </h2>
+      <div class="room-body">
+        {stale && <Stale />}
+        <View />
+      </div>
+    </section>
   );
 }
 

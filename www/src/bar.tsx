@@ -1,6 +1,7 @@
 import { useSignal } from "@preact/signals";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { open, saveBall, saveShot } from "./files";
+import { PlacesNav } from "./places";
 import { ShareButton, SharePanel } from "./share/share";
 import { type Theme, type Units, useStore } from "./store";
 
@@ -34,6 +35,7 @@ export function Bar() {
       <h1 class="bar-name">
         Pithball <span class="bar-tag">what is inside a bowling ball, and what that does</span>
       </h1>
+      <PlacesNav />
       <div class="bar-group">
         <button type="button" disabled={!store.canUndo.value} onClick={() => store.undo()}>
           Undo

@@ -25,13 +25,13 @@ export interface Doc {
   shot: Shot;
 }
 
-export type Room = "bench" | "saw" | "scale" | "lane";
+export type Room = "bench" | "saw" | "scale" | "lane" | "shelf" | "sheet";
 export type Units = "trade" | "metric";
 export type Theme = "system" | "light" | "dark";
 
 /** How it is looked at: kept between visits, not undone. */
 export interface View {
-  /** The room in front where only one fits. */
+  /** The room in front: of the workshop where only one fits, else the one that takes the whole space. */
   room: Room;
   units: Units;
   theme: Theme;

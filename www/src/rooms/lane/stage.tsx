@@ -27,10 +27,14 @@ export function Stage({ t_s }: { t_s: Signal<number> }) {
   useEffect(() => {
     t_s.value = player.t_s;
   }, [t_s, player.t_s]);
+  const shown = size !== null && size.width_px > 0;
+  useEffect(() => {
+    if (!shown) player.pause();
+  }, [shown]);
   const points = useMemo(() => track(roll), [roll]);
   const whole = player.t_s >= endOf(roll);
   const said = whatHappened(roll, shot.hand, units);
-  const layout = size && place(size.width_px, size.height_px);
+  const layout = size && shown && place(size.width_px, size.height_px);
   const now = momentAt(roll, player.t_s);
   const common = { roll, hand: shot.hand, zones: shot.lane.zones };
   return (

@@ -50,8 +50,11 @@ export function Solid(props: SolidProps) {
   const dark = useDark();
   const pointers = useRef(new Map<number, { x: number; y: number }>());
   const moved = useRef(0);
+  // Nothing is drawn while the room is out of view.
   const look: Look | null =
-    size && lookOf(store.view.value, store.derived.value, highlighted, camera, size, dark);
+    size && size.width_px > 0
+      ? lookOf(store.view.value, store.derived.value, highlighted, camera, size, dark)
+      : null;
   const labels = useRef(new Map<MarkPlace["mark"], HTMLElement>());
   const drawn = useRef<{ ball: WasmBall; look: string } | null>(null);
   const latest = useRef(look);
@@ -134,7 +137,7 @@ export function Solid(props: SolidProps) {
     const same =
       drawn.current?.ball === store.derived.peek().ball &&
       drawn.current.look === JSON.stringify(latest.current);
-    if (lost || same) return;
+    if (lost || same || !latest.current) return;
     const frame = requestAnimationFrame(draw);
     return () => cancelAnimationFrame(frame);
   });

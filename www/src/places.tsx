@@ -1,0 +1,90 @@
+// Where one can be on the page: the workshop's rooms, together on a desk and
+// one at a time on a phone, and rooms that take the whole space.
+
+import type { JSX } from "preact";
+import { useEffect, useRef } from "preact/hooks";
+import { Bench } from "./rooms/bench/bench";
+import { Lane } from "./rooms/lane/lane";
+import { Saw } from "./rooms/saw/saw";
+import { Scale } from "./rooms/scale/scale";
+import { Shelf } from "./rooms/shelf/shelf";
+import { FIRST_VIEW, type Room, useStore } from "./store";
+
+export interface Place {
+  room: Room;
+  name: string;
+  View: () => JSX.Element | null;
+}
+
+export const WORKSHOP: Place[] = [
+  { room: "bench", name: "Bench", View: Bench },
+  { room: "saw", name: "Saw", View: Saw },
+  { room: "scale", name: "Scale", View: Scale },
+  { room: "lane", name: "Lane", View: Lane },
+];
+
+/** Rooms that take the whole space; shown alone, and only then built. */
+export const WHOLE: Place[] = [{ room: "shelf", name: "Shelf", View: Shelf }];
+
+export const inWorkshop = (room: Room): boolean => WORKSHOP.some((place) => place.room === room);
+
+/** The room in front; what is kept from another version may name one that is not there. */
+export function useFront(): Room {
+  const { room } = useStore().view.value;
+  return [...WORKSHOP, ...WHOLE].some((place) => place.room === room) ? room : FIRST_VIEW.room;
+}
+
+/** Goes to a room and takes the reader's place on the page along. */
+function useGo(): (room: Room) => void {
+  const store = useStore();
+  return (room) => {
+    store.look({ room });
+    // Once it is drawn, which the change above asked for first.
+    requestAnimationFrame(() => document.getElementById(`room-${room}`)?.focus({ preventScroll: true }));
+  };
+}
+
+interface TabProps {
+  name: string;
+  current: boolean;
+  onGo(): void;
+}
+
+function Tab({ name, current, onGo }: TabProps) {
+  return (
+    <button type="button" aria-current={current ? "true" : undefined} onClick={onGo}>
+      {name}
+    </button>
+  );
+}
+
+/** Workshop or a room that takes the whole space, where the workshop fits as a whole. */
+export function PlacesNav() {
+  const go = useGo();
+  const front = useFront();
+  const last = useRef<Room>(FIRST_VIEW.room);
+  useEffect(() => {
+    if (inWorkshop(front)) last.current = front;
+  }, [front]);
+  return (
+    <nav class="places-nav" aria-label="Places">
+      <Tab name="Workshop" current={inWorkshop(front)} onGo={() => go(last.current)} />
+      {WHOLE.map(({ room, name }) => (
+        <Tab key={room} name={name} current={front === room} onGo={() => go(room)} />
+      ))}
+    </nav>
+  );
+}
+
+/** Every room by itself, where only one fits. */
+export function RoomsNav() {
+  const go = useGo();
+  const front = useFront();
+  return (
+    <nav class="rooms-nav" aria-label="Rooms">
+      {[...WORKSHOP, ...WHOLE].map(({ room, name }) => (
+        <Tab key={room} name={name} current={front === room} onGo={() => go(room)} />
+      ))}
+    </nav>
+  );
+}
