@@ -1,9 +1,10 @@
 // Bundles the page into a folder of static files with relative addresses only.
 // Usage: node bundle.mjs OUT
-import { cpSync, existsSync, mkdirSync, rmSync } from "node:fs";
+import { cpSync, mkdirSync, rmSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { workerSource } from "./worker-source.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
 const out = resolve(process.argv[2] ?? join(here, "..", "dist"));
@@ -11,11 +12,9 @@ const out = resolve(process.argv[2] ?? join(here, "..", "dist"));
 rmSync(out, { recursive: true, force: true });
 mkdirSync(out, { recursive: true });
 
-// The worker is an entry of its own: a page cannot start one from a bundle.
-const entries = ["main.tsx", "worker.ts"].map((name) => join(here, "src", name)).filter(existsSync);
-
 await build({
-  entryPoints: entries,
+  entryPoints: [join(here, "src", "main.tsx")],
+  plugins: [workerSource],
   outdir: out,
   bundle: true,
   format: "esm",

@@ -5,3 +5,8 @@ declare module "*.wasm" {
   export default address;
 }
 declare module "*.css";
+/** The bundled text of `worker.ts` (see `bundle.mjs`). */
+declare module "worker:source" {
+  const text: string;
+  export default text;
+}

@@ -2,13 +2,14 @@ import "./styles/main.css";
 import { effect } from "@preact/signals";
 import { render } from "preact";
 import { App } from "./app";
+import { type Jobs, JobsContext, startJobs } from "./jobs";
 import { Fault } from "./parts/fault";
 import { autosave, type Found, restore } from "./persist";
 import { FIRST_DOC } from "./rooms/bench/templates";
 import { watchLinks } from "./share/link";
 import { createStore, type Doc, FIRST_VIEW, isProblem, type Store, StoreContext } from "./store";
 import type { WasmModule } from "./types";
-import { startModule } from "./wasm";
+import { moduleBytes, startModule } from "./wasm";
 
 function build(wasm: WasmModule, found: Found): Store {
   if ("kept" in found) {
@@ -34,8 +35,11 @@ function keptDoc(found: Found): Doc | null {
 async function start(root: HTMLElement): Promise<void> {
   const found = restore();
   let store: Store;
+  let jobs: Jobs;
   try {
-    store = build(await startModule(), found);
+    const bytes = await moduleBytes();
+    jobs = startJobs(bytes);
+    store = build(await startModule(bytes), found);
   } catch (error) {
     root.replaceChildren();
     render(<Fault error={error} doc={keptDoc(found)} />, root);
@@ -55,7 +59,9 @@ async function start(root: HTMLElement): Promise<void> {
   root.replaceChildren();
   render(
     <StoreContext.Provider value={store}>
-      <App />
+      <JobsContext.Provider value={jobs}>
+        <App />
+      </JobsContext.Provider>
     </StoreContext.Provider>,
     root,
   );

@@ -1,4 +1,5 @@
 import { useEffect, useId, useState } from "preact/hooks";
+import { useJobs } from "../../jobs";
 import { isProblem, useStore } from "../../store";
 import type { Ladder } from "../../types";
 import { digits, measure, number, reading } from "../../units";
@@ -21,7 +22,8 @@ export function WeightLine() {
 
 function Line() {
   const store = useStore();
-  const { ball, weighed } = store.derived.value;
+  const jobs = useJobs();
+  const { file, weighed } = store.derived.value;
   const names = weighed.pieces.map(({ name }) => name);
   const [wanted, setWanted] = useState(1);
   const [wantedToo, setWantedToo] = useState(-1);
@@ -34,18 +36,24 @@ function Line() {
 
   useEffect(() => {
     setLadder(null);
-    const timer = setTimeout(() => {
+    const stop = new AbortController();
+    const { signal } = stop;
+    const timer = setTimeout(async () => {
       try {
-        const parts = Uint32Array.from(too < 0 ? [part] : [part, too]);
-        setLadder(store.derived.peek().ball.ladder(parts, bySize));
+        const parts = too < 0 ? [part] : [part, too];
+        setLadder(await jobs.run("ladder", { ball: file, parts, by_size: bySize }, signal));
         setRefused(null);
       } catch (error) {
+        if (signal.aborted) return;
         if (isProblem(error)) setRefused(error.message);
         else store.fail(error);
       }
     }, STILL_MS);
-    return () => clearTimeout(timer);
-  }, [ball, part, too, bySize]);
+    return () => {
+      clearTimeout(timer);
+      stop.abort();
+    };
+  }, [file, part, too, bySize]);
 
   const ids = { part: useId(), too: useId(), by: useId() };
   return (

@@ -1,0 +1,162 @@
+// What takes longer than a frame, done beside the page: two workers, each with
+// an instance of the module, take tasks in the order asked. A task is one call
+// of a job in `worker.ts`; work for both is cut into several tasks. Stopping is
+// real: the worker at work on a stopped task is ended and another takes its place.
+
+import source from "worker:source";
+import { createContext } from "preact";
+import { useContext } from "preact/hooks";
+import type { FromWorker, JobList, JobName, ToWorker } from "./worker";
+
+const WORKERS = 2;
+
+type Asked<Name extends JobName> = Parameters<JobList[Name]>[0];
+type Done<Name extends JobName> = ReturnType<JobList[Name]>;
+
+export interface Jobs {
+  /** Does one task. Rejects with a `Problem`, an `Error`, or the signal's reason once stopped. */
+  run<Name extends JobName>(job: Name, asked: Asked<Name>, signal?: AbortSignal): Promise<Done<Name>>;
+  /** Does many tasks of one job, and says after each which share is done, 0 to 1. Stops all at the first failure. */
+  all<Name extends JobName>(
+    job: Name,
+    asked: Asked<Name>[],
+    options?: { signal?: AbortSignal; progress?: (share: number) => void },
+  ): Promise<Done<Name>[]>;
+}
+
+interface Task {
+  id: number;
+  job: JobName;
+  asked: unknown;
+  resolve(done: unknown): void;
+  reject(error: unknown): void;
+}
+
+interface Place {
+  worker: Worker;
+  task: Task | null;
+}
+
+/** Starts the workers; `bytes` are the module's, fetched once for all. */
+export function startJobs(bytes: ArrayBuffer): Jobs {
+  const address = URL.createObjectURL(new Blob([source], { type: "text/javascript" }));
+  const waiting: Task[] = [];
+  let count = 0;
+
+  const places: Place[] = Array.from({ length: WORKERS }, () => ({ worker: start(), task: null }));
+
+  function start(): Worker {
+    const worker = new Worker(address);
+    worker.addEventListener("message", ({ data }: MessageEvent<FromWorker>) => {
+      finish(worker, data);
+    });
+    worker.addEventListener("error", (event) => {
+      event.preventDefault();
+      const place = places.find((place) => place.worker === worker);
+      if (!place) return;
+      const { task } = place;
+      restart(place);
+      task?.reject(new Error(event.message || "a worker could not be started"));
+    });
+    worker.postMessage({ bytes } satisfies ToWorker);
+    return worker;
+  }
+
+  function restart(place: Place): void {
+    place.worker.terminate();
+    place.worker = start();
+    place.task = null;
+    // Not at once: a signal that stops one task may be about to stop the next.
+    queueMicrotask(hand);
+  }
+
+  function finish(worker: Worker, answer: FromWorker): void {
+    const place = places.find((place) => place.worker === worker);
+    const task = place?.task;
+    if (!place || task?.id !== answer.id) return;
+    place.task = null;
+    if ("done" in answer) task.resolve(answer.done);
+    else if ("problem" in answer) task.reject(answer.problem);
+    else {
+      // What broke may have left the instance in pieces.
+      task.reject(new Error(answer.broke));
+      restart(place);
+    }
+    hand();
+  }
+
+  /** Gives waiting tasks to idle workers. */
+  function hand(): void {
+    for (const place of places) {
+      if (place.task) continue;
+      const task = waiting.shift();
+      if (!task) return;
+      place.task = task;
+      const { id, job, asked } = task;
+      place.worker.postMessage({ id, job, asked } satisfies ToWorker);
+    }
+  }
+
+  function drop(task: Task): void {
+    const at = waiting.indexOf(task);
+    if (at >= 0) waiting.splice(at, 1);
+    const place = places.find((place) => place.task === task);
+    if (place) restart(place);
+  }
+
+  function run<Name extends JobName>(
+    job: Name,
+    asked: Asked<Name>,
+    signal?: AbortSignal,
+  ): Promise<Done<Name>> {
+    return new Promise((resolve, reject) => {
+      if (signal?.aborted) return reject(signal.reason);
+      const stop = () => {
+        drop(task);
+        reject(signal?.reason);
+      };
+      const settled = (settle: (value: never) => void) => (value: unknown) => {
+        signal?.removeEventListener("abort", stop);
+        settle(value as never);
+      };
+      count += 1;
+      const task = { id: count, job, asked, resolve: settled(resolve), reject: settled(reject) };
+      signal?.addEventListener("abort", stop, { once: true });
+      waiting.push(task);
+      hand();
+    });
+  }
+
+  return {
+    run,
+    async all(job, asked, { signal, progress } = {}) {
+      const own = new AbortController();
+      const stop = () => own.abort(signal?.reason);
+      if (signal?.aborted) stop();
+      signal?.addEventListener("abort", stop, { once: true });
+      let done = 0;
+      const one = async (task: (typeof asked)[number]) => {
+        const result = await run(job, task, own.signal);
+        done += 1;
+        progress?.(done / asked.length);
+        return result;
+      };
+      try {
+        return await Promise.all(asked.map(one));
+      } catch (error) {
+        own.abort(error);
+        throw error;
+      } finally {
+        signal?.removeEventListener("abort", stop);
+      }
+    },
+  };
+}
+
+export const JobsContext = createContext<Jobs | null>(null);
+
+export function useJobs(): Jobs {
+  const jobs = useContext(JobsContext);
+  if (!jobs) throw new Error("no workers around this component");
+  return jobs;
+}
