@@ -104,6 +104,25 @@ test("parts go by number from the cover inwards", () => {
   assert.equal(ball.part_at([0, 0, Number.NaN]), -1);
 });
 
+test("a map of the cover goes row by row from the pin down", () => {
+  const file = JSON.parse(nested);
+  file.holes = [{ entry: [0, 0, 1], diameter_in: 2, depth_in: 0.2 }];
+  const map = new Ball(file).cover_map(18, 36);
+  assert.equal(map.length, 18 * 36);
+  assert.ok(map.slice(0, 36).every(Number.isNaN));
+  // 8.57 in across over an outer core of 7.1 in.
+  assert.ok(map.slice(180).every((inches) => Math.abs(inches - 0.735) < 1e-9));
+  const plain = new Ball({ ...file, pieces: [], holes: [] });
+  assert.ok(plain.cover_map(3, 4).every((inches) => inches === 8.57 / 2));
+});
+
+test("a cut through the centre shows the cover's thickness where it is narrowest", () => {
+  const { narrowest } = new Ball(nested).section([1, 0, 0], 0);
+  assert.ok(Math.abs(narrowest.thickness_in - 0.735) < 0.002);
+  assert.ok(Math.abs(Math.hypot(...narrowest.surface_in) - 8.57 / 2) < 1e-9);
+  assert.equal(new Ball(nested).section([1, 0, 0], 4).narrowest, null);
+});
+
 for (const name of balls) {
   test(`the regions of a section fill the disc: ${name}`, () => {
     const file = JSON.parse(text(`balls/${name}`));

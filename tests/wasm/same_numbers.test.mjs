@@ -31,6 +31,9 @@ for (const path of files("balls", ".ball.json")) {
   test(`weigh gives the same bits: ${ball.name}`, () => {
     assert.deepStrictEqual(new Ball(ball).weigh(), native("weigh", path));
   });
+  test(`cover gives the same bits: ${ball.name}`, () => {
+    assert.deepStrictEqual(new Ball(ball).cover(), native("cover", path));
+  });
   test(`check and a weight line give the same bits: ${ball.name}`, () => {
     const made = new Ball(ball);
     assert.deepStrictEqual(made.check(), native("check", path));
@@ -39,6 +42,13 @@ for (const path of files("balls", ".ball.json")) {
     assert.deepStrictEqual(made.ladder(Uint32Array.of(0), false), line);
   });
 }
+
+test("the cover of a drilled ball with cuts gives the same bits", () => {
+  for (const name of ["09-scallops-and-channels", "11-pitched-deep-holes", "19-cuts-reach-out"]) {
+    const path = join(root, `tests/reference/balls/${name}.ball.json`);
+    assert.deepStrictEqual(new Ball(read(path)).cover(), native("cover", path));
+  }
+});
 
 for (const path of files("shots", ".shot.json")) {
   const { ball, ...shot } = read(path);

@@ -117,6 +117,42 @@ export interface Checked {
   decides: string;
 }
 
+/** How much cover a ball has. Shares are of the surface that no hole takes. */
+export interface Cover {
+  /** null in a ball without pieces. */
+  thinnest: {
+    thickness_in: number;
+    /** The least thickness is no more than this below it. */
+    error_in: number;
+    direction: Vec3;
+    part: number;
+    piece: string;
+    piece_g_cc: number;
+  } | null;
+  mean_in: number;
+  /** With less than `usual_in[0]`. */
+  under_usual_share: number;
+  /** With less than `usual_in[1]`. */
+  under_most_share: number;
+  /** Within 0.01 in of the thinnest place. */
+  as_thin_share: number;
+  directions: number;
+  /** Common practice, no source. */
+  usual_in: [number, number];
+  beside_usual: "thinner" | "usual" | "thicker" | "no_core";
+  core_share: number;
+  cover_g_cc: number;
+  holes: {
+    name: string;
+    /** How deep down the axis the first piece begins; null: not at all. */
+    core_from_in: number | null;
+    /** 0: the hole opens into a piece. null: there is none. */
+    to_core_in: number | null;
+    error_in: number | null;
+  }[];
+  webs: { holes: [string, string]; least_in: number; error_in: number; depth_in: number }[];
+}
+
 /** A ball at 16 to 10 lb. A rung's numbers are null where it cannot be made. */
 export interface Ladder {
   rungs: {
@@ -132,6 +168,7 @@ export interface Ladder {
     size_factor: number | null;
     changed: { name: string; density_g_cc: number | null }[];
     floats: boolean;
+    ball: BallFile | null;
   }[];
   by: "density" | "size";
   parts: string[];
@@ -153,6 +190,12 @@ export interface Section {
     /** A point well inside the region, [u, v]; a place for its label. */
     label_at: [number, number];
   }[];
+  /** Narrowest stretch of cover straight out from the middle of the cut, [u, v] to [u, v]. */
+  narrowest: {
+    thickness_in: number;
+    core_in: [number, number];
+    surface_in: [number, number];
+  } | null;
 }
 
 export type Phase = "skid" | "hook" | "roll";
@@ -232,6 +275,9 @@ export interface MarkPlace {
 export interface WasmBall {
   weigh(): Weighed;
   check(): Checked;
+  cover(): Cover;
+  /** Inches of cover, row by row from the pin down, from +x round; NaN: a hole; the radius: no core below. */
+  cover_map(rows: number, columns: number): Float64Array;
   /** Changes the parts of these numbers alone, in proportion; 0 is the cover. */
   ladder(parts: Uint32Array, by_size: boolean): Ladder;
   section(normal: Vec3, depth_in: number): Section;

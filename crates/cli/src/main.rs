@@ -5,6 +5,7 @@
 //! standard error, and exit code 2.
 
 mod check;
+mod cover;
 mod files;
 mod ladder;
 mod link;
@@ -35,6 +36,8 @@ enum Command {
     Weigh(weigh::Args),
     /// Hold a ball to every published limit.
     Check(check::Args),
+    /// Measure the cover: the thinnest place, the mean, and what holes leave.
+    Cover(cover::Args),
     /// Make a ball at 16 to 10 lb by changing one piece, or more in proportion.
     Ladder(ladder::Args),
     /// Roll a shot: phases, breakpoint, and how the ball meets the pins.
@@ -65,6 +68,7 @@ fn main() -> ExitCode {
     let said = match Args::parse().command {
         Command::Weigh(args) => weigh::run(&args),
         Command::Check(args) => check::run(&args),
+        Command::Cover(args) => cover::run(&args),
         Command::Ladder(args) => ladder::run(&args),
         Command::Roll(args) => roll::run(&args),
         Command::Link(args) => link::link(&args),

@@ -347,7 +347,8 @@ fn a_weight_line_by_density() {
     for rung in rungs.iter().filter(|rung| rung["feasible"] == true) {
         let mut file: Value = serde_json::from_str(&three_piece()).expect("JSON");
         file["pieces"][0]["density_g_cc"] = rung["density_g_cc"].clone();
-        let path = folder.write("rung.ball.json", file.to_string());
+        assert_eq!(rung["ball"]["pieces"][0]["density_g_cc"], file["pieces"][0]["density_g_cc"]);
+        let path = folder.write("rung.ball.json", rung["ball"].to_string());
         let weighed = json(&["weigh", &path, "--json"]);
         assert!((number(&weighed, "/weight_lb") - number(rung, "/weight_lb")).abs() < 2e-9);
         for pointer in ["/rg_in/low", "/rg_in/middle", "/rg_in/high", "/differential_in"] {
@@ -374,6 +375,17 @@ fn a_weight_line_by_size_and_of_two_pieces() {
         assert!(pair[0]["size_factor"].as_f64() > pair[1]["size_factor"].as_f64());
     }
     assert!(rungs.iter().all(|rung| rung["feasible"] == true || rung["why"].is_string()));
+    // Each made ball is a file of its own, named after its weight, and so is its own weight line.
+    let folder = Folder::new();
+    for rung in made {
+        let weight_lb = rung["weight_lb"].as_f64().expect("a weight");
+        assert_eq!(rung["ball"]["name"], format!("No. 3, three-piece, {weight_lb:.0} lb"));
+        let path = folder.write("rung.ball.json", rung["ball"].to_string());
+        let weighed = json(&["weigh", &path, "--json"]);
+        assert!((weighed["weight_lb"].as_f64().expect("a weight") - weight_lb).abs() < 2e-9);
+        let again = json(&["ladder", &path, "--piece", "outer core", "--by", "density", "--json"]);
+        assert_eq!(again["rungs"][3]["ball"]["name"], "No. 3, three-piece, 13 lb");
+    }
     let both = ladder(&["inner core", "outer core"], "density");
     assert_eq!(both["parts"], serde_json::json!(["outer core", "inner core"]));
     assert_eq!(both["rungs"][0]["changed"].as_array().map(Vec::len), Some(2));
@@ -424,4 +436,41 @@ fn a_link_with_a_mistake_is_named() {
     let shot = replaced(&opening(), "\"note\": \"A medium hook with the three-piece ball on a house shot.\"", &note);
     folder.write("balls/no-3-three-piece.ball.json", three_piece());
     refused(&["link", &folder.write("shots/long.shot.json", shot)], &["long.shot.json", "note", "1001 characters"]);
+}
+
+#[test]
+fn cover_prints_the_thinnest_place_and_what_holes_leave() {
+    let path = scenario("balls/no-3-three-piece.ball.json").to_string_lossy().into_owned();
+    let cover = json(&["cover", &path, "--json"]);
+    let number = |pointer: &str| cover.pointer(pointer).and_then(Value::as_f64).expect(pointer);
+    // 8.55 in across over an outer core of 7 in.
+    assert!((number("/thinnest/thickness_in") - 0.775).abs() < 1e-12 && number("/thinnest/error_in") < 1e-9);
+    assert!((number("/mean_in") - 0.775).abs() < 1e-9);
+    assert_eq!((&cover["thinnest"]["piece"], &cover["thinnest"]["part"]), (&"outer core".into(), &1.into()));
+    assert_eq!((number("/under_usual_share"), number("/under_most_share")), (0.0, 1.0));
+    assert!((number("/core_share") - (7.0_f64 / 8.55).powi(3)).abs() < 1e-6);
+    assert_eq!((&cover["beside_usual"], &cover["holes"]), (&"usual".into(), &serde_json::json!([])));
+    let folder = Folder::new();
+    let holes = r#""holes": [{ "entry": [0, 0, 1], "diameter_in": 1, "depth_in": 0.5 },
+        { "name": "thumb", "entry": [1, 0, 0], "diameter_in": 1, "depth_in": 2 }], "pieces""#;
+    let drilled = folder.write("drilled.ball.json", replaced(&three_piece(), "\"pieces\"", holes));
+    let cover = json(&["cover", &drilled, "--json"]);
+    let number = |pointer: &str| cover.pointer(pointer).and_then(Value::as_f64).expect(pointer);
+    assert_eq!((&cover["holes"][0]["name"], &cover["holes"][0]["core_from_in"]), (&"hole 1".into(), &Value::Null));
+    assert!((number("/holes/0/to_core_in") - 0.275).abs() <= number("/holes/0/error_in") + 1e-9);
+    assert!((number("/holes/1/core_from_in") - 0.775).abs() < 1e-9 && number("/holes/1/to_core_in") == 0.0);
+    assert_eq!(cover["webs"][0]["holes"], serde_json::json!(["hole 1", "thumb"]));
+    let told = said(&["cover", &drilled]);
+    for part in ["thinnest, in", "outer core, 0.87 g/cc", "thumb", "hole 1 and thumb", "common practice, no source"] {
+        assert!(told.contains(part), "{told}");
+    }
+    let plain = folder.write(
+        "plain.ball.json",
+        r#"{ "format": "pithball.ball/1", "name": "plain", "diameter_in": 8.5,
+        "cover": { "density_g_cc": 1.2 }, "pieces": [] }"#,
+    );
+    assert!(said(&["cover", &plain]).contains("Cover all through"));
+    let cover = json(&["cover", &plain, "--json"]);
+    assert_eq!((&cover["thinnest"], &cover["beside_usual"]), (&Value::Null, &"no_core".into()));
+    refused(&["cover", &folder.write("no.ball.json", "{")], &["no.ball.json"]);
 }

@@ -6,8 +6,9 @@ use physics::units::{KG_M3_PER_G_CC, KG_PER_LB, M_PER_IN};
 use physics::weigh::weigh;
 use serde::Serialize;
 
-use crate::ball::BallFile;
+use crate::ball::{BallFile, Cut};
 use crate::problem::Problem;
+use crate::shape::Form;
 use crate::weighed::RgIn;
 
 /// A ball's weight line, heaviest first.
@@ -51,6 +52,8 @@ pub struct RungDoc {
     pub changed: Vec<ChangedDoc>,
     /// Whether the ball floats in water of 1.000 g/cc.
     pub floats: bool,
+    /// The ball file at this weight, its name with the weight; null where there is none.
+    pub ball: Option<BallFile>,
 }
 
 /// A part that changes from weight to weight.
@@ -96,7 +99,7 @@ impl BallFile {
         let pieces = (0..self.pieces.len()).map(Part::Piece);
         let parts: Vec<Part> = std::iter::once(Part::Cover).chain(pieces).filter(|p| chosen.contains(p)).collect();
         Ok(LadderDoc {
-            rungs: rungs.iter().map(|rung| self.rung(rung, &parts, floating_kg)).collect(),
+            rungs: rungs.iter().map(|rung| self.rung(rung, &parts, by, floating_kg)).collect(),
             by: match by {
                 By::Density => "density",
                 By::Size => "size",
@@ -118,7 +121,7 @@ impl BallFile {
         }
     }
 
-    fn rung(&self, rung: &Rung, parts: &[Part], floating_kg: f64) -> RungDoc {
+    fn rung(&self, rung: &Rung, parts: &[Part], by: By, floating_kg: f64) -> RungDoc {
         let changed: Vec<ChangedDoc> = parts
             .iter()
             .map(|part| ChangedDoc {
@@ -144,15 +147,60 @@ impl BallFile {
             size_factor: rung.size_factor,
             changed,
             floats: rung.target_kg < floating_kg,
+            ball: rung.made.is_some().then(|| self.at_rung(rung, parts, by)),
         }
     }
 
-    fn density_g_cc(&self, part: Part) -> f64 {
+    /// This file with the rung's factor on the chosen parts, and its weight in the name.
+    fn at_rung(&self, rung: &Rung, parts: &[Part], by: By) -> Self {
+        let mut file = self.clone();
+        file.name = format!("{}, {:.0} lb", without_weight(&self.name), rung.target_kg / KG_PER_LB);
+        for part in parts {
+            match (part, by) {
+                (Part::Cover, _) => file.cover.density_g_cc *= rung.density_factor.unwrap_or(1.0),
+                (Part::Piece(n), By::Density) => file.pieces[*n].density_g_cc *= rung.density_factor.unwrap_or(1.0),
+                (Part::Piece(n), By::Size) => {
+                    let (piece, factor) = (&mut file.pieces[*n], rung.size_factor.unwrap_or(1.0));
+                    grow(&mut piece.shape.form, factor);
+                    piece.cuts.iter_mut().flatten().for_each(|cut| grow_cut(cut, factor));
+                }
+            }
+        }
+        file
+    }
+
+    pub(crate) fn density_g_cc(&self, part: Part) -> f64 {
         match part {
             Part::Cover => self.cover.density_g_cc,
             Part::Piece(piece) => self.pieces.get(piece).map_or(f64::NAN, |piece| piece.density_g_cc),
         }
     }
+}
+
+/// A name less the weight that an earlier rung gave it.
+fn without_weight(name: &str) -> &str {
+    let weight = |end: &str| end.strip_suffix(" lb").is_some_and(|number| number.parse::<u8>().is_ok());
+    name.rsplit_once(", ").filter(|(_, end)| weight(end)).map_or(name, |(name, _)| name)
+}
+
+/// A cut grows with its piece, about the piece's origin.
+fn grow_cut(cut: &mut Cut, factor: f64) {
+    grow(&mut cut.shape.form, factor);
+    cut.at_in.iter_mut().flatten().for_each(|inches| *inches *= factor);
+}
+
+fn grow(form: &mut Form, factor: f64) {
+    let sizes: Vec<&mut f64> = match form {
+        Form::Sphere { diameter_in } => vec![diameter_in],
+        Form::Ellipsoid { size_in } | Form::Box { size_in } => size_in.iter_mut().collect(),
+        Form::Cylinder { diameter_in, height_in } => vec![diameter_in, height_in],
+        Form::Frustum { bottom_diameter_in, top_diameter_in, height_in } => {
+            vec![bottom_diameter_in, top_diameter_in, height_in]
+        }
+        Form::Ring { ring_diameter_in, tube_diameter_in } => vec![ring_diameter_in, tube_diameter_in],
+        Form::Lathe { profile_in } => profile_in.iter_mut().flatten().collect(),
+    };
+    sizes.into_iter().for_each(|inches| *inches *= factor);
 }
 
 /// Lightest filler there is: hollow glass microspheres alone (from memory, unverified).

@@ -9,6 +9,7 @@
 mod ball;
 mod build;
 mod checked;
+mod covered;
 mod laddered;
 mod limits;
 mod link;
@@ -26,12 +27,13 @@ mod weighed;
 
 pub use ball::{BallFile, BallVersion, Cover, Cut, Hole, Piece};
 pub use checked::{CheckedDoc, RuleDoc};
+pub use covered::{CoverDoc, HoleWallDoc, ThinnestDoc, WebDoc, cover_map_in};
 pub use laddered::{ChangedDoc, LadderDoc, RungDoc};
 pub use link::{MAX_LINK_CHARS, MAX_LINK_JSON_BYTES, MAX_LINK_TEXT_CHARS};
 pub use problem::Problem;
 pub use rolled::{BreakpointDoc, EndDoc, ErrorDoc, PhaseDoc, RolledDoc, SAMPLE_INTERVAL_S, SampleDoc, SummaryDoc};
 pub use schema::{ball_schema, shot_schema};
-pub use sectioned::{RegionDoc, SectionDoc, part_number};
+pub use sectioned::{NarrowestDoc, RegionDoc, SectionDoc, part_number};
 pub use shape::{Form, Shape};
 pub use shot::{BallRef, Hand, Lane, Layout, Release, ShotFile, ShotVersion, Throw, Zone};
 pub use weighed::{Axes, PieceShare, RgIn, WeighedDoc};

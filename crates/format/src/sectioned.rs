@@ -3,7 +3,8 @@
 use std::fmt::Write;
 
 use nalgebra::Vector3;
-use physics::ball::Part;
+use physics::ball::{Ball, Part};
+use physics::cover::on_section;
 use physics::section::{Region, Section};
 use physics::units::M_PER_IN;
 use serde::Serialize;
@@ -21,6 +22,21 @@ pub struct SectionDoc {
     pub v: [f64; 3],
     /// What shows, the cover first.
     pub regions: Vec<RegionDoc>,
+    /// The narrowest stretch of cover, straight out from the middle of the cut;
+    /// null where no piece shows.
+    pub narrowest: Option<NarrowestDoc>,
+}
+
+/// A stretch of cover on a cut.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct NarrowestDoc {
+    /// Its length: the cover's thickness where the cut runs through the ball's
+    /// centre, more than that elsewhere.
+    pub thickness_in: f64,
+    /// Its inner end, `[u, v]`.
+    pub core_in: [f64; 2],
+    /// Its outer end, `[u, v]`.
+    pub surface_in: [f64; 2],
 }
 
 /// Where one part shows.
@@ -44,8 +60,15 @@ pub fn part_number(part: Part) -> usize {
     }
 }
 
-impl From<&Section> for SectionDoc {
-    fn from(section: &Section) -> Self {
+impl SectionDoc {
+    /// A cut of `ball` as a drawing.
+    pub fn new(ball: &Ball, section: &Section) -> Self {
+        let inches = |metres: f64| metres / M_PER_IN;
+        let narrowest = on_section(ball, section).map(|found| NarrowestDoc {
+            thickness_in: inches(found.thickness_m),
+            core_in: found.core_m.map(inches),
+            surface_in: found.surface_m.map(inches),
+        });
         let array = |vector: Vector3<f64>| -> [f64; 3] { vector.into() };
         let plane = &section.plane;
         Self {
@@ -54,6 +77,7 @@ impl From<&Section> for SectionDoc {
             u: array(plane.u),
             v: array(plane.v),
             regions: section.regions.iter().map(RegionDoc::from).collect(),
+            narrowest,
         }
     }
 }

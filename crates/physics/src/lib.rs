@@ -5,6 +5,7 @@
 
 pub mod ball;
 pub mod check;
+pub mod cover;
 pub mod ladder;
 pub mod lane;
 mod moments;

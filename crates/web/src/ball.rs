@@ -1,6 +1,9 @@
 //! A ball the page holds.
 
-use format::{BallFile, CheckedDoc, Problem, RolledDoc, SAMPLE_INTERVAL_S, SectionDoc, Throw, WeighedDoc, part_number};
+use format::{
+    BallFile, CheckedDoc, CoverDoc, Problem, RolledDoc, SAMPLE_INTERVAL_S, SectionDoc, Throw, WeighedDoc, cover_map_in,
+    part_number,
+};
 use nalgebra::Vector3;
 use physics::ball::Part;
 use physics::ladder::By;
@@ -51,6 +54,21 @@ impl Ball {
         to_page(&CheckedDoc::new(&self.file, &physics::spec::check(&self.file.recipe(), &self.weighed)))
     }
 
+    /// The ball's cover, as a `Cover`.
+    ///
+    /// # Errors
+    /// None in practice: only where the page cannot take an object.
+    pub fn cover(&self) -> Result<JsValue, JsValue> {
+        to_page(&CoverDoc::new(&self.file, &self.ball, &self.weighed))
+    }
+
+    /// Thickness of the cover over the whole ball in inches, row by row from
+    /// the pin down, each row from +x round towards +y; NaN where a hole opens,
+    /// the radius where no piece lies below. At most 360 rows and 720 columns.
+    pub fn cover_map(&self, rows: u32, columns: u32) -> Vec<f64> {
+        cover_map_in(&self.ball, rows.min(360) as usize, columns.min(720) as usize)
+    }
+
     /// The ball at 16 to 10 lb by changing the parts of these numbers (0 is
     /// the cover), as a `Ladder`.
     ///
@@ -75,7 +93,7 @@ impl Ball {
                 message: "The saw plane has no direction.".to_owned(),
             })
         })?;
-        to_page(&SectionDoc::from(&section(&self.ball, plane)))
+        to_page(&SectionDoc::new(&self.ball, &section(&self.ball, plane)))
     }
 
     /// Rolls the ball, as a `Roll`.

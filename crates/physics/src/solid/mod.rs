@@ -1,7 +1,9 @@
 //! Solids: each answers where a straight line enters and leaves it.
 
 mod cube;
+mod distance;
 mod extent;
+mod farthest;
 mod lathe;
 mod outline;
 mod relation;
@@ -14,7 +16,7 @@ use smallvec::SmallVec;
 
 use crate::moments::Moments;
 use crate::recipe::{Shape, Solid};
-pub(crate) use extent::farthest;
+pub(crate) use farthest::{evenly, farthest, farthest_points};
 pub(crate) use lathe::Lathe;
 pub(crate) use ring::Ring;
 

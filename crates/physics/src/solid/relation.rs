@@ -3,7 +3,7 @@
 
 use nalgebra::Vector3;
 
-use super::{Form, Placed, cube, extent::farthest};
+use super::{Form, Placed, cube, farthest::farthest};
 
 /// Room for rounding when a piece exactly fills its container.
 const TOUCH: f64 = 1e-13;
@@ -13,7 +13,7 @@ const AROUND: usize = 32;
 
 impl Placed {
     /// Support function: the largest `n`·x over the solid.
-    fn support(&self, n: &Vector3<f64>) -> f64 {
+    pub(crate) fn support(&self, n: &Vector3<f64>) -> f64 {
         let m = self.linear.tr_mul(n);
         let across = (m.x * m.x + m.y * m.y).sqrt();
         let own = match &self.form {
