@@ -1,4 +1,5 @@
-//! Twenty-four assorted balls against trimesh and manifold3d's mesh booleans
+//! Twenty-five assorted balls, one of them drilled for a hand with pitched holes
+//! and inserts, against trimesh and manifold3d's mesh booleans
 //! (tests/reference/weigh_trimesh.py), to the uncertainty the script recorded
 //! beside each number: about 1e-8 of the mass and 5e-8 of the tensor.
 

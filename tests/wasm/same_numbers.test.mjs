@@ -70,6 +70,22 @@ for (const path of files("shots", ".shot.json")) {
   });
 }
 
+for (const path of files("layouts", ".layout.json")) {
+  const { hand, layout, drilling, name } = read(path);
+  const opening = read(join(root, "scenarios/shots/opening.shot.json"));
+  const { ball: _, ...first } = opening;
+  const shot = { ...first, hand, drilling, layout: { ...layout, start_turn_deg: 0 } };
+  for (const of of files("balls", ".ball.json")) {
+    test(`drill gives the same bits: ${name}, ${read(of).name}`, () => {
+      const drilled = new Ball(read(of)).drilled(shot);
+      assert.deepStrictEqual(drilled.drilling(), native("drill", of, path));
+      // The ball as thrown is the ball of the file that drilling makes.
+      assert.deepStrictEqual(new Ball(drilled.file()).weigh(), drilled.weigh());
+      assert.deepStrictEqual(new Ball(read(of)).roll(shot), drilled.roll(shot));
+    });
+  }
+}
+
 test("a weight line by size gives the same bits", () => {
   const [path] = files("balls", "three-piece.ball.json");
   const line = native("ladder", path, "--piece", "inner core", "--by", "size");

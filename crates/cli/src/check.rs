@@ -21,7 +21,7 @@ pub(crate) struct Args {
 
 pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
     let read = files::ball(&args.ball)?;
-    let findings = physics::spec::check(&read.file.recipe(), &weigh(&read.ball));
+    let findings = physics::spec::check(&read.file.recipe(), &weigh(&read.ball), None);
     let checked = CheckedDoc::new(&read.file, &findings);
     if args.json {
         return Ok(format!("{:#}\n", serde_json::json!(checked)));

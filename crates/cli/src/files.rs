@@ -4,7 +4,7 @@ use std::fs::File;
 use std::io::{self, Read};
 use std::path::{Path, PathBuf};
 
-use format::{BallFile, BallRef, MAX_FILE_BYTES, Problem, ShotFile};
+use format::{BallFile, BallRef, LayoutFile, MAX_FILE_BYTES, Problem, ShotFile};
 
 use crate::Complaint;
 
@@ -21,7 +21,14 @@ pub(crate) fn ball(path: &Path) -> Result<ReadBall, Complaint> {
     built.map_err(|problem| Complaint { file: path.to_owned(), problem })
 }
 
-/// Reads the shot at `path` and its ball, which is beside it or in it.
+/// Reads the layout at `path`.
+pub(crate) fn layout(path: &Path) -> Result<LayoutFile, Complaint> {
+    let bytes = bytes(path).map_err(|error| unreadable(path, &error))?;
+    LayoutFile::read(&bytes).map_err(|problem| Complaint { file: path.to_owned(), problem })
+}
+
+/// Reads the shot at `path` and its ball, which is beside it or in it, drilled
+/// as the shot says.
 pub(crate) fn shot(path: &Path) -> Result<(ShotFile, ReadBall), Complaint> {
     let complaint = |problem| Complaint { file: path.to_owned(), problem };
     let bytes = bytes(path).map_err(|error| unreadable(path, &error))?;
@@ -44,7 +51,10 @@ pub(crate) fn shot(path: &Path) -> Result<(ShotFile, ReadBall), Complaint> {
             self::ball(&ball_path)?
         }
     };
-    Ok((shot, ball))
+    let Some(laid) = shot.throw.laid() else { return Ok((shot, ball)) };
+    let file = laid.drill(&ball.file).map_err(complaint)?.file;
+    let ball = file.build().map_err(|problem| complaint(problem.within("ball")))?;
+    Ok((shot, ReadBall { file, ball }))
 }
 
 /// A path as the shot file gives it, from the shot file's folder.

@@ -6,6 +6,7 @@
 
 mod check;
 mod cover;
+mod drill;
 mod files;
 mod ladder;
 mod link;
@@ -38,6 +39,8 @@ enum Command {
     Check(check::Args),
     /// Measure the cover: the thinnest place, the mean, and what holes leave.
     Cover(cover::Args),
+    /// Drill a ball for a hand: holes, what they change, static weights.
+    Drill(drill::Args),
     /// Make a ball at 16 to 10 lb by changing one piece, or more in proportion.
     Ladder(ladder::Args),
     /// Roll a shot: phases, breakpoint, and how the ball meets the pins.
@@ -69,6 +72,7 @@ fn main() -> ExitCode {
         Command::Weigh(args) => weigh::run(&args),
         Command::Check(args) => check::run(&args),
         Command::Cover(args) => cover::run(&args),
+        Command::Drill(args) => drill::run(&args),
         Command::Ladder(args) => ladder::run(&args),
         Command::Roll(args) => roll::run(&args),
         Command::Link(args) => link::link(&args),

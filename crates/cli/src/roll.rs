@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use format::{EndDoc, Problem, RolledDoc, SAMPLE_INTERVAL_S, SummaryDoc};
+use format::{EndDoc, Problem, RolledDoc, SAMPLE_INTERVAL_S, SummaryDoc, TrackDoc};
 use physics::roll::{RigidBall, trace};
 use physics::weigh::weigh;
 
@@ -25,14 +25,14 @@ pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
     let shot = file.throw.shot().map_err(complaint)?;
     let body = RigidBall::from(&weigh(&read.ball));
     let traced = trace(&body, &shot, SAMPLE_INTERVAL_S).map_err(|error| complaint(Problem::from(&error)))?;
-    let rolled = RolledDoc::from(&traced);
+    let rolled = RolledDoc::new(&read.file, &traced);
     if args.json {
         return Ok(format!("{:#}\n", serde_json::json!(rolled)));
     }
     let mut head =
         format!("{} with {}\n", one_line(file.name.as_deref().unwrap_or("A shot")), one_line(&read.file.name));
     head += &phases(&rolled.summary);
-    Ok(format!("{head}\n{}", numbers(&rolled.summary)))
+    Ok(format!("{head}\n{}{}", numbers(&rolled.summary), track(&rolled.track)))
 }
 
 /// How far the ball skids, hooks and rolls.
@@ -79,6 +79,25 @@ fn numbers(summary: &SummaryDoc) -> String {
         let error = &summary.error;
         text +=
             &format!("\nThe board is right to {:.0e}, the angle to {:.0e} degrees.\n", error.board, error.angle_deg);
+    }
+    text
+}
+
+/// The band of track rings and the holes it passes.
+fn track(track: &TrackDoc) -> String {
+    let mut text = String::new();
+    if let (Some(widest), Some([a, b])) = (&track.widest, &track.bow_ties) {
+        text += &format!(
+            "\nThe band of rings is {:.2} in wide at its widest, {:.2} and {:.2} in at the bow-ties.\n",
+            widest.width_in, a.width_in, b.width_in
+        );
+    }
+    for pass in &track.holes {
+        let hole = one_line(&pass.hole);
+        text += &match pass.over_turns.first() {
+            Some(turn) => format!("CAUTION: the track goes over a hole, {hole}, first in turn {turn}.\n"),
+            None => format!("The track clears {hole} by {:.2} in.\n", pass.clearance_in),
+        };
     }
     text
 }

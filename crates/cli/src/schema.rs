@@ -15,12 +15,15 @@ enum Kind {
     Ball,
     /// NAME.shot.json
     Shot,
+    /// NAME.layout.json
+    Layout,
 }
 
 pub(crate) fn run(args: &Args) -> String {
     let schema = match args.file {
         Kind::Ball => format::ball_schema(),
         Kind::Shot => format::shot_schema(),
+        Kind::Layout => format::layout_schema(),
     };
     format!("{schema:#}\n")
 }

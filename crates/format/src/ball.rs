@@ -250,6 +250,13 @@ impl Hole {
     }
 }
 
+impl Hole {
+    /// Direction of drilling: straight towards the centre where none is given.
+    pub fn runs_along(&self) -> [f64; 3] {
+        self.axis.unwrap_or_else(|| self.entry.map(|part| -part))
+    }
+}
+
 fn read_direction(node: &Node<'_>) -> Result<[f64; 3], Problem> {
     let direction = node.numbers(&limits::ANY)?;
     if direction == [0.0; 3] {

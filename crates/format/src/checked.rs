@@ -55,7 +55,7 @@ impl CheckedDoc {
 }
 
 impl RuleDoc {
-    fn new(file: &BallFile, finding: &Finding) -> Self {
+    pub(crate) fn new(file: &BallFile, finding: &Finding) -> Self {
         let rule = finding.rule;
         Self {
             rule: word(rule.id),
@@ -85,7 +85,7 @@ impl BallFile {
     }
 }
 
-fn verdict(verdict: Verdict) -> &'static str {
+pub(crate) fn verdict(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Pass => "pass",
         Verdict::Fail => "fail",

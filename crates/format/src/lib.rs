@@ -10,7 +10,10 @@ mod ball;
 mod build;
 mod checked;
 mod covered;
+mod drilled;
+mod drilling;
 mod laddered;
+mod laid;
 mod limits;
 mod link;
 mod node;
@@ -22,20 +25,25 @@ mod sectioned;
 mod shape;
 mod shot;
 mod thrown;
+mod tracked;
 mod tree;
 mod weighed;
 
 pub use ball::{BallFile, BallVersion, Cover, Cut, Hole, Piece};
 pub use checked::{CheckedDoc, RuleDoc};
 pub use covered::{CoverDoc, HoleWallDoc, ThinnestDoc, WebDoc, cover_map_in};
+pub use drilled::{AxisMoveDoc, ChangeDoc, ConflictDoc, DrilledDoc, InsertDoc, MarksDoc, StaticsDoc};
+pub use drilling::{Bore, Drilling, Insert, ThumbBore};
 pub use laddered::{ChangedDoc, LadderDoc, RungDoc};
+pub use laid::{DrilledBall, Laid, LayoutFile, LayoutVersion, PinLayout};
 pub use link::{MAX_LINK_CHARS, MAX_LINK_JSON_BYTES, MAX_LINK_TEXT_CHARS};
 pub use problem::Problem;
 pub use rolled::{BreakpointDoc, EndDoc, ErrorDoc, PhaseDoc, RolledDoc, SAMPLE_INTERVAL_S, SampleDoc, SummaryDoc};
-pub use schema::{ball_schema, shot_schema};
+pub use schema::{ball_schema, layout_schema, shot_schema};
 pub use sectioned::{NarrowestDoc, RegionDoc, SectionDoc, part_number};
 pub use shape::{Form, Shape};
 pub use shot::{BallRef, Hand, Lane, Layout, Release, ShotFile, ShotVersion, Throw, Zone};
+pub use tracked::{PassDoc, RingDoc, TrackDoc, WidthDoc};
 pub use weighed::{Axes, PieceShare, RgIn, WeighedDoc};
 
 /// Largest file that is read, in bytes (4 MiB).

@@ -57,3 +57,13 @@ pub(crate) const COVERED_FT: f64 = 63.0;
 pub(crate) const TURN_DEG: Range = Range::from_to(-360.0, 360.0);
 /// Half way round the largest ball is 18.9 in.
 pub(crate) const PIN_TO_PAP_IN: Range = Range::from_to(0.0, 20.0);
+
+/// A quarter of the way round the largest ball is 9.4 in; physics holds it to the ball's own.
+pub(crate) const PAP_OVER_IN: Range = Range::from_to(0.0, 12.0);
+pub(crate) const PAP_UP_IN: Range = Range::from_to(-6.0, 6.0);
+pub(crate) const BRIDGE_IN: Range = Range::from_to(0.0, 3.0);
+pub(crate) const SPAN_IN: Range = Range::above_to(0.0, 6.0);
+pub(crate) const BORE_IN: Range = Range::above_to(0.0, 3.0);
+pub(crate) const DEPTH_IN: Range = Range::above_to(0.0, 6.0);
+pub(crate) const PITCH_IN: Range = Range::from_to(-2.0, 2.0);
+pub(crate) const WALL_IN: Range = Range::above_to(0.0, 1.0);

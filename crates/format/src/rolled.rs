@@ -5,6 +5,9 @@ use physics::roll::{AtPins, Breakpoint, End, Phase, Sample, Summary, Trace};
 use physics::units::{M_PER_FT, M_PER_IN, M_S_PER_MPH, RAD_S_PER_RPM};
 use serde::Serialize;
 
+use crate::ball::BallFile;
+use crate::tracked::TrackDoc;
+
 /// Time between two samples. A ball at 500 turns a minute turns by 30° in it:
 /// near enough to draw what lies between.
 pub const SAMPLE_INTERVAL_S: f64 = 0.01;
@@ -16,6 +19,8 @@ pub struct RolledDoc {
     pub summary: SummaryDoc,
     /// The ball along its way, evenly in time, and at the end.
     pub samples: Vec<SampleDoc>,
+    /// The rings the lane leaves on the ball.
+    pub track: TrackDoc,
 }
 
 /// What a shot did. What happens at the pins is `null` where the ball does not
@@ -128,9 +133,14 @@ pub enum PhaseDoc {
     Roll,
 }
 
-impl From<&Trace> for RolledDoc {
-    fn from(trace: &Trace) -> Self {
-        Self { summary: SummaryDoc::from(&trace.summary), samples: trace.samples.iter().map(SampleDoc::from).collect() }
+impl RolledDoc {
+    /// Puts a shot of the ball in this file into the trade's units.
+    pub fn new(file: &BallFile, trace: &Trace) -> Self {
+        Self {
+            summary: SummaryDoc::from(&trace.summary),
+            samples: trace.samples.iter().map(SampleDoc::from).collect(),
+            track: TrackDoc::new(file, trace),
+        }
     }
 }
 

@@ -6,6 +6,7 @@ use schemars::{JsonSchema, Schema};
 use serde_json::{Value, json};
 
 use crate::ball::BallFile;
+use crate::laid::LayoutFile;
 use crate::shot::ShotFile;
 
 /// JSON Schema (draft 2020-12) of the ball file.
@@ -16,6 +17,11 @@ pub fn ball_schema() -> Value {
 /// JSON Schema (draft 2020-12) of the shot file.
 pub fn shot_schema() -> Value {
     schema::<ShotFile>("Pithball shot file")
+}
+
+/// JSON Schema (draft 2020-12) of the layout file.
+pub fn layout_schema() -> Value {
+    schema::<LayoutFile>("Pithball layout file")
 }
 
 fn schema<T: JsonSchema>(title: &str) -> Value {

@@ -4,6 +4,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::ball::BallFile;
+use crate::drilling::Drilling;
 use crate::limits;
 use crate::node::Node;
 use crate::problem::Problem;
@@ -55,6 +56,10 @@ pub struct Throw {
     pub release: Release,
     /// How the ball sits in the hand.
     pub layout: Layout,
+    /// The grip drilled into the ball before it is weighed for rolling; left out
+    /// for a ball that is thrown as its file gives it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub drilling: Option<Drilling>,
     /// What it rolls on.
     pub lane: Lane,
 }
@@ -134,7 +139,7 @@ pub struct Zone {
     pub mu: f64,
 }
 
-const KEYS: [&str; 8] = ["format", "name", "note", "ball", "hand", "release", "layout", "lane"];
+const KEYS: [&str; 9] = ["format", "name", "note", "ball", "hand", "release", "layout", "drilling", "lane"];
 
 impl ShotFile {
     /// Reads a shot file from JSON text in UTF-8.
@@ -193,11 +198,18 @@ impl Throw {
     fn read_node(node: &Node<'_>) -> Result<Self, Problem> {
         let shot = node.object(&KEYS)?;
         Ok(Self {
-            hand: shot.get("hand")?.choice(&[("right", Hand::Right), ("left", Hand::Left)])?,
+            hand: Hand::read(&shot.get("hand")?)?,
             release: Release::read(&shot.get("release")?)?,
             layout: Layout::read(&shot.get("layout")?)?,
+            drilling: shot.find("drilling").map(|node| Drilling::read(&node)).transpose()?,
             lane: Lane::read(&shot.get("lane")?)?,
         })
+    }
+}
+
+impl Hand {
+    pub(crate) fn read(node: &Node<'_>) -> Result<Self, Problem> {
+        node.choice(&[("right", Self::Right), ("left", Self::Left)])
     }
 }
 

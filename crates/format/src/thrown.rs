@@ -15,10 +15,7 @@ impl Throw {
     /// Where the zones do not make a lane.
     pub fn shot(&self) -> Result<roll::Shot, Problem> {
         Ok(roll::Shot {
-            hand: match self.hand {
-                Hand::Right => lane::Hand::Right,
-                Hand::Left => lane::Hand::Left,
-            },
+            hand: self.hand.to_physics(),
             release: self.release.to_physics(),
             layout: self.layout.to_physics(),
             lane: self.friction()?,
@@ -41,6 +38,15 @@ impl Throw {
             };
             Problem::new(place, error.to_string(), "zones that cover 0 to 63 ft without gap or overlap, mu 0 to 2")
         })
+    }
+}
+
+impl Hand {
+    pub(crate) fn to_physics(self) -> lane::Hand {
+        match self {
+            Self::Right => lane::Hand::Right,
+            Self::Left => lane::Hand::Left,
+        }
     }
 }
 

@@ -1,17 +1,19 @@
 //! Whatever a file holds, reading it ends in a value or a problem, and what is
 //! written is read back as it was.
 
-use pithball_format::{BallFile, BallVersion, Cover, Cut, Form, Hole, Piece, Shape, ShotFile, Throw};
+use pithball_format::{BallFile, BallVersion, Cover, Cut, Form, Hole, LayoutFile, Piece, Shape, ShotFile, Throw};
 use proptest::prelude::*;
 
 const BALL: &str = include_str!("../../../scenarios/balls/no-4-nested-core.ball.json");
 const SHOT: &str = include_str!("../../../scenarios/shots/opening.shot.json");
+const LAYOUT: &str = include_str!("../../../scenarios/layouts/league-right.layout.json");
 
 /// All that is done with a file before it is weighed or rolled.
 fn read_all(bytes: &[u8]) {
     for problem in [
         BallFile::read(bytes).and_then(|file| file.build()).err(),
         ShotFile::read(bytes).err(),
+        LayoutFile::read(bytes).and_then(|file| file.laid.drill(&BallFile::read(BALL.as_bytes())?)?.file.build()).err(),
         Throw::read(bytes).and_then(|throw| throw.shot()).err(),
     ]
     .into_iter()
@@ -124,7 +126,7 @@ proptest! {
 
     #[test]
     fn a_file_with_some_bytes_changed(
-        shot in any::<bool>(),
+        of in prop_oneof![Just(BALL), Just(SHOT), Just(LAYOUT)],
         at in any::<prop::sample::Index>(),
         gone in 0..20_usize,
         instead in prop_oneof![
@@ -132,7 +134,7 @@ proptest! {
             "(-?1e[0-9]{1,3}|null|\\[\\]|\\{\\}|\"\"|-0|0|,|1e999)".prop_map(String::into_bytes),
         ],
     ) {
-        let mut bytes = if shot { SHOT } else { BALL }.as_bytes().to_vec();
+        let mut bytes = of.as_bytes().to_vec();
         let at = at.index(bytes.len());
         let end = (at + gone).min(bytes.len());
         bytes.splice(at..end, instead);
@@ -141,11 +143,10 @@ proptest! {
 
     #[test]
     fn a_number_of_a_file_changed(
-        shot in any::<bool>(),
+        text in prop_oneof![Just(BALL), Just(SHOT), Just(LAYOUT)],
         which in any::<prop::sample::Index>(),
         number in prop_oneof![Just("1e308"), Just("-1e308"), Just("5e-324"), Just("-0"), Just("0"), Just("1e-9")],
     ) {
-        let text = if shot { SHOT } else { BALL };
         let starts: Vec<usize> = text
             .match_indices(|c: char| c.is_ascii_digit())
             .map(|(at, _)| at)

@@ -12,7 +12,8 @@ use physics::roll::{RigidBall, trace};
 use physics::units::M_PER_IN;
 use physics::weigh::weigh;
 use pithball_format::{
-    BallFile, BallRef, Form, RolledDoc, SAMPLE_INTERVAL_S, ShotFile, SummaryDoc, WeighedDoc, ball_schema, shot_schema,
+    BallFile, BallRef, DrilledDoc, Form, LayoutFile, RolledDoc, SAMPLE_INTERVAL_S, ShotFile, SummaryDoc, WeighedDoc,
+    ball_schema, shot_schema,
 };
 use serde_json::Value;
 
@@ -46,10 +47,12 @@ fn shot(path: &Path) -> (ShotFile, SummaryDoc) {
     let shot = ShotFile::read(&fs::read(path).expect("the file is there")).expect("a shot");
     let BallRef::Path(name) = &shot.ball else { panic!("its ball has a file of its own") };
     let json = fs::read(path.parent().expect("a folder").join(name)).expect("its ball is there");
-    let ball = BallFile::read(&json).and_then(|file| file.build()).expect("its ball");
+    let file = BallFile::read(&json).expect("its ball");
+    let file = shot.throw.laid().map_or(file.clone(), |laid| laid.drill(&file).expect("it can be drilled").file);
+    let ball = file.build().expect("its ball");
     let set = shot.throw.shot().expect("it can be thrown");
     let traced = trace(&RigidBall::from(&weigh(&ball)), &set, SAMPLE_INTERVAL_S).expect("it rolls");
-    (shot, RolledDoc::from(&traced).summary)
+    (shot, RolledDoc::new(&file, &traced).summary)
 }
 
 /// Whole numbers may be written with or without a point.
@@ -66,9 +69,11 @@ fn same_content(a: &Value, b: &Value) -> bool {
 
 #[test]
 fn what_is_read_is_written_with_the_same_content() {
-    for path in files("balls").iter().chain(&files("shots")) {
+    for path in files("balls").iter().chain(&files("shots")).chain(&files("layouts")) {
         let json = fs::read(path).expect("a file");
-        let written = if path.to_string_lossy().ends_with(".ball.json") {
+        let written = if path.to_string_lossy().ends_with(".layout.json") {
+            serde_json::to_value(LayoutFile::read(&json).expect("a layout"))
+        } else if path.to_string_lossy().ends_with(".ball.json") {
             serde_json::to_value(BallFile::read(&json).expect("a ball"))
         } else {
             serde_json::to_value(ShotFile::read(&json).expect("a shot"))
@@ -254,6 +259,29 @@ fn materials_are_ranges_with_their_source() {
             let within = known["density_g_cc"][0].as_f64() <= Some(density)
                 && Some(density) <= known["density_g_cc"][1].as_f64();
             assert!(within, "{}: {name} at {density}", ball.name);
+        }
+    }
+}
+
+#[test]
+fn the_layouts_drill_every_ball_within_the_rules() {
+    let layouts = files("layouts");
+    assert!(layouts.len() >= 2);
+    for path in layouts {
+        let layout = LayoutFile::read(&fs::read(&path).expect("a file")).expect("a layout");
+        for file in balls() {
+            let drilled = layout.laid.drill(&file).expect("it can be drilled");
+            let [before, after] = [&file, &drilled.file].map(|file| weigh(&file.build().expect("it can be made")));
+            let doc = DrilledDoc::new(&file, &before, &drilled, &after);
+            assert!(doc.conflicts.is_empty(), "{}: {:?}", file.name, doc.conflicts);
+            assert_eq!(doc.statics.verdicts, ["pass"; 3], "{}: {:?}", file.name, doc.statics);
+            assert!(doc.rules.iter().all(|rule| rule.verdict != "fail"), "{}", file.name);
+            // Pieces are named in order, inserts after what was there.
+            let names: Vec<&str> = doc.after.pieces.iter().map(|piece| piece.name.as_str()).collect();
+            assert_eq!(names.len(), 1 + file.pieces.len() + doc.inserts.len());
+            assert_eq!(names.last(), doc.inserts.last().map(|insert| &insert.name));
+            let shares: f64 = doc.after.pieces.iter().map(|piece| piece.rg_share).sum();
+            assert!((shares - 1.0).abs() < 1e-9);
         }
     }
 }

@@ -2,15 +2,16 @@
 
 #![allow(clippy::expect_used, reason = "a check that fails stops its test")]
 
-use pithball_format::{BallFile, ShotFile, ball_schema, shot_schema};
+use pithball_format::{BallFile, LayoutFile, ShotFile, ball_schema, layout_schema, shot_schema};
 use serde_json::Value;
 
 const BALL: &str = include_str!("../../../schemas/ball.schema.json");
 const SHOT: &str = include_str!("../../../schemas/shot.schema.json");
+const LAYOUT: &str = include_str!("../../../schemas/layout.schema.json");
 
 #[test]
 fn the_published_schemas_are_those_of_the_code() {
-    for (published, generated) in [(BALL, ball_schema()), (SHOT, shot_schema())] {
+    for (published, generated) in [(BALL, ball_schema()), (SHOT, shot_schema()), (LAYOUT, layout_schema())] {
         let published: Value = serde_json::from_str(published).expect("a schema is JSON");
         assert_eq!(published, generated, "print it again with `pithball schema`");
     }
@@ -92,4 +93,32 @@ fn the_shot_schema_accepts_a_ball_in_the_shot() {
     shot["ball"] = ball;
     assert!(jsonschema::validator_for(&shot_schema()).expect("a schema").is_valid(&shot));
     ShotFile::read(shot.to_string().as_bytes()).expect("the reader takes it too");
+}
+
+/// The same for a layout file.
+#[track_caller]
+fn layout_refused(old: &str, new: &str) {
+    const FILE: &str = include_str!("../../../scenarios/layouts/league-right.layout.json");
+    assert!(FILE.contains(old), "{old:?} is not in the text");
+    let text = FILE.replacen(old, new, 1);
+    let json: Value = serde_json::from_str(&text).expect("still JSON");
+    let validator = jsonschema::validator_for(&layout_schema()).expect("a schema");
+    assert!(!validator.is_valid(&json), "the schema accepts {new:?}");
+    assert!(LayoutFile::read(text.as_bytes()).is_err(), "the reader accepts {new:?}");
+}
+
+#[test]
+fn the_layout_schema_refuses_what_the_reader_refuses() {
+    layout_refused("pithball.layout/1", "pithball.shot/1");
+    layout_refused("\"hand\": \"right\",", "");
+    layout_refused("\"pin_to_pap_in\": 4.5", "\"pin_to_pap_in\": 21");
+    layout_refused("\"val_angle_deg\": 35", "\"val_angle_deg\": 400");
+    layout_refused("\"bridge_in\": 0.3125", "\"bridge_in\": 4");
+    layout_refused("\"wall_in\": 0.0625", "\"wall_in\": 0");
+    layout_refused("\"diameter_in\": 0.75", "\"diameter_in\": 3.5");
+    layout_refused("\"depth_in\": 2.5", "\"depth_in\": 0");
+    layout_refused("\"ring_span_in\": 3.9375", "\"ring_span_in\": 7");
+    layout_refused("\"side_pitch_in\": 0.125", "\"side_pitch_in\": 3");
+    layout_refused("\"side_pitch_in\": 0.125", "\"side_pitch_in\": 0.1, \"oval_in\": 0.1");
+    layout_refused("\"drilling\": {", "\"drilling\": { \"holes\": [],");
 }

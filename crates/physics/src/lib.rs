@@ -6,6 +6,7 @@
 pub mod ball;
 pub mod check;
 pub mod cover;
+pub mod drill;
 pub mod ladder;
 pub mod lane;
 mod moments;
@@ -14,6 +15,7 @@ pub mod roll;
 pub mod section;
 mod solid;
 pub mod spec;
+pub mod track;
 pub mod units;
 mod walk;
 pub mod weigh;

@@ -1,11 +1,12 @@
 //! A ball the page holds.
 
 use format::{
-    BallFile, CheckedDoc, CoverDoc, Problem, RolledDoc, SAMPLE_INTERVAL_S, SectionDoc, Throw, WeighedDoc, cover_map_in,
-    part_number,
+    BallFile, CheckedDoc, CoverDoc, DrilledBall, DrilledDoc, Laid, Problem, RolledDoc, SAMPLE_INTERVAL_S, SectionDoc,
+    Throw, WeighedDoc, cover_map_in, part_number,
 };
 use nalgebra::Vector3;
 use physics::ball::Part;
+use physics::drill::statics;
 use physics::ladder::By;
 use physics::roll::{RigidBall, trace};
 use physics::section::{Plane, section};
@@ -16,12 +17,21 @@ use wasm_bindgen::prelude::wasm_bindgen;
 
 use crate::wire::{json_text, thrown, to_page};
 
-/// A ball built and weighed.
+/// A ball built and weighed, drilled or not.
 #[wasm_bindgen]
 pub struct Ball {
     pub(crate) ball: physics::ball::Ball,
     pub(crate) file: BallFile,
     pub(crate) weighed: Weighed,
+    pub(crate) drilled: Option<Drilled>,
+}
+
+/// How a ball was drilled, and what it was before.
+pub(crate) struct Drilled {
+    laid: Laid,
+    pub(crate) drilling: physics::drill::Drilling,
+    file: BallFile,
+    weighed: Weighed,
 }
 
 #[wasm_bindgen]
@@ -33,9 +43,37 @@ impl Ball {
     #[wasm_bindgen(constructor)]
     pub fn new(file: &JsValue) -> Result<Ball, JsValue> {
         let file = BallFile::read(json_text(file)?.as_bytes()).map_err(thrown)?;
-        let ball = file.build().map_err(thrown)?;
-        let weighed = weigh(&ball);
-        Ok(Self { ball, file, weighed })
+        Self::made(file, None)
+    }
+
+    /// This ball drilled as a shot file says; the ball as it is where the shot
+    /// drills nothing. A drilled ball is drilled afresh from what it was before.
+    ///
+    /// # Errors
+    /// A `Problem` where the shot is wrong or cannot be drilled.
+    pub fn drilled(&self, shot: &JsValue) -> Result<Ball, JsValue> {
+        let throw = Throw::read(json_text(shot)?.as_bytes()).map_err(thrown)?;
+        self.drilled_for(&throw)
+    }
+
+    /// What drilling did, as a `Drilled`; null for a ball not drilled by a shot.
+    ///
+    /// # Errors
+    /// None in practice: only where the page cannot take an object.
+    pub fn drilling(&self) -> Result<JsValue, JsValue> {
+        let doc = self.drilled.as_ref().map(|drilled| {
+            let made = DrilledBall { file: self.file.clone(), drilling: drilled.drilling.clone() };
+            DrilledDoc::new(&drilled.file, &drilled.weighed, &made, &self.weighed)
+        });
+        to_page(&doc)
+    }
+
+    /// The ball's file, with the holes and inserts that were drilled.
+    ///
+    /// # Errors
+    /// None in practice: only where the page cannot take an object.
+    pub fn file(&self) -> Result<JsValue, JsValue> {
+        to_page(&self.file)
     }
 
     /// What the ball weighs, as a `Weighed`.
@@ -51,7 +89,9 @@ impl Ball {
     /// # Errors
     /// None in practice: only where the page cannot take an object.
     pub fn check(&self) -> Result<JsValue, JsValue> {
-        to_page(&CheckedDoc::new(&self.file, &physics::spec::check(&self.file.recipe(), &self.weighed)))
+        let statics = self.drilled.as_ref().map(|drilled| statics(&self.weighed, &drilled.drilling.marks));
+        let findings = physics::spec::check(&self.file.recipe(), &self.weighed, statics.as_ref());
+        to_page(&CheckedDoc::new(&self.file, &findings))
     }
 
     /// The ball's cover, as a `Cover`.
@@ -96,16 +136,22 @@ impl Ball {
         to_page(&SectionDoc::new(&self.ball, &section(&self.ball, plane)))
     }
 
-    /// Rolls the ball, as a `Roll`.
+    /// Rolls the ball, drilled as the shot says, as a `Roll`.
     ///
     /// # Errors
     /// A `Problem` where the shot is wrong or cannot be followed.
     pub fn roll(&self, shot: &JsValue) -> Result<JsValue, JsValue> {
         let throw = Throw::read(json_text(shot)?.as_bytes()).map_err(thrown)?;
         let shot = throw.shot().map_err(thrown)?;
-        let traced = trace(&RigidBall::from(&self.weighed), &shot, SAMPLE_INTERVAL_S)
+        let other = if throw.laid().as_ref() == self.drilled.as_ref().map(|drilled| &drilled.laid) {
+            None
+        } else {
+            Some(self.drilled_for(&throw)?)
+        };
+        let ball = other.as_ref().unwrap_or(self);
+        let traced = trace(&RigidBall::from(&ball.weighed), &shot, SAMPLE_INTERVAL_S)
             .map_err(|error| thrown(Problem::from(&error)))?;
-        to_page(&RolledDoc::from(&traced))
+        to_page(&RolledDoc::new(&ball.file, &traced))
     }
 
     /// Number of the part at a point of the ball in inches; −1 outside the
@@ -115,6 +161,27 @@ impl Ball {
             .and_then(|at_in| self.ball.part_at(&(at_in * M_PER_IN)))
             .and_then(|part| i32::try_from(part_number(part)).ok())
             .unwrap_or(-1)
+    }
+}
+
+impl Ball {
+    fn made(file: BallFile, drilled: Option<Drilled>) -> Result<Self, JsValue> {
+        let ball = file.build().map_err(thrown)?;
+        let weighed = weigh(&ball);
+        Ok(Self { ball, file, weighed, drilled })
+    }
+
+    fn drilled_for(&self, throw: &Throw) -> Result<Self, JsValue> {
+        let (file, weighed) = match &self.drilled {
+            Some(drilled) => (&drilled.file, &drilled.weighed),
+            None => (&self.file, &self.weighed),
+        };
+        let Some(laid) = throw.laid() else {
+            let ball = file.build().map_err(thrown)?;
+            return Ok(Self { ball, file: file.clone(), weighed: weighed.clone(), drilled: None });
+        };
+        let DrilledBall { file: made, drilling } = laid.drill(file).map_err(thrown)?;
+        Self::made(made, Some(Drilled { laid, drilling, file: file.clone(), weighed: weighed.clone() }))
     }
 }
 

@@ -10,7 +10,7 @@ mod view;
 mod wire;
 
 pub use ball::Ball;
-pub use shot::{link, read_shot, unlink};
+pub use shot::{link, read_layout, read_shot, unlink};
 #[cfg(target_arch = "wasm32")]
 pub use view::View;
 

@@ -1,6 +1,6 @@
-//! Checking a shot file, and putting one into a link.
+//! Checking a shot or layout file, and putting a shot into a link.
 
-use format::ShotFile;
+use format::{LayoutFile, ShotFile};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -33,4 +33,14 @@ pub fn link(file: &JsValue) -> Result<String, JsValue> {
 #[wasm_bindgen]
 pub fn unlink(link: &str) -> Result<JsValue, JsValue> {
     to_page(&ShotFile::from_link(link).map_err(thrown)?)
+}
+
+/// Checks a layout file, given as text or object, and returns it as an object.
+///
+/// # Errors
+/// A `Problem` where the file is wrong.
+#[wasm_bindgen]
+pub fn read_layout(file: &JsValue) -> Result<JsValue, JsValue> {
+    let layout = LayoutFile::read(json_text(file)?.as_bytes()).map_err(thrown)?;
+    to_page(&layout)
 }

@@ -8,6 +8,7 @@
 mod rules;
 
 use crate::ball::Part;
+use crate::drill::Statics;
 use crate::recipe::Recipe;
 use crate::units::{KG_M3_PER_G_CC, KG_PER_LB, KG_PER_OZ, M_PER_IN};
 use crate::weigh::Weighed;
@@ -60,10 +61,11 @@ enum Found {
 /// Holds a ball to every published limit, in the order of [`RULES`].
 ///
 /// `weighed` must be the weighed ball of `recipe`. A verdict is given only
-/// where the value is away from the limit by more than its own error.
-pub fn check(recipe: &Recipe, weighed: &Weighed) -> Vec<Finding> {
+/// where the value is away from the limit by more than its own error. Where
+/// the grip's `statics` are known, static balance is the largest of the three.
+pub fn check(recipe: &Recipe, weighed: &Weighed, statics: Option<&Statics>) -> Vec<Finding> {
     let finding = |rule: &'static Rule| {
-        let finding = judge(rule, found(rule.id, recipe, weighed));
+        let finding = judge(rule, found(rule.id, recipe, weighed, statics));
         let by_weight = matches!(rule.id, RuleId::LowRg | RuleId::HighRg);
         let unsure = by_weight && (weighed.mass_kg / KG_PER_LB - HEAVY_FROM_LB).abs() <= weight_error_lb(weighed);
         match finding.verdict {
@@ -73,6 +75,18 @@ pub fn check(recipe: &Recipe, weighed: &Weighed) -> Vec<Finding> {
         }
     };
     RULES.iter().map(finding).collect()
+}
+
+/// A drilled ball's top or bottom, finger or thumb, and side weight, each held
+/// to the rule of static balance.
+pub fn check_statics(weighed: &Weighed, statics: &Statics) -> [Verdict; 3] {
+    [statics.top_oz, statics.finger_oz, statics.side_oz].map(|oz| {
+        if no_balance_rule(weighed) {
+            return Verdict::NotApplicable;
+        }
+        let value = Found::Value { value: oz.abs(), error: statics.error_oz, part: None };
+        judge(&rules::STATIC_BALANCE, value).verdict
+    })
 }
 
 /// Bound on the error of the weight; at least what a ball made to weigh a round
@@ -100,7 +114,7 @@ fn judge(rule: &'static Rule, found: Found) -> Finding {
     }
 }
 
-fn found(id: RuleId, recipe: &Recipe, weighed: &Weighed) -> Found {
+fn found(id: RuleId, recipe: &Recipe, weighed: &Weighed, statics: Option<&Statics>) -> Found {
     let relative = weighed.relative_error;
     let weight_lb = weighed.mass_kg / KG_PER_LB;
     let heavy = weight_lb >= HEAVY_FROM_LB - weight_error_lb(weighed);
@@ -120,7 +134,7 @@ fn found(id: RuleId, recipe: &Recipe, weighed: &Weighed) -> Found {
         RuleId::HighRg => value(high_in, relative * high_in),
         RuleId::Differential => value(high_in - low_in, relative * (high_in + low_in)),
         RuleId::LowRgMark => low_axis_from_pin(weighed),
-        RuleId::StaticBalance => static_balance(recipe, weighed),
+        RuleId::StaticBalance => static_balance(recipe, weighed, statics),
         RuleId::Holes | RuleId::BalanceHole if recipe.holes.is_empty() => Found::No(Verdict::NotApplicable),
         RuleId::Holes => value(recipe.holes.len() as f64, 0.0),
         RuleId::HighRgMark
@@ -142,33 +156,34 @@ fn densest(recipe: &Recipe) -> (Part, f64) {
 
 /// From the pin (the +z pole) to where the low-RG axis leaves the ball, along
 /// the cover, in inches.
-///
-/// The axis turns by at most arcsin(2‖E‖/gap) when the tensor is wrong by E
-/// (Davis and Kahan, SIAM J. Numer. Anal. 7, 1970, in the form of Yu, Wang and
-/// Samworth, Biometrika 102, 2015); ‖E‖ is at most 3 times its largest entry.
 fn low_axis_from_pin(weighed: &Weighed) -> Found {
-    let [low, middle, _] = weighed.rg_m.map(|rg_m| weighed.mass_kg * rg_m * rg_m);
-    let tensor_error = 3.0 * weighed.relative_error * weighed.inertia_kg_m2.amax();
-    let sine = 2.0 * tensor_error / (middle - low);
-    if !(0.0..1.0).contains(&sine) || middle - low <= ROUNDING * middle {
+    let Some(error_rad) = weighed.axis_error_rad(0) else {
         // Every axis across is as low as this one: nothing to mark.
         return Found::No(Verdict::NotComputed);
-    }
+    };
     let axis = weighed.axes[0];
     let angle_rad = libm::atan2(libm::hypot(axis.x, axis.y), axis.z);
     let radius_in = weighed.radius_m / M_PER_IN;
-    Found::Value { value: radius_in * angle_rad, error: radius_in * libm::asin(sine), part: None }
+    Found::Value { value: radius_in * angle_rad, error: radius_in * error_rad, part: None }
 }
 
-/// Unbalance of a drilled ball in the worst direction there is, in ounces.
+/// Whether the ball is too light for the rule of static balance.
+fn no_balance_rule(weighed: &Weighed) -> bool {
+    weighed.mass_kg / KG_PER_LB < BALANCE_OVER_LB - weight_error_lb(weighed)
+}
+
+/// Unbalance of a drilled ball, in ounces, on a scale arm of the ball's radius.
 ///
-/// The rule measures along three directions that the grip gives, which a
-/// recipe does not know: where no direction at all has too much, all three
-/// pass; otherwise the grip decides. The scale's arm is the ball's radius.
-fn static_balance(recipe: &Recipe, weighed: &Weighed) -> Found {
-    let weight_lb = weighed.mass_kg / KG_PER_LB;
-    if recipe.holes.is_empty() || weight_lb < BALANCE_OVER_LB - weight_error_lb(weighed) {
+/// The rule measures along three directions that the grip gives. Where the
+/// grip is not known, the worst direction there is counts: where that has not
+/// too much, all three pass; otherwise the grip decides.
+fn static_balance(recipe: &Recipe, weighed: &Weighed, statics: Option<&Statics>) -> Found {
+    if recipe.holes.is_empty() || no_balance_rule(weighed) {
         return Found::No(Verdict::NotApplicable);
+    }
+    if let Some(Statics { top_oz, finger_oz, side_oz, error_oz }) = statics {
+        let value = top_oz.abs().max(finger_oz.abs()).max(side_oz.abs());
+        return Found::Value { value, error: *error_oz, part: None };
     }
     let worst_oz = weighed.mass_kg * weighed.cg_m.norm() / weighed.radius_m / KG_PER_OZ;
     // No point of the ball is farther than R out: R times the error of the mass.

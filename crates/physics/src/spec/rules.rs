@@ -114,6 +114,17 @@ impl Rule {
     }
 }
 
+/// Static balance, for each of three directions.
+pub(super) const STATIC_BALANCE: Rule =
+    Rule::new(RuleId::StaticBalance, "static balance, each way", Unit::Oz, None, Some(STATIC_BALANCE_OZ))
+        .applies("drilled balls over 10 lb")
+        .otherwise(
+            "Top, side and finger or thumb weight are measured from the middle of the grip, which a recipe does not \
+         name: the unbalance in the worst direction there is, on a scale arm of the ball's radius. Where that is \
+         over the limit, only a balance scale with the grip marked tells.",
+        )
+        .edition("in force now; 3, 1 and 1 oz before");
+
 /// Every published limit, those that can be computed first.
 pub const RULES: [Rule; 16] = [
     Rule::new(RuleId::Weight, "weight", Unit::Lb, None, Some(16.0)).otherwise("There is no least weight."),
@@ -132,14 +143,7 @@ pub const RULES: [Rule; 16] = [
              no one low-RG axis to mark; a laboratory would spin the ball to find it.",
         )
         .edition("31 January 2012"),
-    Rule::new(RuleId::StaticBalance, "static balance, each way", Unit::Oz, None, Some(STATIC_BALANCE_OZ))
-        .applies("drilled balls over 10 lb")
-        .otherwise(
-            "Top, side and finger or thumb weight are measured from the middle of the grip, which a recipe does not \
-             name: the unbalance in the worst direction there is, on a scale arm of the ball's radius. Where that is \
-             over the limit, only a balance scale with the grip marked tells.",
-        )
-        .edition("in force now; 3, 1 and 1 oz before"),
+    STATIC_BALANCE,
     Rule::new(RuleId::Holes, "holes for gripping", Unit::Holes, None, Some(5.0))
         .applies(DRILLED)
         .edition("since 1 August 2020"),

@@ -35,7 +35,10 @@ fn weighed(recipe: &Recipe) -> Weighed {
 }
 
 fn finding(recipe: &Recipe, id: RuleId) -> Finding {
-    check(recipe, &weighed(recipe)).into_iter().find(|finding| finding.rule.id == id).expect("every rule is there")
+    check(recipe, &weighed(recipe), None)
+        .into_iter()
+        .find(|finding| finding.rule.id == id)
+        .expect("every rule is there")
 }
 
 #[track_caller]
@@ -46,7 +49,7 @@ fn verdict(recipe: &Recipe, id: RuleId, expected: Verdict) {
 
 #[test]
 fn every_rule_once_each_with_its_words() {
-    let findings = check(&weighing(15.0), &weighed(&weighing(15.0)));
+    let findings = check(&weighing(15.0), &weighed(&weighing(15.0)), None);
     for (n, finding) in findings.iter().enumerate() {
         assert_eq!(findings.iter().filter(|other| other.rule.id == finding.rule.id).count(), 1);
         assert!(!finding.rule.name.is_empty() && !finding.rule.edition.is_empty(), "rule {n}");
@@ -106,7 +109,7 @@ fn a_verdict_within_the_error_is_no_verdict() {
     let recipe = with_core(2.0, [1.5, 1.5, 2.5], [0.0; 3]);
     let mut near = weighed(&recipe);
     let verdict = |weighed: &Weighed, id| {
-        check(&recipe, weighed).into_iter().find(|f| f.rule.id == id).expect("every rule is there").verdict
+        check(&recipe, weighed, None).into_iter().find(|f| f.rule.id == id).expect("every rule is there").verdict
     };
     near.relative_error = 5e-7;
     near.mass_kg = 16.0 * KG_PER_LB * (1.0 - 4e-7);

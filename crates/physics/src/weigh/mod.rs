@@ -26,6 +26,9 @@ use sum::{Sum, Summer};
 /// Relative error of mass and of every principal moment that [`weigh`] refines to.
 pub const TOLERANCE: f64 = 8e-7;
 
+/// Two principal moments this close, relative, are the same but for rounding.
+const LEAST_GAP: f64 = 1e-12;
+
 /// What a ball weighs and how its mass is spread.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Weighed {
@@ -77,6 +80,24 @@ impl Weighed {
     /// balance a scale under the ball's centre. In ounces.
     pub fn top_weight_oz(&self) -> f64 {
         self.mass_kg * self.cg_m.z / self.radius_m / KG_PER_OZ
+    }
+
+    /// Bound on the error of a principal axis (0 low, 1 middle, 2 high), as an
+    /// angle; none where an RG beside it is as large, so that the ball has no
+    /// one such axis.
+    ///
+    /// The axis turns by at most arcsin(2‖E‖/gap) when the tensor is wrong by E
+    /// (Davis and Kahan, SIAM J. Numer. Anal. 7, 1970, in the form of Yu, Wang and
+    /// Samworth, Biometrika 102, 2015); ‖E‖ is at most 3 times its largest entry.
+    pub fn axis_error_rad(&self, which: usize) -> Option<f64> {
+        let [low, middle, high] = self.rg_m.map(|rg_m| self.mass_kg * rg_m * rg_m);
+        let gap = match which {
+            0 => middle - low,
+            1 => (middle - low).min(high - middle),
+            _ => high - middle,
+        };
+        let sine = 2.0 * 3.0 * self.relative_error * self.inertia_kg_m2.amax() / gap;
+        ((0.0..1.0).contains(&sine) && gap > LEAST_GAP * middle).then(|| libm::asin(sine))
     }
 }
 
