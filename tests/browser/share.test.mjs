@@ -15,7 +15,7 @@ const scenario = (path) =>
   JSON.parse(readFileSync(new URL(`../../scenarios/${path}`, import.meta.url), "utf8"));
 const kept = (page) => page.evaluate(() => JSON.parse(localStorage.getItem("pithball.bench/1")));
 const notice = (page) => page.locator(".notice");
-const numbers = (page) => page.locator(".strip").innerText();
+const numbers = (page) => page.locator(".strip").textContent();
 const setName = async (page, name) => {
   await page.getByLabel("Ball", { exact: true }).fill(name);
 };
@@ -45,7 +45,7 @@ test("a copied link opens elsewhere as the very same ball and shot", async () =>
   assert.equal(await one.page.evaluate(() => navigator.clipboard.readText()), address);
   assert.match(address, /^http:.*\/some\/folder\/#p1\.[A-Za-z0-9_-]+$/);
   assert.match(
-    await one.page.locator("#share").innerText(),
+    await one.page.locator("#share").textContent(),
     new RegExp(`The link is ${address.length} characters long`),
   );
   assert.deepEqual(await accessibilityFaults(one.page), []);
@@ -53,7 +53,7 @@ test("a copied link opens elsewhere as the very same ball and shot", async () =>
   const two = await site.open({ hash: new URL(address).hash });
   assert.deepEqual(await keptAs(two.page, name), doc);
   assert.equal(await numbers(two.page), await numbers(one.page));
-  assert.match(await notice(two.page).innerText(), /Opened from the link: Half price <img/);
+  assert.match(await notice(two.page).textContent(), /Opened from the link: Half price <img/);
   assert.equal(await two.page.locator("img").count(), 0);
   assert.equal(new URL(two.page.url()).hash, "");
   assert.equal(await share(two.page), address);
@@ -118,7 +118,7 @@ test("links that are no good leave the work as it is and say why", async () => {
       location.hash = hash;
     }, hash);
     await notice(page).getByText(says).waitFor();
-    assert.match(await notice(page).innerText(), /your work is as it was/);
+    assert.match(await notice(page).textContent(), /your work is as it was/);
     assert.equal(new URL(page.url()).hash, "");
   }
   assert.equal(await numbers(page), numbersBefore);

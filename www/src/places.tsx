@@ -7,6 +7,7 @@ import { Bench } from "./rooms/bench/bench";
 import { Lane } from "./rooms/lane/lane";
 import { Saw } from "./rooms/saw/saw";
 import { Scale } from "./rooms/scale/scale";
+import { Sheet } from "./rooms/sheet/sheet";
 import { Shelf } from "./rooms/shelf/shelf";
 import { FIRST_VIEW, type Room, useStore } from "./store";
 
@@ -24,7 +25,10 @@ export const WORKSHOP: Place[] = [
 ];
 
 /** Rooms that take the whole space; shown alone, and only then built. */
-export const WHOLE: Place[] = [{ room: "shelf", name: "Shelf", View: Shelf }];
+export const WHOLE: Place[] = [
+  { room: "shelf", name: "Shelf", View: Shelf },
+  { room: "sheet", name: "Sheet", View: Sheet },
+];
 
 export const inWorkshop = (room: Room): boolean => WORKSHOP.some((place) => place.room === room);
 

@@ -11,7 +11,8 @@ use crate::run::{cargo, output, www};
 use crate::tools::WASM_TARGET;
 
 /// npm packages whose code or files end up in the page.
-const FROM_NPM: [&str; 4] = ["preact", "@preact/signals", "@preact/signals-core", "@fontsource-variable/source-sans-3"];
+const FROM_NPM: [&str; 5] =
+    ["preact", "@preact/signals", "@preact/signals-core", "uqr", "@fontsource-variable/source-sans-3"];
 
 /// Writes every notice to `file`; packages with the same text share it.
 pub(crate) fn write(file: &Path) -> Result<()> {

@@ -22,3 +22,62 @@ export function HatchPattern({ id, hatch }: { id: string; hatch: number }) {
     </pattern>
   );
 }
+
+/**
+ * The same hatching as plain lines over a whole drawing, for one that is
+ * printed: printers get patterns as bitmaps, lines as lines.
+ */
+export function HatchLines({
+  hatch,
+  width_px,
+  height_px,
+}: {
+  hatch: number;
+  width_px: number;
+  height_px: number;
+}) {
+  const lines = LINES[hatch]?.(width_px, height_px);
+  if (!lines) return null;
+  return (
+    <path
+      d={lines}
+      fill="none"
+      stroke="#1c1a17"
+      stroke-width="0.9"
+      stroke-opacity="0.6"
+      stroke-dasharray={hatch === 6 ? "1.2 4.8" : undefined}
+    />
+  );
+}
+
+type Lines = (width: number, height: number) => string;
+
+const repeated = (from: number, step: number, to: number, at: (place: number) => string): string => {
+  let path = "";
+  for (let place = from; place < to; place += step) path += at(place);
+  return path;
+};
+
+const rising =
+  (step: number): Lines =>
+  (w, h) =>
+    repeated(step, step, w + h, (x) => `M${x - h} ${h}L${x} 0`);
+const falling =
+  (step: number): Lines =>
+  (w, h) =>
+    repeated(step - h, step, w, (x) => `M${x} 0L${x + h} ${h}`);
+const level =
+  (from: number, step: number, start = 0): Lines =>
+  (w, h) =>
+    repeated(from, step, h, (y) => `M${start} ${y}H${w}`);
+
+/** By the palette's numbers, as wide apart as the patterns above. */
+const LINES: (Lines | null)[] = [
+  null,
+  rising(6),
+  falling(6),
+  (w, h) => rising(8)(w, h) + falling(8)(w, h),
+  level(2.5, 5),
+  (w, h) => repeated(2.5, 5, w, (x) => `M${x} 0V${h}`),
+  (w, h) => level(1.5, 6, 1)(w, h) + level(4.5, 6, 4)(w, h),
+];

@@ -52,23 +52,26 @@ export function LaneDrawing(props: LaneProps) {
   );
 }
 
-function Ground({ id, place, zones }: LaneProps) {
+/** Dots as the round ends of dashes without length: they print as they are, where a pattern would be a bitmap. */
+function dots({ x, y, width, height }: ReturnType<typeof box>): string {
+  let path = "";
+  for (let row = 0; 1.5 + 3 * row < height; row++) {
+    path += `M${x + (row % 2 ? 4.5 : 1.5)} ${y + 1.5 + 3 * row}H${x + width}`;
+  }
+  return path;
+}
+
+function Ground({ place, zones }: LaneProps) {
   return (
     <g>
-      <defs>
-        <pattern id={`${id}-oil`} width="6" height="6" patternUnits="userSpaceOnUse">
-          <circle class="oil-dot" cx="1.5" cy="1.5" r="0.9" />
-          <circle class="oil-dot" cx="4.5" cy="4.5" r="0.9" />
-        </pattern>
-      </defs>
       <rect class="gutter" {...box(place, -HALF_IN - GUTTER_IN, 0, HALF_IN + GUTTER_IN, PIT_FT)} />
       <rect class="boards" {...box(place, -HALF_IN, -1.2, HALF_IN, PIT_FT)} />
       {zones.map((zone) => {
         const area = box(place, -HALF_IN, zone.from_ft, HALF_IN, Math.min(zone.to_ft, PIT_FT));
         return (
-          <g key={zone.from_ft} fill-opacity={oilShare(zone.mu)}>
-            <rect class="oil" {...area} />
-            <rect {...area} fill={`url(#${id}-oil)`} />
+          <g key={zone.from_ft}>
+            <rect class="oil" fill-opacity={oilShare(zone.mu)} {...area} />
+            <path class="oil-dot" stroke-opacity={0.35 * oilShare(zone.mu)} d={dots(area)} />
           </g>
         );
       })}

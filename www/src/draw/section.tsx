@@ -2,7 +2,7 @@
 // at every boundary, names on leader lines, centre lines, a scale bar. All
 // looks are attributes, so the drawing stands by itself as a file.
 import type { Section, Vec3 } from "../types";
-import { HatchPattern } from "./hatch";
+import { HatchLines } from "./hatch";
 import { type Leader, leaders } from "./leaders";
 
 export interface Paint {
@@ -93,11 +93,6 @@ export function SectionDrawing(props: SectionProps) {
     >
       <title id={`${id}-title`}>{props.title}</title>
       <desc id={`${id}-desc`}>{props.desc}</desc>
-      <defs>
-        {paint.map((one, part) => (
-          <HatchPattern key={part} id={`${id}-hatch-${part}`} hatch={one.hatch} />
-        ))}
-      </defs>
       <rect width={width_px} height={height_px} fill={paper} />
       <circle cx={cx} cy={cy} r={r_px} fill="none" stroke={INK} stroke-opacity="0.5" stroke-dasharray="3 4" />
       <g transform={`translate(${cx} ${cy}) scale(${px_in})`} fill-rule="evenodd" stroke-linejoin="round">
@@ -137,9 +132,9 @@ export function SectionDrawing(props: SectionProps) {
   );
 }
 
-/** Hatching keeps its own pixel pitch, so it is laid in unscaled coordinates by clipping. */
+/** Hatching keeps its own pixel pitch, so it is laid in unscaled coordinates and clipped. */
 function Hatching(props: SectionProps & { px_in: number; cx: number; cy: number }) {
-  const { id, section, px_in, cx, cy, onPick } = props;
+  const { id, section, paint, px_in, cx, cy, onPick } = props;
   return (
     <g>
       {section.regions.map((region, i) => {
@@ -153,15 +148,18 @@ function Hatching(props: SectionProps & { px_in: number; cx: number; cy: number 
               />
             </clipPath>
             {/* biome-ignore lint/a11y/noStaticElementInteractions: the list of parts does the same by keyboard */}
-            <rect
+            <g
               data-part={region.part}
-              width={props.width_px}
-              height={props.height_px}
               clip-path={`url(#${id}-clip-${i})`}
-              fill={`url(#${id}-hatch-${region.part})`}
-              pointer-events="all"
               onClick={onPick && (() => onPick(region.part))}
-            />
+            >
+              <rect width={props.width_px} height={props.height_px} fill="none" pointer-events="all" />
+              <HatchLines
+                hatch={paint[region.part]?.hatch ?? 0}
+                width_px={props.width_px}
+                height_px={props.height_px}
+              />
+            </g>
           </g>
         );
       })}

@@ -3,21 +3,23 @@ import { SectionDrawing } from "../../draw/section";
 import { remPx } from "../../draw/use-size";
 import { add, scale } from "../../draw/vectors";
 import { paintOf } from "../../palette";
-import type { Derived, Units } from "../../store";
+import type { Units } from "../../store";
 import type { Section } from "../../types";
 import { reading } from "../../units";
-import { marksOf, partNames } from "./parts";
+import { marksOf, partNames, type Shown } from "./parts";
 import { planeWords } from "./plane";
 import { areas } from "./walk";
 
 export interface FlatProps {
   id: string;
-  derived: Derived;
+  derived: Shown;
   section: Section;
   units: Units;
   width_px: number;
   height_px: number;
   dark: boolean;
+  /** The sheet it is drawn on, where it is not the page's. */
+  paper?: string;
   /** Height of the text, where it is not the page's. */
   text_px?: number;
   marked: boolean;
@@ -47,7 +49,7 @@ export function Flat(props: FlatProps) {
       marks={props.marked ? marksOf(derived, section, radius_in) : []}
       width_px={props.width_px}
       height_px={props.height_px}
-      paper={props.dark ? "#d6d1c6" : "#fffdf8"}
+      paper={props.paper ?? (props.dark ? "#d6d1c6" : "#fffdf8")}
       title={`Section of ${file.name}, cut ${cut}`}
       desc={`From the largest area to the smallest it shows: ${parts.join(", ")}.`}
       text_px={props.text_px ?? remPx(0.8125)}

@@ -5,14 +5,17 @@ import type { Derived, Units } from "../../store";
 import type { Section, Vec3 } from "../../types";
 import { reading } from "../../units";
 
+/** What a cut shows: a ball, its recipe and its numbers. */
+export type Shown = Pick<Derived, "ball" | "file" | "weighed">;
+
 /** Names of the parts, cover first. */
-export const partNames = (derived: Derived): string[] => [
+export const partNames = (derived: Pick<Shown, "file">): string[] => [
   derived.file.cover.name ?? "cover",
   ...derived.file.pieces.map((piece) => piece.name),
 ];
 
 /** One sentence about a part: what it is of, its weight, its share of the RG. */
-export function aboutPart(derived: Derived, part: number, units: Units): string {
+export function aboutPart(derived: Shown, part: number, units: Units): string {
   const { file, weighed } = derived;
   const piece = part === 0 ? file.cover : file.pieces[part - 1];
   const share = weighed.pieces[part];
@@ -25,7 +28,7 @@ export function aboutPart(derived: Derived, part: number, units: Units): string 
 }
 
 /** Pin and centre of gravity, where they lie close enough to the cut to be shown on it. */
-export function marksOf(derived: Derived, section: Section, radius_in: number): Mark[] {
+export function marksOf(derived: Shown, section: Section, radius_in: number): Mark[] {
   const flat = (name: string, at: Vec3, within_in: number): Mark[] =>
     Math.abs(dot(at, section.normal) - section.depth_in) <= within_in
       ? [{ name, at: [dot(at, section.u), dot(at, section.v)] }]

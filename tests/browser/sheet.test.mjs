@@ -1,0 +1,260 @@
+// The take-home sheet: one page of A4 or Letter for every ball and comparison,
+// nothing cut off, drawn in vectors, and a code that says the very link.
+import assert from "node:assert/strict";
+import { readdirSync, readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { after, before, test } from "node:test";
+import { accessibilityFaults, launch, NARROW, shoot } from "./harness.mjs";
+
+const npm = createRequire(new URL("../../www/package.json", import.meta.url));
+const jsQR = npm("jsqr");
+
+let site;
+before(async () => {
+  site = await launch();
+});
+after(() => site?.close());
+
+const scenario = (path) =>
+  JSON.parse(readFileSync(new URL(`../../scenarios/${path}`, import.meta.url), "utf8"));
+const BALLS = [
+  "No. 1, simple",
+  "No. 2, two-piece",
+  "No. 3, three-piece",
+  "No. 4, nested core",
+  "No. 5, thick cover",
+  "No. 6, five-piece",
+];
+const PAPERS = { A4: [595, 842], Letter: [612, 792] };
+
+async function openSheet(options) {
+  const opened = await site.open(options);
+  await toSheet(opened.page);
+  return opened;
+}
+
+async function toSheet(page) {
+  await page.getByRole("button", { name: "Sheet", exact: true }).click();
+  await page.locator(".sheet-page").waitFor();
+}
+
+let opened = 0;
+async function openFile(page, file, ending = "made.shot.json") {
+  opened += 1;
+  const name = `${opened}-${ending}`;
+  await page.locator("input[type=file]").setInputFiles({
+    name,
+    mimeType: "application/json",
+    buffer: Buffer.from(JSON.stringify(file)),
+  });
+  await page.getByText(`Opened ${name}`).waitFor();
+}
+
+/** A ball of the house on the bench, and its other weights worked out. */
+async function onBench(page, name) {
+  const number = /\d/.exec(name)[0];
+  const [file] = readdirSync(new URL("../../scenarios/balls", import.meta.url)).filter((file) =>
+    file.startsWith(`no-${number}-`),
+  );
+  await openFile(page, scenario(`balls/${file}`), file);
+}
+
+const workedOut = (page) => page.getByRole("button", { name: "Print…", disabled: false }).waitFor();
+
+/** What of the sheet is cut off at its own edge or the paper's, when printed. */
+const cutOff = (page) =>
+  page.evaluate(() => {
+    const sheet = document.querySelector(".sheet-page");
+    const edge = sheet.getBoundingClientRect();
+    const mm = 96 / 25.4;
+    const outside = [...sheet.querySelectorAll("h3, h4, p, li, dd, th, td, figcaption, svg")].filter(
+      (part) => {
+        const box = part.getBoundingClientRect();
+        const inside =
+          box.left >= edge.left + 11 * mm &&
+          box.right <= edge.right - 11 * mm &&
+          box.top >= edge.top + 11 * mm &&
+          box.bottom <= edge.bottom - 11 * mm;
+        const whole =
+          part.tagName === "svg" || part.scrollWidth <= part.clientWidth + 1 || part.clientWidth === 0;
+        return !(inside && whole);
+      },
+    );
+    const parts = [...sheet.children].map((child) => child.getBoundingClientRect());
+    const over = parts.filter((box, n) => n > 0 && box.top < parts[n - 1].bottom - 0.5);
+    return [
+      ...outside.map((part) => `${part.tagName} ${part.textContent.slice(0, 60)}`),
+      ...over.map(() => "parts lie on one another"),
+    ];
+  });
+
+/** Prints to PDF and holds it to one page of the right size, without bitmaps. */
+async function print(page, paper, what) {
+  await page.getByLabel("Paper").selectOption(paper);
+  await workedOut(page);
+  const pdf = (await page.pdf({ preferCSSPageSize: true, printBackground: true })).toString("latin1");
+  assert.equal(pdf.match(/\/Type\s*\/Page\b/g).length, 1, `${what} on ${paper}: pages`);
+  const [, width, height] = /\/MediaBox\s*\[\s*0 0 ([\d.]+) ([\d.]+)\s*\]/.exec(pdf);
+  assert.deepEqual([Math.round(width), Math.round(height)], PAPERS[paper], `${what} on ${paper}: size`);
+  assert.doesNotMatch(pdf, /\/Subtype\s*\/Image/, `${what} on ${paper}: bitmaps`);
+  await page.emulateMedia({ media: "print" });
+  assert.deepEqual(await cutOff(page), [], `${what} on ${paper}: cut off`);
+  await page.emulateMedia({ media: null });
+}
+
+/** What the code on the page says to a reader of such codes. */
+async function read(page, at = 0) {
+  const picture = await page.locator(".sheet-code").nth(at).screenshot();
+  const { width, height, data } = await page.evaluate(async (png) => {
+    const image = new Image();
+    image.src = `data:image/png;base64,${png}`;
+    await image.decode();
+    const canvas = document.createElement("canvas");
+    [canvas.width, canvas.height] = [image.width, image.height];
+    const pen = canvas.getContext("2d");
+    pen.drawImage(image, 0, 0);
+    const { data } = pen.getImageData(0, 0, image.width, image.height);
+    return { width: image.width, height: image.height, data: [...data] };
+  }, picture.toString("base64"));
+  return jsQR(Uint8ClampedArray.from(data), width, height)?.data;
+}
+
+test("every ball is one page of either paper, and its code reads as its link", async () => {
+  const { page, check, context } = await openSheet({ deviceScaleFactor: 2 });
+  for (const name of BALLS) {
+    await onBench(page, name);
+    assert.equal(await page.locator("#sheet-title").textContent(), name);
+    for (const paper of Object.keys(PAPERS)) await print(page, paper, name);
+    const link = await page.locator(".sheet-link a").first().getAttribute("href");
+    assert.match(link, /^http:.*#p1\./);
+    assert.equal(await read(page), link, name);
+  }
+  await check();
+  await context.close();
+});
+
+test("every comparison is one page of either paper, with a code for each ball", async () => {
+  const { page, check, context } = await openSheet({ deviceScaleFactor: 2 });
+  await onBench(page, BALLS[5]);
+  for (const name of BALLS) {
+    await page.getByLabel("Compare with").selectOption({ label: name });
+    assert.equal(await page.locator("#sheet-title").textContent(), `A: ${BALLS[5]}B: ${name}`);
+    for (const paper of Object.keys(PAPERS)) await print(page, paper, `${BALLS[5]} and ${name}`);
+  }
+  for (const at of [0, 1]) {
+    const link = await page.locator(".sheet-code-place").nth(at).getAttribute("href");
+    assert.equal(await read(page, at), link);
+  }
+  const same = await page.locator(".sheet-why").textContent();
+  assert.match(same, /They come in alike, to the tenth of a board/, "a ball compared with itself");
+  await check();
+  await context.close();
+});
+
+test("the code opens the very ball and shot, and the bowler's name is not in it nor kept", async () => {
+  const { page, check, context } = await openSheet({ deviceScaleFactor: 2 });
+  const before = await read(page);
+  await page.getByLabel("Bowler", { exact: true }).fill("Somebody Private");
+  assert.match(await page.locator(".sheet-for").textContent(), /Somebody Private/);
+  assert.equal(await read(page), before);
+  await page.waitForTimeout(400);
+  assert.ok(!JSON.stringify(await page.evaluate(() => ({ ...localStorage }))).includes("Private"));
+  const numbers = await page.locator(".sheet-numbers").textContent();
+  const shot = await page.locator(".sheet-shot figcaption").textContent();
+  const again = await openSheet({ hash: new URL(before).hash });
+  assert.equal(await again.page.locator(".sheet-numbers").textContent(), numbers);
+  assert.equal(await again.page.locator(".sheet-shot figcaption").textContent(), shot);
+  await check();
+  await again.check();
+  await again.context.close();
+  await context.close();
+});
+
+/** The opening shot with a core of so many corners at no round place. */
+function made(corners, more = {}) {
+  const ball = scenario("balls/no-2-two-piece.ball.json");
+  const profile_in = Array.from({ length: corners }, (_, n) => {
+    const angle = -Math.PI / 2 + (Math.PI * n) / (corners - 1);
+    const r = 2.1 + 0.1 * Math.sin(7 * angle);
+    return [Math.abs(r * Math.cos(angle)), r * Math.sin(angle)];
+  });
+  const pieces = ball.pieces.map((piece, n) =>
+    n === 1 ? { ...piece, shape: { kind: "lathe", profile_in }, cuts: undefined } : piece,
+  );
+  return { ...scenario("shots/opening.shot.json"), ball: { ...ball, pieces, ...more } };
+}
+
+test("long names, many parts, large links: still one page, and it says what it leaves out", async () => {
+  const { page, check, context } = await site.open({ deviceScaleFactor: 2 });
+  const note = "A note that goes on and on. ".repeat(30);
+  const rings = Array.from({ length: 14 }, (_, n) => ({
+    name: `a rather long-named ring number ${n}`,
+    density_g_cc: 1.5 + n / 10,
+    shape: { kind: "ring", ring_diameter_in: 1 + n / 4, tube_diameter_in: 0.2 },
+    at_in: [0, 0, 0.013 * n],
+  }));
+  const ball = scenario("balls/no-1-simple.ball.json");
+  await openFile(page, {
+    ...scenario("shots/opening.shot.json"),
+    ball: { ...ball, name: "Wordy ".repeat(60), note, pieces: [ball.pieces[0], ...rings] },
+  });
+  await toSheet(page);
+  for (const paper of Object.keys(PAPERS)) await print(page, paper, "wordy");
+  await page.getByLabel("Compare with").selectOption({ label: BALLS[3] });
+  for (const paper of Object.keys(PAPERS)) await print(page, paper, "wordy and another");
+
+  await openFile(page, made(18));
+  await page.getByLabel("Compare with").selectOption({ label: "no other ball" });
+  const link = await page.locator(".sheet-link a").first().getAttribute("href");
+  assert.ok(link.length > 400 && link.length < 1200, `${link.length} characters`);
+  assert.equal(await read(page), link, "a large code is read too");
+  for (const paper of Object.keys(PAPERS)) await print(page, paper, "a large code");
+
+  await openFile(page, made(50));
+  await page.getByText("too much for a code that can be scanned").waitFor();
+  assert.equal(await page.locator(".sheet-code").count(), 0);
+  for (const paper of Object.keys(PAPERS)) await print(page, paper, "a link without a code");
+
+  await openFile(page, made(200));
+  await page.getByText("too long to print").waitFor();
+  for (const paper of Object.keys(PAPERS)) await print(page, paper, "no link");
+  await check();
+  await context.close();
+});
+
+test("metric, in the dark, on a narrow screen, for every reader", async () => {
+  const { page, check, context } = await openSheet({ viewport: NARROW, colorScheme: "dark" });
+  await page.getByRole("button", { name: "More" }).click();
+  await page.getByLabel("Units").selectOption("metric");
+  assert.match(await page.locator(".sheet-numbers").textContent(), /6\.8\d\d\u00a0kg/);
+  assert.match(await page.locator(".sheet-weights").textContent(), /7\.257\u00a0kg/);
+  assert.doesNotMatch(await page.locator(".sheet-page").textContent(), /\d\u00a0(in|lb|ft|oz|mph)\b/);
+  await page.getByLabel("Compare with").selectOption({ label: BALLS[0] });
+  assert.doesNotMatch(await page.locator(".sheet-page").textContent(), /\d\u00a0(in|lb|ft|oz|mph)\b/);
+  assert.deepEqual(await accessibilityFaults(page), []);
+  const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+  assert.ok(wide <= NARROW.width, `${wide} px wide`);
+  assert.equal(
+    await page.locator(".sheet-page").evaluate((sheet) => getComputedStyle(sheet).backgroundColor),
+    "rgb(255, 255, 255)",
+    "paper is white",
+  );
+  await check();
+  await context.close();
+});
+
+test("printed, there is the sheet alone; a ball outside the limits says so on it", async () => {
+  const { page, check, context } = await site.open();
+  const ball = scenario("balls/no-3-three-piece.ball.json");
+  ball.pieces[1].density_g_cc = 3.6;
+  await openFile(page, { ...scenario("shots/opening.shot.json"), ball });
+  await toSheet(page);
+  assert.match(await page.locator(".sheet-cautions").textContent(), /outside: [^.]*[Ww]eight/);
+  await page.emulateMedia({ media: "print" });
+  for (const gone of [".bar", ".sheet-choices", ".room-bench", ".room-name"]) {
+    assert.ok(!(await page.locator(gone).first().isVisible()), `${gone} is printed`);
+  }
+  await shoot(page, "sheet-print");
+  await check();
+  await context.close();
+});

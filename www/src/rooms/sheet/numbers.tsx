@@ -1,0 +1,114 @@
+import { ASYMMETRIC_SHARE, DIFFERENTIAL, RG } from "../../limits";
+import type { Units } from "../../store";
+import type { Cover, Weighed } from "../../types";
+import { change, type Quantity, reading } from "../../units";
+import { bandOf } from "../scale/verdict";
+import { type Told, useCover } from "./told";
+
+interface Row {
+  name: string;
+  quantity: Quantity;
+  /** null where the ball has no such number. */
+  of(told: Measured): number | null;
+  /** What the number is. */
+  says: string;
+  /** What this one means. */
+  means?(told: Measured): string;
+}
+
+interface Measured {
+  weighed: Weighed;
+  cover: Cover;
+}
+
+const BESIDE_USUAL: Record<Cover["beside_usual"], string> = {
+  thinner: "Thinner than usual: such covers crack or come away sooner.*",
+  usual: "As usual.*",
+  thicker: "Thicker than usual: such covers last longer.*",
+  no_core: "",
+};
+
+const ROWS: Row[] = [
+  { name: "Weight", quantity: "weight", of: ({ weighed }) => weighed.weight_lb, says: "What the arm lifts." },
+  {
+    name: "RG",
+    quantity: "rg",
+    of: ({ weighed }) => weighed.rg_in.low,
+    says: "How far out the weight sits: the larger, the harder to spin up.",
+    means: ({ weighed }) => `Usually called ${bandOf(weighed.rg_in.low, RG)}.*`,
+  },
+  {
+    name: "Differential",
+    quantity: "rg",
+    of: ({ weighed }) => weighed.differential_in,
+    says: "How strongly it prefers one axis: room for the track to move to fresh cover.",
+    means: ({ weighed }) => `Usually called ${bandOf(weighed.differential_in, DIFFERENTIAL)}.*`,
+  },
+  {
+    name: "Intermediate differential",
+    quantity: "rg",
+    of: ({ weighed }) => weighed.intermediate_differential_in,
+    says: "How far from round the core is about its pin.",
+    means: ({ weighed }) =>
+      weighed.intermediate_differential_in > ASYMMETRIC_SHARE * weighed.differential_in + 1e-6
+        ? "Asymmetric.*"
+        : "Symmetric.*",
+  },
+  {
+    name: "Top weight",
+    quantity: "imbalance",
+    of: ({ weighed }) => weighed.top_weight_oz,
+    says: "How far its balance lies towards the pin.",
+  },
+  {
+    name: "Cover, thinnest",
+    quantity: "size",
+    of: ({ cover }) => cover.thinnest?.thickness_in ?? null,
+    says: "How deep the first piece lies.",
+    means: ({ cover }) => BESIDE_USUAL[cover.beside_usual],
+  },
+];
+
+/** The numbers with what they mean; of two balls, side by side with the difference. */
+export function Numbers({ balls, units }: { balls: Told[]; units: Units }) {
+  const two = balls.length > 1;
+  const measured = balls.map(({ ball, weighed }) => ({ weighed, cover: useCover(ball) }));
+  return (
+    <table class="sheet-numbers">
+      <caption class="visually-hidden">The ball in numbers</caption>
+      {two && (
+        <thead>
+          <tr>
+            <td />
+            <th scope="col">A</th>
+            <th scope="col">B</th>
+            <th scope="col">A − B</th>
+          </tr>
+        </thead>
+      )}
+      <tbody>
+        {ROWS.map(({ name, quantity, of, says, means }) => {
+          const values = measured.map(of);
+          const [a, b] = values;
+          const [first] = measured;
+          if (values.every((value) => value === null)) return null;
+          return (
+            <tr key={name}>
+              <th scope="row">
+                {name}
+                <span class="sheet-says">
+                  {says}
+                  {!two && means && first && ` ${means(first)}`}
+                </span>
+              </th>
+              {values.map((value, n) => (
+                <td key={n}>{value === null ? "–" : reading(value, quantity, units)}</td>
+              ))}
+              {two && <td>{a == null || b == null ? "–" : (change(a - b, quantity, units) ?? "same")}</td>}
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}

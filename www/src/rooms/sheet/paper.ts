@@ -1,0 +1,21 @@
+// The paper the sheet is laid out for, and telling the printer so.
+import { useLayoutEffect } from "preact/hooks";
+
+export type Paper = "A4" | "Letter";
+
+/** Letter where it is the usual paper (common practice), A4 everywhere else. */
+export function usualPaper(): Paper {
+  return /-(US|CA|MX|PH)$/i.test(navigator.language) ? "Letter" : "A4";
+}
+
+/** Margins are the sheet's own, so that the browser adds neither its own nor date and address. */
+export function usePaper(paper: Paper): void {
+  useLayoutEffect(() => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(`@page { size: ${paper}; margin: 0; }`);
+    document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+    return () => {
+      document.adoptedStyleSheets = document.adoptedStyleSheets.filter((other) => other !== sheet);
+    };
+  }, [paper]);
+}

@@ -1,0 +1,136 @@
+import "./sheet.css";
+import { useSignal } from "@preact/signals";
+import { Said } from "../../parts/said";
+import { isProblem, useStore } from "../../store";
+import type { BallFile } from "../../types";
+import { TEMPLATES } from "../bench/templates";
+import { Page } from "./page";
+import { type Paper, usePaper, usualPaper } from "./paper";
+import { useBench, useLadder, useOther } from "./told";
+
+/** A page to hand over: what is in the ball and what it does for this bowler. */
+export function Sheet() {
+  const store = useStore();
+  const bench = useBench();
+  const bowler = useSignal("");
+  const date = useSignal(new Date().toLocaleDateString("en-GB", { dateStyle: "long" }));
+  const paper = useSignal<Paper>(usualPaper());
+  const against = useSignal<BallFile | null>(null);
+  const part = useSignal(1);
+  const other = useOther(against.value, bench.shot);
+  const changed = part.value < bench.weighed.pieces.length ? part.value : 0;
+  const { ladder, pending } = useLadder(bench.file, against.value ? null : changed);
+  usePaper(paper.value);
+  const { ballProblem, shotProblem } = store.derived.value;
+  const wrong = ballProblem ?? shotProblem;
+  return (
+    <div class="sheet">
+      <form class="sheet-choices" onSubmit={(event) => event.preventDefault()}>
+        <label>
+          Bowler
+          <input
+            type="text"
+            autocomplete="off"
+            maxLength={60}
+            placeholder="name"
+            value={bowler.value}
+            onInput={(event) => {
+              bowler.value = event.currentTarget.value;
+            }}
+          />
+        </label>
+        <label>
+          Date
+          <input
+            type="text"
+            autocomplete="off"
+            maxLength={40}
+            value={date.value}
+            onInput={(event) => {
+              date.value = event.currentTarget.value;
+            }}
+          />
+        </label>
+        <label>
+          Paper
+          <select
+            value={paper.value}
+            onChange={(event) => {
+              paper.value = event.currentTarget.value as Paper;
+            }}
+          >
+            <option value="A4">A4</option>
+            <option value="Letter">US Letter</option>
+          </select>
+        </label>
+        <Against chosen={against.value} choose={(file) => (against.value = file)} />
+        {!against.value && (
+          <label>
+            Other weights by
+            <select
+              value={changed}
+              onChange={(event) => {
+                part.value = Number(event.currentTarget.value);
+              }}
+            >
+              {bench.weighed.pieces.map(({ name }, n) => (
+                <option key={n} value={n}>
+                  the density of {name}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
+        <button type="button" disabled={pending} onClick={() => print()}>
+          Print…
+        </button>
+        <p class="hint">
+          Name and date stay on this page: they are neither kept nor in the link. For a PDF, print to a file.
+          {/^(localhost|127\.|\[::1\])/.test(location.hostname) &&
+            " This page comes from this computer itself, so the code opens nowhere else."}
+        </p>
+        {wrong && (
+          <p class="stale">
+            <Said problem={wrong} /> The sheet is of the last good ball and shot.
+          </p>
+        )}
+        {isProblem(other) && (
+          <p class="stale">
+            The other ball cannot be shown. <Said problem={other} />
+          </p>
+        )}
+      </form>
+      <Page
+        bench={bench}
+        other={isProblem(other) ? null : other}
+        ladder={ladder || pending ? ladder : undefined}
+        paper={paper.value}
+        bowler={bowler.value}
+        date={date.value}
+      />
+    </div>
+  );
+}
+
+interface AgainstProps {
+  chosen: BallFile | null;
+  choose(file: BallFile | null): void;
+}
+
+/** Which ball to compare with, if any. */
+function Against({ chosen, choose }: AgainstProps) {
+  const at = chosen ? TEMPLATES.indexOf(chosen) : -1;
+  return (
+    <label>
+      Compare with
+      <select value={at} onChange={(event) => choose(TEMPLATES[Number(event.currentTarget.value)] ?? null)}>
+        <option value={-1}>no other ball</option>
+        {TEMPLATES.map((ball, n) => (
+          <option key={ball.name} value={n}>
+            {ball.name}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}

@@ -1,0 +1,112 @@
+// What the sheet tells of a ball, all of it from the module.
+
+import { useEffect, useMemo, useState } from "preact/hooks";
+import { useJobs } from "../../jobs";
+import { isProblem, type Shot, useStore } from "../../store";
+import type {
+  BallFile,
+  Cover,
+  Ladder,
+  Problem,
+  Roll,
+  Section,
+  WasmBall,
+  WasmModule,
+  Weighed,
+} from "../../types";
+
+/** A ball, and the shot of the sheet rolled with it. */
+export interface Told {
+  file: BallFile;
+  ball: WasmBall;
+  weighed: Weighed;
+  roll: Roll;
+}
+
+/** The ball on the bench, or the last good one. */
+export function useBench(): Told & { shot: Shot } {
+  const { ball, file, weighed, roll, shot } = useStore().derived.value;
+  return { ball, file, weighed, roll, shot };
+}
+
+/** Another ball with the same shot; a problem where it cannot be made or rolled. */
+export function useOther(file: BallFile | null, shot: Shot): Told | Problem | null {
+  const { wasm } = useStore();
+  const told = useMemo(() => file && orProblem(() => tell(wasm, file, shot)), [wasm, file, shot]);
+  useEffect(() => {
+    const made = told && !isProblem(told) ? told.ball : null;
+    return () => made?.free();
+  }, [told]);
+  return told;
+}
+
+function tell(wasm: WasmModule, file: BallFile, shot: Shot): Told {
+  const ball = new wasm.Ball(file);
+  try {
+    return { file, ball, weighed: ball.weigh(), roll: ball.roll(shot) };
+  } catch (error) {
+    ball.free();
+    throw error;
+  }
+}
+
+/** The cut through the pin, seen from the side. */
+export function useMiddle(ball: WasmBall): Section {
+  return useMemo(() => ball.section([1, 0, 0], 0), [ball]);
+}
+
+export function useCover(ball: WasmBall): Cover {
+  return useMemo(() => ball.cover(), [ball]);
+}
+
+/** The same shot with a ball of one material, as heavy and as large: what is left without a core. */
+export function usePlain(told: Told, shot: Shot): Roll | null {
+  const { wasm } = useStore();
+  return useMemo(() => {
+    const plain = orProblem(() => tell(wasm, plainBall(told), shot));
+    if (isProblem(plain)) return null;
+    plain.ball.free();
+    return plain.roll;
+  }, [wasm, told.ball, shot]);
+}
+
+function plainBall({ file, weighed }: Told): BallFile {
+  const volume_cc = weighed.pieces.reduce((sum, piece) => sum + piece.volume_cc, 0);
+  const { holes: _, ...whole } = file;
+  return {
+    ...whole,
+    cover: { ...file.cover, density_g_cc: (weighed.mass_kg * 1000) / volume_cc },
+    pieces: [],
+  };
+}
+
+/** The ball at other weights by the density of one part; null until it is worked out, or where it cannot be. */
+export function useLadder(file: BallFile, part: number | null): { ladder: Ladder | null; pending: boolean } {
+  const store = useStore();
+  const jobs = useJobs();
+  const [found, setFound] = useState<{ file: BallFile; part: number; ladder: Ladder | null } | null>(null);
+  const known = found?.file === file && found.part === part;
+  useEffect(() => {
+    if (part === null) return undefined;
+    const stop = new AbortController();
+    jobs.run("ladder", { ball: file, parts: [part], by_size: false }, stop.signal).then(
+      (ladder) => setFound({ file, part, ladder }),
+      (error) => {
+        if (stop.signal.aborted) return;
+        setFound({ file, part, ladder: null });
+        if (!isProblem(error)) store.fail(error);
+      },
+    );
+    return () => stop.abort();
+  }, [file, part]);
+  return { ladder: known ? found.ladder : null, pending: part !== null && !known };
+}
+
+function orProblem<T>(make: () => T): T | Problem {
+  try {
+    return make();
+  } catch (error) {
+    if (isProblem(error)) return error;
+    throw error;
+  }
+}

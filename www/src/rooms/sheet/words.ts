@@ -1,0 +1,140 @@
+// Why this ball for this bowler: sentences put together from what was computed.
+
+import type { Shot, Units } from "../../store";
+import type { Roll } from "../../types";
+import { digits, number, reading } from "../../units";
+import type { Told } from "./told";
+
+/** Where published studies, as reported, found most strikes: boards and entry angle. */
+const POCKET = { from_board: 17, to_board: 18.5, from_deg: 4, to_deg: 6 };
+/** Differences smaller than these are told as none. */
+const SAME = { board: 0.05, deg: 0.05, ft: 0.05, in: 0.005, lb: 0.005 };
+
+const tenths = (value: number): string => digits(value, 1);
+const boards = (value: number): string => `${tenths(value)} ${tenths(value) === "1.0" ? "board" : "boards"}`;
+
+/** The release and how the ball sits in the hand, in one line. */
+export function releaseWords({ hand, release, layout }: Shot, units: Units): string {
+  return [
+    `${hand === "right" ? "Right" : "Left"} hand, ${reading(release.speed_mph, "speed", units)}, ${reading(release.revs_rpm, "revs", units)}`,
+    `axis rotation ${reading(release.axis_rotation_deg, "angle", units)}, tilt ${reading(release.axis_tilt_deg, "angle", units)}`,
+    `let go on board ${tenths(release.board)} at ${reading(release.launch_angle_deg, "angle", units)}`,
+    `pin to PAP ${reading(layout.pin_to_pap_in, "size", units)}, drilling angle ${reading(layout.drilling_angle_deg, "angle", units)}`,
+  ].join("; ");
+}
+
+/** What one ball does for this release. */
+export function whyThis(told: Told, plain: Roll | null, units: Units): string[] {
+  return [
+    pocket(told.roll),
+    ...(plain ? [core(told, plain, units)] : []),
+    flare(told.roll, units),
+    rolling(told.roll, units),
+  ].filter((text) => text !== "");
+}
+
+/** How it comes in, held against where strikes are found. */
+function pocket({ summary }: Roll): string {
+  const { entry_angle_deg: angle, board_at_pins: board } = summary;
+  if (angle === null || board === null) return "";
+  const off = [
+    board < POCKET.from_board && `${boards(POCKET.from_board - board)} short of it`,
+    board > POCKET.to_board && `${boards(board - POCKET.to_board)} past it`,
+    angle < POCKET.from_deg && `${tenths(POCKET.from_deg - angle)}° flatter`,
+    angle > POCKET.to_deg && `${tenths(angle - POCKET.to_deg)}° steeper`,
+  ].filter((text) => text !== false);
+  const there = off.length === 0 ? "This shot comes in there." : `This shot comes in ${off.join(" and ")}.`;
+  return `Boards ${tenths(POCKET.from_board)} to ${tenths(POCKET.to_board)} at ${POCKET.from_deg}° to ${POCKET.to_deg}° strike best (published studies, as reported). ${there}`;
+}
+
+/** What the core does: the same shot without one. */
+function core({ roll, weighed }: Told, plain: Roll, units: Units): string {
+  const [here, there] = [roll.summary, plain.summary];
+  const alike = `A ball of one material, as large and ${reading(weighed.weight_lb, "weight", units)} too,`;
+  if (there.entry_angle_deg === null || there.board_at_pins === null) {
+    return here.board_at_pins === null
+      ? ""
+      : `${alike} would not reach the pins with this release: the core does that.`;
+  }
+  const would = `${alike} would come in at ${tenths(there.entry_angle_deg)}° on board ${tenths(there.board_at_pins)} with this release`;
+  if (here.entry_angle_deg === null || here.board_at_pins === null) return `${would}.`;
+  const moved = here.board_at_pins - there.board_at_pins;
+  if (Math.abs(moved) < SAME.board) return `${would}: here the core changes the board by less than a tenth.`;
+  return `${would}: the core makes it hook ${boards(Math.abs(moved))} ${moved > 0 ? "more" : "less"}.`;
+}
+
+function flare({ summary }: Roll, units: Units): string {
+  const { flare_in } = summary;
+  if (flare_in === null) return "";
+  const band = reading(flare_in, "size", units);
+  return flare_in < 0.5
+    ? `Its track hardly moves (a band of ${band}): nearly the same ring meets the lane at every turn.`
+    : `Its track spreads over a band of ${band}, so fresh cover meets the lane.`;
+}
+
+function rolling({ summary }: Roll, units: Units): string {
+  if (summary.entry_angle_deg === null) return "";
+  const { roll_start_ft } = summary;
+  if (roll_start_ft === null) return "It still slips at the pins: it has not spent all its hook.";
+  return `It rolls without slip from ${reading(roll_start_ft, "distance", units)} on: from there its direction hardly changes.`;
+}
+
+/** Two balls, the same release. */
+export function whyEither(a: Told, b: Told, units: Units): string[] {
+  return [
+    "Both with the same release, layout and lane.",
+    path(a, b, units),
+    phases(a, b, units),
+    numbers(a, b, units),
+  ].filter((text) => text !== "");
+}
+
+function path(a: Told, b: Told, units: Units): string {
+  const [here, there] = [a.roll.summary, b.roll.summary];
+  if (here.board_at_pins === null || there.board_at_pins === null) {
+    const arrives =
+      here.board_at_pins !== null
+        ? "Only A reaches"
+        : there.board_at_pins !== null
+          ? "Only B reaches"
+          : "Neither reaches";
+    return `${arrives} the pins with it.`;
+  }
+  const moved = here.board_at_pins - there.board_at_pins;
+  const steeper = (here.entry_angle_deg ?? 0) - (there.entry_angle_deg ?? 0);
+  const parts = [
+    Math.abs(moved) >= SAME.board && `hooks ${boards(Math.abs(moved))} ${moved > 0 ? "more" : "less"} than B`,
+    Math.abs(steeper) >= SAME.deg &&
+      `comes in ${reading(Math.abs(steeper), "angle", units)} ${steeper > 0 ? "steeper" : "flatter"}`,
+  ].filter((text) => text !== false);
+  return parts.length === 0
+    ? "They come in alike, to the tenth of a board and of a degree."
+    : `A ${parts.join(" and ")}.`;
+}
+
+function phases(a: Told, b: Told, units: Units): string {
+  const [here, there] = [a.roll.summary.roll_start_ft, b.roll.summary.roll_start_ft];
+  if (here === null || there === null) {
+    if (here === there) return "Both still slip at the pins.";
+    return here === null
+      ? "B rolls before the pins, A still slips there."
+      : "A rolls before the pins, B still slips there.";
+  }
+  const later = here - there;
+  if (Math.abs(later) < SAME.ft) return "Both begin to roll at the same place.";
+  return `A begins to roll ${reading(Math.abs(later), "distance", units)} ${later > 0 ? "later" : "sooner"}.`;
+}
+
+function numbers(a: Told, b: Told, units: Units): string {
+  const rg = a.weighed.rg_in.low - b.weighed.rg_in.low;
+  const differential = a.weighed.differential_in - b.weighed.differential_in;
+  const parts = [
+    Math.abs(rg) >= SAME.in / 10 &&
+      `its RG is ${reading(Math.abs(rg), "rg", units)} ${rg < 0 ? "lower, so it is easier to spin up" : "higher, so it is harder to spin up"}`,
+    Math.abs(differential) >= SAME.in / 10 &&
+      `its differential is ${reading(Math.abs(differential), "rg", units)} ${differential > 0 ? "larger" : "smaller"}`,
+  ].filter((text) => text !== false);
+  const bands = `the track of A spreads over ${number(a.roll.summary.flare_in ?? 0, "size", units)} and of B over ${reading(b.roll.summary.flare_in ?? 0, "size", units)}`;
+  const text = [...parts, bands].join("; ");
+  return `${parts.length > 0 ? "Of A, " : "As for flare, "}${text}.`;
+}
