@@ -21,10 +21,13 @@ const cases = [
   })),
   ...named("shots", ".shot.json").map(([name, path]) => {
     const shot = readFileSync(path, "utf8");
+    const { ball, lane } = JSON.parse(shot);
+    const beside = (file) => readFileSync(resolve(path, "..", file), "utf8");
     return {
       id: `roll/${name}`,
       shot,
-      ball: readFileSync(resolve(path, "..", JSON.parse(shot).ball), "utf8"),
+      ball: beside(ball),
+      oil: typeof lane.oil === "string" ? beside(lane.oil) : undefined,
     };
   }),
 ];
@@ -56,11 +59,12 @@ async function measure(cases) {
     const taken = [once(), once(), once(), once(), once()].sort((a, b) => a - b);
     return (taken[2] / times) * 1000;
   };
-  return cases.map(({ id, ball, shot }) => {
-    const kernel = shot === undefined ? new Weighing(ball) : new Rolling(ball, shot);
+  return cases.map(({ id, ball, shot, oil }) => {
+    const kernel = shot === undefined ? new Weighing(ball) : new Rolling(ball, shot, oil);
     const ballFile = JSON.parse(ball);
     const held = new Ball(ballFile);
     const shotFile = shot && JSON.parse(shot);
+    if (oil) shotFile.lane.oil = JSON.parse(oil);
     const call = shot === undefined ? () => new Ball(ballFile).weigh() : () => held.roll(shotFile);
     return {
       id,

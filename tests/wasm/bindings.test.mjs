@@ -3,7 +3,16 @@
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";
 import { test } from "node:test";
-import { Ball, initSync, link, read_shot, unlink } from "../../www/pkg/pithball.js";
+import {
+  Ball,
+  friction_curve,
+  initSync,
+  link,
+  oil_map,
+  read_oil,
+  read_shot,
+  unlink,
+} from "../../www/pkg/pithball.js";
 
 const root = new URL("../../", import.meta.url);
 initSync({ module: readFileSync(new URL("www/pkg/pithball_bg.wasm", root)) });
@@ -86,6 +95,55 @@ test("mistakes in a shot are thrown as problems", () => {
   check(() => ball.roll(shot((file) => (file.lane.zones[1].from_ft = 41))), "lane.zones[1].from_ft", "41");
   check(() => ball.roll(shot((file) => (file.layout.pin_to_pap_in = 13.5))), "layout.pin_to_pap_in", "13.5");
   check(() => ball.section([0, 0, 0], 0), "plane", "[0.0, 0.0, 0.0] at 0");
+});
+
+test("oil is read from text and object, laid out, and its mistakes are thrown as problems", () => {
+  const file = text("oil/house.oil.json");
+  const oil = JSON.parse(file);
+  assert.deepEqual(read_oil(file), oil);
+  assert.deepEqual(read_oil(oil), oil);
+  const map = oil_map(oil);
+  assert.equal(map.length_ft, 40);
+  assert.ok(Math.abs(map.volume_ml - 24) < 1e-9);
+  assert.ok(Math.abs(map.ratio - 10) < 1e-9);
+  for (const rows of [map.cells_um, map.film_um]) {
+    assert.equal(rows.length, 63);
+    for (const row of rows) assert.equal(row.length, 39);
+  }
+  assert.equal(map.thickest_um, Math.max(...map.film_um.flat()));
+  // The same as a map: the same film.
+  const { pattern: _, ...rest } = oil;
+  const laid = oil_map({ ...rest, film_um: map.cells_um });
+  laid.film_um.forEach((row, i) => {
+    row.forEach((film, j) => {
+      assert.ok(Math.abs(film - map.film_um[i][j]) < 1e-9);
+    });
+  });
+  const wrong = { ...oil, pattern: { ...oil.pattern, front_ft: 39 } };
+  check(() => read_oil(wrong), "pattern.buff_ft", "3");
+  check(() => oil_map({ ...rest, film_um: [[1]] }), "film_um[0]", "a list of 1");
+  const shot = { ...JSON.parse(opening), lane: { oil: wrong } };
+  check(() => new Ball(nested).roll(shot), "lane.oil.pattern.buff_ft", "3");
+});
+
+test("the friction curve falls from dry to oily and follows the cover", () => {
+  const cover = { density_g_cc: 1.2 };
+  const curve = friction_curve(cover, null);
+  // As usually quoted: 0.20 on dry boards, 0.04 in oil.
+  assert.equal(curve.points[0].mu, 0.2);
+  assert.equal(curve.mu_oil, 0.04);
+  curve.points.slice(1).forEach((point, i) => {
+    assert.ok(point.mu < curve.points[i].mu && point.film_um > curve.points[i].film_um);
+  });
+  const smooth = friction_curve(
+    { ...cover, family: "polyester", finish: { grit: 4000, polished: true } },
+    {},
+  );
+  smooth.points.forEach((point, i) => {
+    assert.ok(point.mu < curve.points[i].mu);
+  });
+  check(() => friction_curve(cover, { mu_oil: 0.3 }), "friction.mu_oil", "0.3");
+  check(() => friction_curve({ ...cover, family: "glass" }), "cover.family", '"glass"');
 });
 
 test("the ball a shot names is not looked at when another is rolled", () => {

@@ -33,12 +33,23 @@ export interface Hole {
   diameter_in: number;
   depth_in: number;
 }
+/** Generic families of coverstock. */
+export type Family = "polyester" | "urethane" | "reactive";
+export interface Coverstock {
+  name?: string;
+  material?: string;
+  density_g_cc: number;
+  /** With the finish, changes friction on an oiled lane; says nothing in zones. */
+  family?: Family;
+  /** Grit of the last abrasive, 100 to 10,000, and whether polish went on top. */
+  finish?: { grit: number; polished?: boolean };
+}
 export interface BallFile {
   format: "pithball.ball/1";
   name: string;
   note?: string;
   diameter_in: number;
-  cover: { name?: string; material?: string; density_g_cc: number };
+  cover: Coverstock;
   pieces: Piece[];
   holes?: Hole[];
 }
@@ -62,6 +73,62 @@ export interface Zone {
   to_ft: number;
   mu: number;
 }
+export interface ZonedLane {
+  zones: Zone[];
+}
+/** Friction by film: what is left out is 0.04, 0.20 and 0.3 µm. */
+export interface Friction {
+  mu_oil?: number;
+  mu_dry?: number;
+  film_half_um?: number;
+}
+export interface OiledLane {
+  /** In the page the oil is always here itself. */
+  oil: string | OilFile;
+  friction?: Friction;
+}
+export type Lane = ZonedLane | OiledLane;
+
+export interface OilPattern {
+  length_ft: number;
+  volume_ml: number;
+  /** Film inside over film outside. */
+  ratio: number;
+  /** Boards from either edge: thin up to the first, full from the second on. */
+  thin_to_board: number;
+  full_from_board: number;
+  front_ft: number;
+  end_share: number;
+  buff_ft: number;
+}
+/** A pattern, or a map: a list for each foot from the foul line, in each 39
+ * boards from the lane's right edge, whichever hand bowls. */
+export type OilFile = {
+  format: "pithball.oil/1";
+  name: string;
+  note?: string;
+} & ({ pattern: OilPattern } | { film_um: number[][] });
+
+export interface OilMap {
+  length_ft: number;
+  volume_ml: number;
+  ratio: number | null;
+  thickest_um: number;
+  /** Oil laid on each cell, 63 feet of 39 boards: what a map file's `film_um` would be. */
+  cells_um: number[][];
+  /** The smooth film at the middle of each cell. */
+  film_um: number[][];
+  by_board_um: number[];
+  by_row_um: number[];
+}
+
+export interface FrictionCurve {
+  mu_oil: number;
+  mu_dry: number;
+  film_half_um: number;
+  points: { film_um: number; mu: number }[];
+}
+
 export interface ShotFile {
   format: "pithball.shot/1";
   name?: string;
@@ -70,7 +137,7 @@ export interface ShotFile {
   hand: Hand;
   release: Release;
   layout: Layout;
-  lane: { zones: Zone[] };
+  lane: Lane;
 }
 
 /** What is wrong with a file or an edit: where, what was found, what is accepted. */
@@ -209,6 +276,9 @@ export interface Sample {
   axis_body: Vec3;
   contact_body: Vec3;
   normal_n: number;
+  /** Friction under the ball, and the oil there; null where friction is given in zones. */
+  mu: number;
+  film_um: number | null;
   phase: Phase;
   /** Turns ball axes into lane axes: unit quaternion [w, x, y, z]. */
   turn: [number, number, number, number];
@@ -305,6 +375,11 @@ export interface WasmModule {
   link(file: ShotFile | string): string;
   /** The shot, its ball inside, that an address or its fragment holds; throws a `Problem`. */
   unlink(link: string): ShotFile;
+  /** Checks an oil file's object or text; returns it or throws a `Problem`. */
+  read_oil(file: OilFile | string): OilFile;
+  oil_map(file: OilFile): OilMap;
+  /** Friction by film of a ball with this cover; throws a `Problem` from `cover` or `friction` on. */
+  friction_curve(cover: Coverstock, friction: Friction | null): FrictionCurve;
   /** Throws a string where WebGL2 cannot be had. */
   View: new (
     canvas: HTMLCanvasElement,

@@ -4,7 +4,7 @@ use std::fs::File;
 use std::io::{self, Read};
 use std::path::{Path, PathBuf};
 
-use format::{BallFile, BallRef, LayoutFile, MAX_FILE_BYTES, Problem, ShotFile};
+use format::{BallFile, BallRef, Lane, LayoutFile, MAX_FILE_BYTES, OilFile, OilRef, Problem, ShotFile};
 
 use crate::Complaint;
 
@@ -27,39 +27,56 @@ pub(crate) fn layout(path: &Path) -> Result<LayoutFile, Complaint> {
     LayoutFile::read(&bytes).map_err(|problem| Complaint { file: path.to_owned(), problem })
 }
 
-/// Reads the shot at `path` and its ball, which is beside it or in it, drilled
-/// as the shot says.
+/// Reads the shot at `path` with its ball and its oil, which are beside it or in
+/// it; the ball is drilled as the shot says.
 pub(crate) fn shot(path: &Path) -> Result<(ShotFile, ReadBall), Complaint> {
     let complaint = |problem| Complaint { file: path.to_owned(), problem };
     let bytes = bytes(path).map_err(|error| unreadable(path, &error))?;
-    let shot = ShotFile::read(&bytes).map_err(complaint)?;
+    let mut shot = ShotFile::read(&bytes).map_err(complaint)?;
     let ball = match &shot.ball {
         BallRef::Object(file) => {
             let ball = file.build().map_err(|problem| complaint(problem.within("ball")))?;
             ReadBall { file: BallFile::clone(file), ball }
         }
-        BallRef::Path(name) => {
-            let ball_path = beside(path, name);
-            if let Err(error) = File::open(&ball_path) {
-                return Err(complaint(Problem {
-                    place: "ball".to_owned(),
-                    found: format!("{name:?}"),
-                    accepted: "a path from the shot file's folder to a ball file, or the ball object itself".to_owned(),
-                    message: format!("The ball file {} cannot be read: {error}.", ball_path.display()),
-                }));
-            }
-            self::ball(&ball_path)?
-        }
+        BallRef::Path(name) => self::ball(&beside(path, name, "ball")?)?,
     };
+    if let Lane::Oiled(lane) = &mut shot.throw.lane
+        && let OilRef::Path(name) = &lane.oil
+    {
+        lane.oil = OilRef::Object(Box::new(oil(&beside(path, name, "lane.oil")?)?));
+    }
     let Some(laid) = shot.throw.laid() else { return Ok((shot, ball)) };
     let file = laid.drill(&ball.file).map_err(complaint)?.file;
     let ball = file.build().map_err(|problem| complaint(problem.within("ball")))?;
     Ok((shot, ReadBall { file, ball }))
 }
 
-/// A path as the shot file gives it, from the shot file's folder.
-fn beside(shot: &Path, ball: &str) -> PathBuf {
-    shot.parent().unwrap_or(Path::new("")).join(ball)
+/// Reads the oil at `path`, whose numbers go together.
+pub(crate) fn oil(path: &Path) -> Result<OilFile, Complaint> {
+    let bytes = bytes(path).map_err(|error| unreadable(path, &error))?;
+    let read = OilFile::read(&bytes).and_then(|file| file.film().map(|_| file));
+    read.map_err(|problem| Complaint { file: path.to_owned(), problem })
+}
+
+/// A path as the shot file gives it at `place`, from the shot file's folder,
+/// where there is a file.
+fn beside(shot: &Path, name: &str, place: &str) -> Result<PathBuf, Complaint> {
+    let path = shot.parent().unwrap_or(Path::new("")).join(name);
+    let what = place.rsplit('.').next().unwrap_or(place);
+    match File::open(&path) {
+        Ok(_) => Ok(path),
+        Err(error) => Err(Complaint {
+            file: shot.to_owned(),
+            problem: Problem {
+                place: place.to_owned(),
+                found: format!("{name:?}"),
+                accepted: format!(
+                    "a path from the shot file's folder to the {what}'s file, or the {what} object itself"
+                ),
+                message: format!("The {what} file {} cannot be read: {error}.", path.display()),
+            },
+        }),
+    }
 }
 
 /// No more than one byte past what is accepted, however long the file.

@@ -22,7 +22,7 @@ pub(crate) struct Args {
 pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
     let (file, read) = files::shot(&args.shot)?;
     let complaint = |problem| Complaint { file: args.shot.clone(), problem };
-    let shot = file.throw.shot().map_err(complaint)?;
+    let shot = file.throw.shot(&read.file.cover).map_err(complaint)?;
     let body = RigidBall::from(&weigh(&read.ball));
     let traced = trace(&body, &shot, SAMPLE_INTERVAL_S).map_err(|error| complaint(Problem::from(&error)))?;
     let rolled = RolledDoc::new(&read.file, &traced);

@@ -17,6 +17,8 @@ enum Kind {
     Shot,
     /// NAME.layout.json
     Layout,
+    /// NAME.oil.json
+    Oil,
 }
 
 pub(crate) fn run(args: &Args) -> String {
@@ -24,6 +26,7 @@ pub(crate) fn run(args: &Args) -> String {
         Kind::Ball => format::ball_schema(),
         Kind::Shot => format::shot_schema(),
         Kind::Layout => format::layout_schema(),
+        Kind::Oil => format::oil_schema(),
     };
     format!("{schema:#}\n")
 }

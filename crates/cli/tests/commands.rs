@@ -171,7 +171,7 @@ fn tables_for_people_name_what_they_show() {
 
 #[test]
 fn schema_prints_the_published_schemas() {
-    for name in ["ball", "shot", "layout"] {
+    for name in ["ball", "shot", "layout", "oil"] {
         let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("../../schemas/{name}.schema.json"));
         assert_eq!(said(&["schema", name]), fs::read_to_string(path).expect("a file"));
     }
@@ -227,6 +227,46 @@ fn a_ball_is_found_from_the_folder_of_its_shot() {
     for path in [up, down, whole, inside] {
         assert_eq!(json(&["roll", &path, "--json"]), expected, "{path}");
     }
+}
+
+#[test]
+fn a_shot_on_oil_rolls_on_the_film_of_its_file() {
+    let path = scenario("shots/house-pattern.shot.json");
+    let rolled = json(&["roll", &path.to_string_lossy(), "--json"]);
+    let samples = rolled["samples"].as_array().expect("a list");
+    let films: Vec<f64> = samples.iter().map(|sample| sample["film_um"].as_f64().expect("a film")).collect();
+    let mus: Vec<f64> = samples.iter().map(|sample| sample["mu"].as_f64().expect("a friction")).collect();
+    // Thick at first, none at the pins, and friction the other way round.
+    assert!(films[0] > 2.0 && films[films.len() - 1] == 0.0, "{films:?}");
+    assert!(mus[0] < 0.08 && mus[mus.len() - 1] > 0.2, "{mus:?}");
+    let zones = json(&["roll", &scenario("shots/opening.shot.json").to_string_lossy(), "--json"]);
+    assert!(zones["samples"][0]["film_um"].is_null());
+    assert_eq!(zones["samples"][0]["mu"], 0.04);
+}
+
+#[test]
+fn oil_is_found_from_the_folder_of_its_shot_or_stands_in_it() {
+    let folder = Folder::new();
+    let oil = fs::read_to_string(scenario("oil/house.oil.json")).expect("a file");
+    let shot = fs::read_to_string(scenario("shots/house-pattern.shot.json")).expect("a file");
+    folder.write("balls/no-3-three-piece.ball.json", three_piece());
+    folder.write("oil/house.oil.json", &oil);
+    let beside = folder.write("shots/a.shot.json", &shot);
+    let inside = folder.write("shots/b.shot.json", replaced(&shot, "\"../oil/house.oil.json\"", &oil));
+    let expected = json(&["roll", &scenario("shots/house-pattern.shot.json").to_string_lossy(), "--json"]);
+    for path in [beside, inside] {
+        assert_eq!(json(&["roll", &path, "--json"]), expected, "{path}");
+    }
+    let path = folder.write("shots/c.shot.json", replaced(&shot, "../oil/house", "../oil/no-such"));
+    refused(&["roll", &path], &["c.shot.json", "lane.oil", "no-such.oil.json", "cannot be read"]);
+    folder.write("oil/bad.oil.json", replaced(&oil, "\"buff_ft\": 3", "\"buff_ft\": 39"));
+    let path = folder.write("shots/d.shot.json", replaced(&shot, "../oil/house", "../oil/bad"));
+    refused(&["roll", &path], &["bad.oil.json", "pattern.buff_ft", "39"]);
+    let path = folder.write(
+        "shots/e.shot.json",
+        replaced(&shot, "\"../oil/house.oil.json\"", &replaced(&oil, "\"ratio\": 10", "\"ratio\": 0")),
+    );
+    refused(&["roll", &path], &["e.shot.json", "lane.oil.pattern.ratio", "1 to 100"]);
 }
 
 #[test]

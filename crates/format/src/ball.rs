@@ -1,5 +1,6 @@
 //! The ball file, `NAME.ball.json`.
 
+use physics::lane::cover;
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -56,6 +57,36 @@ pub struct Cover {
     /// Density, above 0 and up to 25.
     #[schemars(extend("exclusiveMinimum" = 0), range(max = limits::DENSITY_G_CC.max))]
     pub density_g_cc: f64,
+    /// Generic family of coverstock: changes friction on an oiled lane.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub family: Option<Family>,
+    /// How the surface was finished: changes friction on an oiled lane.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub finish: Option<Finish>,
+}
+
+/// Generic families of coverstock.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "lowercase")]
+pub enum Family {
+    /// Hard and smooth.
+    Polyester,
+    /// Softer, grips early in oil.
+    Urethane,
+    /// Urethane made porous.
+    Reactive,
+}
+
+/// How a ball's surface was finished.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub struct Finish {
+    /// Grit of the last abrasive, 100 (coarse) to 10,000 (fine).
+    #[schemars(range(min = limits::GRIT.min, max = limits::GRIT.max))]
+    pub grit: f64,
+    /// Whether polish went on top; not where it is left out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub polished: Option<bool>,
 }
 
 /// One poured piece.
@@ -184,12 +215,41 @@ fn find_all<T>(
 }
 
 impl Cover {
-    fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let cover = node.object(&["name", "material", "density_g_cc"])?;
+    pub(crate) fn read(node: &Node<'_>) -> Result<Self, Problem> {
+        let cover = node.object(&["name", "material", "density_g_cc", "family", "finish"])?;
         Ok(Self {
             name: cover.find_text("name")?,
             material: cover.find_text("material")?,
             density_g_cc: cover.get_number("density_g_cc", &limits::DENSITY_G_CC)?,
+            family: cover.find("family").map(|node| node.choice(&FAMILIES)).transpose()?,
+            finish: cover.find("finish").map(|node| Finish::read(&node)).transpose()?,
+        })
+    }
+
+    /// What friction depends on.
+    pub(crate) fn surface(&self) -> cover::Cover {
+        cover::Cover {
+            family: self.family.map(|family| match family {
+                Family::Polyester => cover::Family::Polyester,
+                Family::Urethane => cover::Family::Urethane,
+                Family::Reactive => cover::Family::Reactive,
+            }),
+            finish: self
+                .finish
+                .map(|finish| cover::Finish { grit: finish.grit, polished: finish.polished.unwrap_or(false) }),
+        }
+    }
+}
+
+const FAMILIES: [(&str, Family); 3] =
+    [("polyester", Family::Polyester), ("urethane", Family::Urethane), ("reactive", Family::Reactive)];
+
+impl Finish {
+    fn read(node: &Node<'_>) -> Result<Self, Problem> {
+        let finish = node.object(&["grit", "polished"])?;
+        Ok(Self {
+            grit: finish.get_number("grit", &limits::GRIT)?,
+            polished: finish.find("polished").map(|node| node.flag()).transpose()?,
         })
     }
 }

@@ -1,6 +1,6 @@
 //! The files people keep, and the documents the programs print.
 //!
-//! A ball file and a shot file are read into plain types, checked, and turned
+//! Ball, shot and oil files are read into plain types, checked, and turned
 //! into physics types; nothing is repaired and nothing is altered: what is read
 //! is written back with the same content. Every mistake is a [`Problem`] that
 //! names the place, what was found there and what is accepted. A shot with its
@@ -14,9 +14,12 @@ mod drilled;
 mod drilling;
 mod laddered;
 mod laid;
+mod lane;
 mod limits;
 mod link;
 mod node;
+mod oil;
+mod oiled;
 mod problem;
 mod recipe;
 mod rolled;
@@ -29,20 +32,23 @@ mod tracked;
 mod tree;
 mod weighed;
 
-pub use ball::{BallFile, BallVersion, Cover, Cut, Hole, Piece};
+pub use ball::{BallFile, BallVersion, Cover, Cut, Family, Finish, Hole, Piece};
 pub use checked::{CheckedDoc, RuleDoc};
 pub use covered::{CoverDoc, HoleWallDoc, ThinnestDoc, WebDoc, cover_map_in};
 pub use drilled::{AxisMoveDoc, ChangeDoc, ConflictDoc, DrilledDoc, InsertDoc, MarksDoc, StaticsDoc};
 pub use drilling::{Bore, Drilling, Insert, ThumbBore};
 pub use laddered::{ChangedDoc, LadderDoc, RungDoc};
 pub use laid::{DrilledBall, Laid, LayoutFile, LayoutVersion, PinLayout};
+pub use lane::{Friction, Lane, OilRef, OiledLane, Zone, ZonedLane};
 pub use link::{MAX_LINK_CHARS, MAX_LINK_JSON_BYTES, MAX_LINK_TEXT_CHARS};
+pub use oil::{Oil, OilFile, OilVersion, Pattern};
+pub use oiled::{CurvePointDoc, FrictionCurveDoc, OilMapDoc};
 pub use problem::Problem;
 pub use rolled::{BreakpointDoc, EndDoc, ErrorDoc, PhaseDoc, RolledDoc, SAMPLE_INTERVAL_S, SampleDoc, SummaryDoc};
-pub use schema::{ball_schema, layout_schema, shot_schema};
+pub use schema::{ball_schema, layout_schema, oil_schema, shot_schema};
 pub use sectioned::{NarrowestDoc, RegionDoc, SectionDoc, part_number};
 pub use shape::{Form, Shape};
-pub use shot::{BallRef, Hand, Lane, Layout, Release, ShotFile, ShotVersion, Throw, Zone};
+pub use shot::{BallRef, Hand, Layout, Release, ShotFile, ShotVersion, Throw};
 pub use tracked::{PassDoc, RingDoc, TrackDoc, WidthDoc};
 pub use weighed::{Axes, PieceShare, RgIn, WeighedDoc};
 

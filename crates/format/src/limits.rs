@@ -67,3 +67,14 @@ pub(crate) const BORE_IN: Range = Range::above_to(0.0, 3.0);
 pub(crate) const DEPTH_IN: Range = Range::above_to(0.0, 6.0);
 pub(crate) const PITCH_IN: Range = Range::from_to(-2.0, 2.0);
 pub(crate) const WALL_IN: Range = Range::above_to(0.0, 1.0);
+pub(crate) const OIL_LENGTH_FT: Range = Range::from_to(10.0, 63.0);
+pub(crate) const OIL_VOLUME_ML: Range = Range::from_to(0.0, 60.0);
+pub(crate) const OIL_RATIO: Range = Range::from_to(1.0, 100.0);
+pub(crate) const THIN_TO_BOARD: Range = Range::from_to(7.0, 17.0);
+pub(crate) const FULL_FROM_BOARD_MAX: f64 = 18.0;
+pub(crate) const SHARE: Range = Range::from_to(0.0, 1.0);
+pub(crate) const FILM_UM: Range = Range::from_to(0.0, 100.0);
+pub(crate) const FILM_HALF_UM: Range = Range::from_to(0.01, 20.0);
+/// The published limit of a ball's friction.
+pub(crate) const MU_BALL: Range = Range::from_to(0.0, 0.32);
+pub(crate) const GRIT: Range = Range::from_to(100.0, 10_000.0);

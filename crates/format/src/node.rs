@@ -79,6 +79,13 @@ impl<'a> Node<'a> {
         }
     }
 
+    pub(crate) fn flag(&self) -> Result<bool, Problem> {
+        match self.tree {
+            Tree::Flag(flag) => Ok(*flag),
+            _ => Err(self.problem("true or false")),
+        }
+    }
+
     /// One of the given texts, each with what it stands for.
     pub(crate) fn choice<T: Copy>(&self, choices: &[(&str, T)]) -> Result<T, Problem> {
         if let Tree::Text(text) = self.tree
@@ -187,6 +194,10 @@ impl<'a> Object<'a> {
         range: &Range,
     ) -> Result<Option<[f64; N]>, Problem> {
         self.find(key).map(|node| node.numbers(range)).transpose()
+    }
+
+    pub(crate) fn find_number(&self, key: &'static str, range: &Range) -> Result<Option<f64>, Problem> {
+        self.find(key).map(|node| node.number(range)).transpose()
     }
 
     pub(crate) fn get_number(&self, key: &'static str, range: &Range) -> Result<f64, Problem> {

@@ -71,7 +71,7 @@ fn subject(place: &str) -> String {
 }
 
 fn with_unit(key: &str) -> String {
-    const UNITS: [(&str, &str); 7] = [
+    const UNITS: [(&str, &str); 9] = [
         ("_in", "inches"),
         ("_g_cc", "g/cc"),
         ("_deg", "degrees"),
@@ -79,6 +79,8 @@ fn with_unit(key: &str) -> String {
         ("_rpm", "turns per minute"),
         ("_ft", "feet"),
         ("_oz", "ounces"),
+        ("_um", "micrometres"),
+        ("_ml", "millilitres"),
     ];
     for (suffix, unit) in UNITS {
         if let Some(stem) = key.strip_suffix(suffix) {

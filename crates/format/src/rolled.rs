@@ -6,6 +6,7 @@ use physics::units::{M_PER_FT, M_PER_IN, M_S_PER_MPH, RAD_S_PER_RPM};
 use serde::Serialize;
 
 use crate::ball::BallFile;
+use crate::oil::M_PER_UM;
 use crate::tracked::TrackDoc;
 
 /// Time between two samples. A ball at 500 turns a minute turns by 30° in it:
@@ -115,6 +116,11 @@ pub struct SampleDoc {
     pub contact_body: [f64; 3],
     /// Force of the lane on the ball, upwards.
     pub normal_n: f64,
+    /// Coefficient of friction under the contact.
+    pub mu: f64,
+    /// Thickness of the oil under the contact, in micrometres; `null` where
+    /// friction is given in zones.
+    pub film_um: Option<f64>,
     /// Part of the path.
     pub phase: PhaseDoc,
     /// Unit quaternion `[w, x, y, z]` that turns ball axes into lane axes.
@@ -203,6 +209,8 @@ impl From<&Sample> for SampleDoc {
             axis_body: array(sample.axis_body),
             contact_body: array(sample.contact_body),
             normal_n: sample.normal_n,
+            mu: sample.mu,
+            film_um: sample.film_m.map(|film_m| film_m / M_PER_UM),
             phase: sample.phase.into(),
             turn: [turn.w, turn.i, turn.j, turn.k],
         }

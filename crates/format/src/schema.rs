@@ -7,6 +7,7 @@ use serde_json::{Value, json};
 
 use crate::ball::BallFile;
 use crate::laid::LayoutFile;
+use crate::oil::OilFile;
 use crate::shot::ShotFile;
 
 /// JSON Schema (draft 2020-12) of the ball file.
@@ -22,6 +23,11 @@ pub fn shot_schema() -> Value {
 /// JSON Schema (draft 2020-12) of the layout file.
 pub fn layout_schema() -> Value {
     schema::<LayoutFile>("Pithball layout file")
+}
+
+/// JSON Schema (draft 2020-12) of the oil file.
+pub fn oil_schema() -> Value {
+    schema::<OilFile>("Pithball oil file")
 }
 
 fn schema<T: JsonSchema>(title: &str) -> Value {

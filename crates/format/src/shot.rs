@@ -5,6 +5,7 @@ use serde::Serialize;
 
 use crate::ball::BallFile;
 use crate::drilling::Drilling;
+use crate::lane::Lane;
 use crate::limits;
 use crate::node::Node;
 use crate::problem::Problem;
@@ -115,30 +116,6 @@ pub struct Layout {
     pub start_turn_deg: f64,
 }
 
-/// What the ball rolls on.
-#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
-#[schemars(deny_unknown_fields)]
-pub struct Lane {
-    /// Friction by distance; together they cover 0 to 63 ft without gap or overlap.
-    #[schemars(length(min = 1))]
-    pub zones: Vec<Zone>,
-}
-
-/// A stretch of lane with one friction.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, JsonSchema)]
-#[schemars(deny_unknown_fields)]
-pub struct Zone {
-    /// Where it begins, from the foul line.
-    #[schemars(range(min = 0))]
-    pub from_ft: f64,
-    /// Where it ends.
-    #[schemars(extend("exclusiveMinimum" = 0))]
-    pub to_ft: f64,
-    /// Coulomb friction coefficient, 0 to 2.
-    #[schemars(range(min = limits::MU.min, max = limits::MU.max))]
-    pub mu: f64,
-}
-
 const KEYS: [&str; 9] = ["format", "name", "note", "ball", "hand", "release", "layout", "drilling", "lane"];
 
 impl ShotFile {
@@ -236,66 +213,5 @@ impl Layout {
             drilling_angle_deg: layout.get_number("drilling_angle_deg", &limits::TURN_DEG)?,
             start_turn_deg: layout.get_number("start_turn_deg", &limits::TURN_DEG)?,
         })
-    }
-}
-
-impl Lane {
-    fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let lane = node.object(&["zones"])?;
-        let list = lane.get("zones")?;
-        let zones = list.items()?.map(|zone| Zone::read(&zone)).collect::<Result<Vec<_>, _>>()?;
-        check_cover(&list, &zones)?;
-        Ok(Self { zones })
-    }
-}
-
-impl Zone {
-    fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let zone = node.object(&["from_ft", "to_ft", "mu"])?;
-        let from_ft = zone.get_number("from_ft", &limits::ZERO_OR_MORE)?;
-        let to_ft = zone.get_number("to_ft", &limits::ZERO_OR_MORE)?;
-        if to_ft <= from_ft {
-            return Err(zone.get("to_ft")?.problem(format!("a number above from_ft, which is {from_ft}")));
-        }
-        Ok(Self { from_ft, to_ft, mu: zone.get_number("mu", &limits::MU)? })
-    }
-}
-
-/// Zones may stand in any order; along the lane each begins where the one
-/// before it ends.
-fn check_cover(list: &Node<'_>, zones: &[Zone]) -> Result<(), Problem> {
-    let mut order: Vec<usize> = (0..zones.len()).collect();
-    order.sort_by(|a, b| zones[*a].from_ft.total_cmp(&zones[*b].from_ft));
-    let fault = |index: usize, key, accepted: String, message: String| {
-        let zone = list.items()?.nth(index);
-        Err(match zone {
-            Some(zone) => zone.key(key)?.problem(accepted).saying(message),
-            None => list.problem(accepted).saying(message),
-        })
-    };
-    let mut end_ft = 0.0;
-    for &index in &order {
-        let from_ft = zones[index].from_ft;
-        if from_ft != end_ft {
-            let what = if from_ft > end_ft { "leave a gap" } else { "overlap" };
-            return fault(
-                index,
-                "from_ft",
-                format!("{end_ft}, where the zone before it ends"),
-                format!("The zones {what} between {end_ft} ft and {from_ft} ft."),
-            );
-        }
-        end_ft = zones[index].to_ft;
-    }
-    let whole_ft = limits::COVERED_FT;
-    match order.last() {
-        Some(_) if end_ft >= whole_ft => Ok(()),
-        Some(&last) => fault(
-            last,
-            "to_ft",
-            format!("{whole_ft} or more for the zone furthest down the lane"),
-            format!("The zones end at {end_ft} ft; they must cover 0 to {whole_ft} ft."),
-        ),
-        None => Err(list.problem("at least one zone")),
     }
 }

@@ -1,42 +1,26 @@
 //! From a shot file to the physics' shot, its complaints put at their places.
 
-use physics::lane::{self, Friction, FrictionError};
+use physics::lane;
 use physics::roll::{self, ShotError};
 use physics::units::{M_PER_FT, M_PER_IN, M_S_PER_MPH, RAD_S_PER_RPM};
 
+use crate::ball::Cover;
 use crate::problem::Problem;
 use crate::shot::{Hand, Layout, Release, Throw};
 use crate::tree::{rounded, short};
 
 impl Throw {
-    /// The shot this file writes down.
+    /// The shot this file writes down, for a ball with this cover.
     ///
     /// # Errors
-    /// Where the zones do not make a lane.
-    pub fn shot(&self) -> Result<roll::Shot, Problem> {
+    /// Where the zones or the oil do not make a lane, or the oil is given as a
+    /// path: whoever reads files puts [`crate::OilRef::Object`] in its place.
+    pub fn shot(&self, cover: &Cover) -> Result<roll::Shot, Problem> {
         Ok(roll::Shot {
             hand: self.hand.to_physics(),
             release: self.release.to_physics(),
             layout: self.layout.to_physics(),
-            lane: self.friction()?,
-        })
-    }
-
-    fn friction(&self) -> Result<Friction, Problem> {
-        let zones: Vec<lane::Zone> = self
-            .lane
-            .zones
-            .iter()
-            .map(|zone| lane::Zone { from_m: zone.from_ft * M_PER_FT, to_m: zone.to_ft * M_PER_FT, mu: zone.mu })
-            .collect();
-        Friction::from_zones(&zones).map_err(|error| {
-            let place = match error {
-                FrictionError::Mu { zone, .. } => format!("lane.zones[{zone}].mu"),
-                FrictionError::Ends { zone, .. } => format!("lane.zones[{zone}].to_ft"),
-                FrictionError::Join { zone, .. } => format!("lane.zones[{zone}].from_ft"),
-                FrictionError::Short { .. } => "lane.zones".to_owned(),
-            };
-            Problem::new(place, error.to_string(), "zones that cover 0 to 63 ft without gap or overlap, mu 0 to 2")
+            lane: self.lane.friction(cover).map_err(|problem| problem.within("lane"))?,
         })
     }
 }

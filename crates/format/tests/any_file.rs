@@ -1,12 +1,18 @@
 //! Whatever a file holds, reading it ends in a value or a problem, and what is
 //! written is read back as it was.
 
-use pithball_format::{BallFile, BallVersion, Cover, Cut, Form, Hole, LayoutFile, Piece, Shape, ShotFile, Throw};
+use pithball_format::{
+    BallFile, BallVersion, Cover, Cut, Family, Finish, Form, Hole, LayoutFile, Oil, OilFile, Piece, Shape, ShotFile,
+    Throw,
+};
 use proptest::prelude::*;
 
 const BALL: &str = include_str!("../../../scenarios/balls/no-4-nested-core.ball.json");
 const SHOT: &str = include_str!("../../../scenarios/shots/opening.shot.json");
 const LAYOUT: &str = include_str!("../../../scenarios/layouts/league-right.layout.json");
+const OIL: &str = include_str!("../../../scenarios/oil/house.oil.json");
+
+const COVER: Cover = Cover { name: None, material: None, density_g_cc: 1.2, family: None, finish: None };
 
 /// All that is done with a file before it is weighed or rolled.
 fn read_all(bytes: &[u8]) {
@@ -14,7 +20,8 @@ fn read_all(bytes: &[u8]) {
         BallFile::read(bytes).and_then(|file| file.build()).err(),
         ShotFile::read(bytes).err(),
         LayoutFile::read(bytes).and_then(|file| file.laid.drill(&BallFile::read(BALL.as_bytes())?)?.file.build()).err(),
-        Throw::read(bytes).and_then(|throw| throw.shot()).err(),
+        Throw::read(bytes).and_then(|throw| throw.shot(&COVER)).err(),
+        OilFile::read(bytes).and_then(|file| file.film()).err(),
     ]
     .into_iter()
     .flatten()
@@ -95,22 +102,35 @@ fn hole() -> impl Strategy<Value = Hole> {
     )
 }
 
+fn surface() -> impl Strategy<Value = (Option<Family>, Option<Finish>)> {
+    let family = prop_oneof![Just(Family::Polyester), Just(Family::Urethane), Just(Family::Reactive)];
+    let finish =
+        (100.0..=10_000.0, prop::option::of(any::<bool>())).prop_map(|(grit, polished)| Finish { grit, polished });
+    (prop::option::of(family), prop::option::of(finish))
+}
+
 fn ball() -> impl Strategy<Value = BallFile> {
     (
         (any::<String>(), prop::option::of(any::<String>()), 4.0..=12.0),
-        (prop::option::of(any::<String>()), prop::option::of(any::<String>()), 1e-6..=25.0),
+        (prop::option::of(any::<String>()), prop::option::of(any::<String>()), 1e-6..=25.0, surface()),
         prop::collection::vec(piece(), 0..4),
         prop::option::of(prop::collection::vec(hole(), 0..3)),
     )
-        .prop_map(|((name, note, diameter_in), (cover, material, density_g_cc), pieces, holes)| BallFile {
-            format: BallVersion::V1,
-            name,
-            note,
-            diameter_in,
-            cover: Cover { name: cover, material, density_g_cc },
-            pieces,
-            holes,
-        })
+        .prop_map(
+            |((name, note, diameter_in), (cover, material, density_g_cc, (family, finish)), pieces, holes)| BallFile {
+                format: BallVersion::V1,
+                name,
+                note,
+                diameter_in,
+                cover: Cover { name: cover, material, density_g_cc, family, finish },
+                pieces,
+                holes,
+            },
+        )
+}
+
+fn file() -> impl Strategy<Value = &'static str> {
+    prop_oneof![Just(BALL), Just(SHOT), Just(LAYOUT), Just(OIL)]
 }
 
 proptest! {
@@ -126,7 +146,7 @@ proptest! {
 
     #[test]
     fn a_file_with_some_bytes_changed(
-        of in prop_oneof![Just(BALL), Just(SHOT), Just(LAYOUT)],
+        text in file(),
         at in any::<prop::sample::Index>(),
         gone in 0..20_usize,
         instead in prop_oneof![
@@ -134,7 +154,7 @@ proptest! {
             "(-?1e[0-9]{1,3}|null|\\[\\]|\\{\\}|\"\"|-0|0|,|1e999)".prop_map(String::into_bytes),
         ],
     ) {
-        let mut bytes = of.as_bytes().to_vec();
+        let mut bytes = text.as_bytes().to_vec();
         let at = at.index(bytes.len());
         let end = (at + gone).min(bytes.len());
         bytes.splice(at..end, instead);
@@ -143,7 +163,7 @@ proptest! {
 
     #[test]
     fn a_number_of_a_file_changed(
-        text in prop_oneof![Just(BALL), Just(SHOT), Just(LAYOUT)],
+        text in file(),
         which in any::<prop::sample::Index>(),
         number in prop_oneof![Just("1e308"), Just("-1e308"), Just("5e-324"), Just("-0"), Just("0"), Just("1e-9")],
     ) {
@@ -155,6 +175,15 @@ proptest! {
         let at = starts[which.index(starts.len())];
         let rest = text[at..].trim_start_matches(|c: char| c.is_ascii_digit() || c == '.');
         read_all(format!("{}{number}{rest}", &text[..at]).as_bytes());
+    }
+
+    #[test]
+    fn an_oil_map_written_is_read_as_it_was(rows in prop::collection::vec(prop::collection::vec(0.0..=100.0, 39), 0..63)) {
+        let mut file = OilFile::read(OIL.as_bytes()).expect("a pattern");
+        file.oil = Oil::Map { film_um: rows };
+        let json = serde_json::to_vec(&file).expect("it can be written");
+        prop_assert_eq!(OilFile::read(&json), Ok(file.clone()));
+        prop_assert!(file.film().is_ok());
     }
 
     #[test]

@@ -9,11 +9,11 @@ use std::path::{Path, PathBuf};
 use nalgebra::Vector3;
 use physics::ball::Part;
 use physics::roll::{RigidBall, trace};
-use physics::units::M_PER_IN;
+use physics::units::{M_PER_FT, M_PER_IN};
 use physics::weigh::weigh;
 use pithball_format::{
-    BallFile, BallRef, DrilledDoc, Form, LayoutFile, RolledDoc, SAMPLE_INTERVAL_S, ShotFile, SummaryDoc, WeighedDoc,
-    ball_schema, shot_schema,
+    BallFile, BallRef, DrilledDoc, Form, Lane, LayoutFile, Oil, OilFile, OilMapDoc, OilRef, OiledLane, Pattern,
+    RolledDoc, SAMPLE_INTERVAL_S, ShotFile, SummaryDoc, WeighedDoc, ball_schema, oil_schema, shot_schema,
 };
 use serde_json::Value;
 
@@ -44,13 +44,17 @@ fn weighed(file: &BallFile) -> WeighedDoc {
 }
 
 fn shot(path: &Path) -> (ShotFile, SummaryDoc) {
-    let shot = ShotFile::read(&fs::read(path).expect("the file is there")).expect("a shot");
+    let mut shot = ShotFile::read(&fs::read(path).expect("the file is there")).expect("a shot");
+    let beside = |name: &str| fs::read(path.parent().expect("a folder").join(name)).expect("its file is there");
     let BallRef::Path(name) = &shot.ball else { panic!("its ball has a file of its own") };
-    let json = fs::read(path.parent().expect("a folder").join(name)).expect("its ball is there");
-    let file = BallFile::read(&json).expect("its ball");
+    let file = BallFile::read(&beside(name)).expect("its ball");
     let file = shot.throw.laid().map_or(file.clone(), |laid| laid.drill(&file).expect("it can be drilled").file);
     let ball = file.build().expect("its ball");
-    let set = shot.throw.shot().expect("it can be thrown");
+    if let Lane::Oiled(lane) = &mut shot.throw.lane {
+        let OilRef::Path(name) = &lane.oil else { panic!("its oil has a file of its own") };
+        lane.oil = OilRef::Object(Box::new(OilFile::read(&beside(name)).expect("its oil")));
+    }
+    let set = shot.throw.shot(&file.cover).expect("it can be thrown");
     let traced = trace(&RigidBall::from(&weigh(&ball)), &set, SAMPLE_INTERVAL_S).expect("it rolls");
     (shot, RolledDoc::new(&file, &traced).summary)
 }
@@ -69,12 +73,14 @@ fn same_content(a: &Value, b: &Value) -> bool {
 
 #[test]
 fn what_is_read_is_written_with_the_same_content() {
-    for path in files("balls").iter().chain(&files("shots")).chain(&files("layouts")) {
+    for path in files("balls").iter().chain(&files("shots")).chain(&files("layouts")).chain(&files("oil")) {
         let json = fs::read(path).expect("a file");
         let written = if path.to_string_lossy().ends_with(".layout.json") {
             serde_json::to_value(LayoutFile::read(&json).expect("a layout"))
         } else if path.to_string_lossy().ends_with(".ball.json") {
             serde_json::to_value(BallFile::read(&json).expect("a ball"))
+        } else if path.to_string_lossy().ends_with(".oil.json") {
+            serde_json::to_value(OilFile::read(&json).expect("an oil file"))
         } else {
             serde_json::to_value(ShotFile::read(&json).expect("a shot"))
         };
@@ -85,7 +91,7 @@ fn what_is_read_is_written_with_the_same_content() {
 
 #[test]
 fn the_schemas_accept_every_file() {
-    for (name, schema) in [("balls", ball_schema()), ("shots", shot_schema())] {
+    for (name, schema) in [("balls", ball_schema()), ("shots", shot_schema()), ("oil", oil_schema())] {
         let validator = jsonschema::validator_for(&schema).expect("a schema");
         for path in files(name) {
             let json: Value = serde_json::from_slice(&fs::read(&path).expect("a file")).expect("JSON");
@@ -217,6 +223,69 @@ fn most_shots_meet_the_pocket_and_one_the_gutter() {
     assert!(near + 2 >= summaries.len(), "{near} of {}", summaries.len());
     let gutter: Vec<&String> = summaries.iter().filter(|(_, summary)| summary.gutter).map(|(name, _)| name).collect();
     assert_eq!(gutter, ["School club, a first throw"]);
+}
+
+fn patterns() -> Vec<(OilFile, Pattern)> {
+    files("oil")
+        .iter()
+        .map(|path| {
+            let file = OilFile::read(&fs::read(path).expect("a file")).expect("an oil file");
+            let Oil::Pattern { pattern } = file.oil else { panic!("a pattern") };
+            (file, pattern)
+        })
+        .collect()
+}
+
+/// Lengths 33 to 48 ft, house 39 to 42; volume about 20 to 27 mL; inside to
+/// outside 8:1 and more on a house pattern, 4:1 and less on a sport one (as
+/// published, and common practice). The dry lane has less oil than any.
+#[test]
+fn every_pattern_is_an_ordinary_one() {
+    let patterns = patterns();
+    assert_eq!(patterns.len(), 6);
+    for (file, pattern) in &patterns {
+        let film = file.film().expect("it can be laid");
+        let doc = OilMapDoc::new(file, &film);
+        let name = file.name.as_str();
+        assert!((doc.volume_ml - pattern.volume_ml).abs() < 1e-9, "{name}: {} mL", doc.volume_ml);
+        assert!((doc.ratio.expect("oil outside") - pattern.ratio).abs() < 1e-9, "{name}: {:?}", doc.ratio);
+        assert!((33.0..=48.0).contains(&doc.length_ft), "{name}: {} ft", doc.length_ft);
+        assert!((film.length_m() / M_PER_FT - doc.length_ft).abs() < 2.0, "{name}: {} m", film.length_m());
+        assert_eq!((20.0..=27.0).contains(&doc.volume_ml), name != "Dry", "{name}: {} mL", doc.volume_ml);
+        match name {
+            "House" => assert!((39.0..=42.0).contains(&doc.length_ft) && doc.ratio >= Some(8.0)),
+            "Wet-dry" => assert!(doc.ratio >= Some(8.0)),
+            "Dry" => assert!(doc.volume_ml < 10.0),
+            _ => assert!(doc.ratio <= Some(4.0 + 1e-9), "{name} is a sport pattern: {:?}", doc.ratio),
+        }
+    }
+    let of = |name: &str| patterns.iter().find(|(file, _)| file.name == name).expect(name).1.length_ft;
+    assert!(patterns.iter().all(|(file, pattern)| file.name == "Dry" || pattern.length_ft >= of("Short")));
+    assert!(patterns.iter().all(|(_, pattern)| pattern.length_ft <= of("Long")));
+}
+
+/// A house pattern holds the line (common practice, no source): a ball sent a
+/// little further out comes back, so that neighbouring lines end closer
+/// together than on a flat pattern.
+#[test]
+fn the_house_pattern_steers_the_ball_back_and_the_flat_one_does_not() {
+    let path = folder("shots").join("house-pattern.shot.json");
+    let (file, _) = shot(&path);
+    let ball = ball("no-3-three-piece.ball.json");
+    let body = RigidBall::from(&weigh(&ball.build().expect("a ball")));
+    let spread = |oil: &str| {
+        let (oil, _) = patterns().into_iter().find(|(file, _)| file.name == oil).expect(oil);
+        let mut throw = file.throw.clone();
+        throw.lane = Lane::Oiled(OiledLane { oil: OilRef::Object(Box::new(oil)), friction: None });
+        let mut board = |more_deg: f64| {
+            throw.release.launch_angle_deg = file.throw.release.launch_angle_deg + more_deg;
+            let traced = trace(&body, &throw.shot(&ball.cover).expect("a shot"), SAMPLE_INTERVAL_S).expect("it rolls");
+            traced.summary.at_pins.expect("it reaches the pins").board
+        };
+        (board(-0.1) - board(0.3)).abs()
+    };
+    let (house, flat) = (spread("House"), spread("Flat"));
+    assert!(house < 0.6 * flat, "{house} boards on house, {flat} on flat");
 }
 
 #[test]

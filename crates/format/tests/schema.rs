@@ -2,16 +2,19 @@
 
 #![allow(clippy::expect_used, reason = "a check that fails stops its test")]
 
-use pithball_format::{BallFile, LayoutFile, ShotFile, ball_schema, layout_schema, shot_schema};
+use pithball_format::{BallFile, LayoutFile, OilFile, ShotFile, ball_schema, layout_schema, oil_schema, shot_schema};
 use serde_json::Value;
 
 const BALL: &str = include_str!("../../../schemas/ball.schema.json");
 const SHOT: &str = include_str!("../../../schemas/shot.schema.json");
 const LAYOUT: &str = include_str!("../../../schemas/layout.schema.json");
+const OIL: &str = include_str!("../../../schemas/oil.schema.json");
 
 #[test]
 fn the_published_schemas_are_those_of_the_code() {
-    for (published, generated) in [(BALL, ball_schema()), (SHOT, shot_schema()), (LAYOUT, layout_schema())] {
+    for (published, generated) in
+        [(BALL, ball_schema()), (SHOT, shot_schema()), (LAYOUT, layout_schema()), (OIL, oil_schema())]
+    {
         let published: Value = serde_json::from_str(published).expect("a schema is JSON");
         assert_eq!(published, generated, "print it again with `pithball schema`");
     }
@@ -51,6 +54,10 @@ fn the_ball_schema_refuses_what_the_reader_refuses() {
     refused("\"note\": \"", "\"note\": 1, \"x\": \"");
     refused("\"cuts\": [", "\"cuts\": [1, ");
     refused("\"pieces\": [", "\"parts\": [");
+    refused("\"family\": \"reactive\"", "\"family\": \"glass\"");
+    refused("\"grit\": 1000", "\"grit\": 99");
+    refused("\"grit\": 1000", "\"grit\": 1000, \"polished\": \"yes\"");
+    refused("{ \"grit\": 1000 }", "\"polish\"");
 }
 
 /// The same for a shot file.
@@ -121,4 +128,63 @@ fn the_layout_schema_refuses_what_the_reader_refuses() {
     layout_refused("\"side_pitch_in\": 0.125", "\"side_pitch_in\": 3");
     layout_refused("\"side_pitch_in\": 0.125", "\"side_pitch_in\": 0.1, \"oval_in\": 0.1");
     layout_refused("\"drilling\": {", "\"drilling\": { \"holes\": [],");
+}
+
+/// The same for an oil file.
+#[track_caller]
+fn oil_refused(old: &str, new: &str) {
+    const FILE: &str = include_str!("../../../scenarios/oil/house.oil.json");
+    assert!(FILE.contains(old), "{old:?} is not in the text");
+    let text = FILE.replacen(old, new, 1);
+    let json: Value = serde_json::from_str(&text).expect("still JSON");
+    let validator = jsonschema::validator_for(&oil_schema()).expect("a schema");
+    assert!(!validator.is_valid(&json), "the schema accepts {new:?}");
+    assert!(OilFile::read(text.as_bytes()).is_err(), "the reader accepts {new:?}");
+}
+
+#[test]
+fn the_oil_schema_refuses_what_the_reader_refuses() {
+    oil_refused("pithball.oil/1", "pithball.oil/2");
+    oil_refused("\"length_ft\": 40", "\"length_ft\": 9");
+    oil_refused("\"volume_ml\": 24", "\"volume_ml\": 61");
+    oil_refused("\"ratio\": 10", "\"ratio\": 0.5");
+    oil_refused("\"end_share\": 0.3,", "");
+    oil_refused("\"end_share\": 0.3", "\"end_share\": 0.3, \"colour\": 1");
+    oil_refused("\"pattern\"", "\"patern\"");
+    oil_refused("\"name\": \"House\"", "\"name\": \"House\", \"film\": 3");
+}
+
+#[test]
+fn the_schemas_accept_a_map_and_a_lane_with_oil() {
+    let row = vec![1.5; 39];
+    let map = serde_json::json!({ "format": "pithball.oil/1", "name": "Map", "film_um": [row, row] });
+    let oil = jsonschema::validator_for(&oil_schema()).expect("a schema");
+    assert!(oil.is_valid(&map));
+    let short = serde_json::json!({ "format": "pithball.oil/1", "name": "Map", "film_um": [[1.0, 2.0]] });
+    assert!(!oil.is_valid(&short));
+    let mut shot: Value =
+        serde_json::from_str(include_str!("../../../scenarios/shots/opening.shot.json")).expect("JSON");
+    let friction = serde_json::json!({ "mu_dry": 0.25 });
+    let validator = jsonschema::validator_for(&shot_schema()).expect("a schema");
+    for lane in [
+        serde_json::json!({ "oil": "house.oil.json" }),
+        serde_json::json!({ "oil": map }),
+        serde_json::json!({ "oil": map, "friction": friction }),
+    ] {
+        shot["lane"] = lane;
+        assert!(validator.is_valid(&shot), "{:?}", validator.iter_errors(&shot).next());
+        ShotFile::read(shot.to_string().as_bytes()).expect("the reader takes it too");
+    }
+    for lane in [
+        serde_json::json!({}),
+        serde_json::json!({ "oil": 3 }),
+        serde_json::json!({ "oil": "" }),
+        serde_json::json!({ "friction": friction }),
+        serde_json::json!({ "oil": map, "friction": { "mu_dry": 0.4 } }),
+        serde_json::json!({ "zones": [{ "from_ft": 0, "to_ft": 63, "mu": 0.1 }], "friction": friction }),
+    ] {
+        shot["lane"] = lane;
+        assert!(!validator.is_valid(&shot), "{}", shot["lane"]);
+        assert!(ShotFile::read(shot.to_string().as_bytes()).is_err(), "{}", shot["lane"]);
+    }
 }

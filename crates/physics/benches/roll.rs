@@ -7,6 +7,7 @@ use std::time::Duration;
 
 use criterion::{Criterion, Throughput};
 use nalgebra::{Matrix3, Vector3};
+use pithball_physics::lane::oil::{NEUTRAL_LAW, Oiled, Pattern};
 use pithball_physics::lane::{Friction, Hand, Zone};
 use pithball_physics::roll::{Layout, Release, RigidBall, Shot, roll, trace};
 use pithball_physics::units::{KG_PER_LB, M_PER_FT, M_PER_IN, M_S_PER_MPH, RAD_S_PER_RPM};
@@ -41,6 +42,22 @@ fn shot(mph: f64, rpm: f64, rotation_deg: f64, oil_ft: f64) -> Shot {
     }
 }
 
+/// The same shot on a house pattern.
+fn on_oil(shot: Shot) -> Shot {
+    let pattern = Pattern {
+        length_m: 40.0 * M_PER_FT,
+        volume_m3: 24e-6,
+        ratio: 10.0,
+        thin_to_board: 8.0,
+        full_from_board: 12.0,
+        front_m: 8.0 * M_PER_FT,
+        end_share: 0.3,
+        buff_m: 4.0 * M_PER_FT,
+    };
+    let film = pattern.film().unwrap_or_else(|error| panic!("{error}"));
+    Shot { lane: Friction::oiled(Oiled { film, law: NEUTRAL_LAW }), ..shot }
+}
+
 fn main() {
     let mut criterion = Criterion::default()
         .sample_size(20)
@@ -55,6 +72,8 @@ fn main() {
         ("symmetric core, medium shot", &symmetric, shot(17.0, 300.0, 45.0, 40.0)),
         ("asymmetric core, high revs", &asymmetric, shot(19.0, 520.0, 60.0, 38.0)),
         ("asymmetric core, slow and straight", &asymmetric, shot(13.0, 150.0, 10.0, 42.0)),
+        ("symmetric core, medium shot on oil", &symmetric, on_oil(shot(17.0, 300.0, 45.0, 40.0))),
+        ("asymmetric core, high revs on oil", &asymmetric, on_oil(shot(19.0, 420.0, 45.0, 40.0))),
     ] {
         match roll(ball, &shot).map(|summary| summary.at_pins) {
             Ok(Some(pins)) => println!(

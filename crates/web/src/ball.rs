@@ -142,7 +142,7 @@ impl Ball {
     /// A `Problem` where the shot is wrong or cannot be followed.
     pub fn roll(&self, shot: &JsValue) -> Result<JsValue, JsValue> {
         let throw = Throw::read(json_text(shot)?.as_bytes()).map_err(thrown)?;
-        let shot = throw.shot().map_err(thrown)?;
+        let shot = throw.shot(&self.file.cover).map_err(thrown)?;
         let other = if throw.laid().as_ref() == self.drilled.as_ref().map(|drilled| &drilled.laid) {
             None
         } else {

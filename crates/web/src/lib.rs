@@ -3,6 +3,7 @@
 //! does not say.
 
 mod ball;
+mod oil;
 mod shot;
 // A canvas exists only in a browser.
 #[cfg(target_arch = "wasm32")]
@@ -10,6 +11,7 @@ mod view;
 mod wire;
 
 pub use ball::Ball;
+pub use oil::{friction_curve, oil_map, read_oil};
 pub use shot::{link, read_layout, read_shot, unlink};
 #[cfg(target_arch = "wasm32")]
 pub use view::View;

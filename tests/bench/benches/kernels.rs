@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use std::time::Duration;
 
 use criterion::Criterion;
-use format::{BallRef, ShotFile};
+use format::{BallRef, Lane, OilRef, ShotFile};
 use pithball_bench::{Rolling, Weighing};
 
 fn main() -> Result<(), Box<dyn Error>> {
@@ -26,10 +26,18 @@ fn main() -> Result<(), Box<dyn Error>> {
     let mut group = criterion.benchmark_group("roll");
     for (name, path) in files(&scenarios.join("shots"), ".shot.json")? {
         let text = fs::read_to_string(&path)?;
-        let BallRef::Path(ball) = ShotFile::read(text.as_bytes())?.ball else {
+        let file = ShotFile::read(text.as_bytes())?;
+        let BallRef::Path(ball) = file.ball else {
             return Err(format!("{}: the ball should be a path", path.display()).into());
         };
-        let rolling = Rolling::new(&fs::read_to_string(path.with_file_name(ball))?, &text)?;
+        let oil = match file.throw.lane {
+            Lane::Oiled(lane) => match lane.oil {
+                OilRef::Path(oil) => Some(fs::read_to_string(path.with_file_name(oil))?),
+                OilRef::Object(_) => None,
+            },
+            Lane::Zoned(_) => None,
+        };
+        let rolling = Rolling::new(&fs::read_to_string(path.with_file_name(ball))?, &text, oil)?;
         rolling.run(1)?;
         group.bench_function(name, |bencher| bencher.iter(|| rolling.run(1)));
     }

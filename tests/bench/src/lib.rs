@@ -3,7 +3,7 @@
 
 use std::hint::black_box;
 
-use format::{BallFile, ShotFile};
+use format::{BallFile, Lane, OilFile, OilRef, ShotFile};
 use physics::ball::Ball;
 use physics::roll::{RigidBall, Shot, roll};
 use physics::weigh::weigh;
@@ -44,15 +44,21 @@ pub struct Rolling {
 
 #[wasm_bindgen]
 impl Rolling {
-    /// From the text of a ball file and of a shot file, whose own ball is not looked at.
+    /// From the text of a ball file, of a shot file, whose own ball is not
+    /// looked at, and of the oil file that the shot names, if it does.
     ///
     /// # Errors
     /// What is wrong with a file.
     #[wasm_bindgen(constructor)]
-    pub fn new(ball: &str, shot: &str) -> Result<Self, String> {
+    pub fn new(ball: &str, shot: &str, oil: Option<String>) -> Result<Self, String> {
+        let said = |problem: format::Problem| problem.to_string();
+        let cover = BallFile::read(ball.as_bytes()).map_err(said)?.cover;
         let ball = RigidBall::from(&weigh(&read_ball(ball)?));
-        let file = ShotFile::read(shot.as_bytes()).map_err(|problem| problem.to_string())?;
-        Ok(Self { ball, shot: file.throw.shot().map_err(|problem| problem.to_string())? })
+        let mut file = ShotFile::read(shot.as_bytes()).map_err(said)?;
+        if let (Lane::Oiled(lane), Some(oil)) = (&mut file.throw.lane, oil) {
+            lane.oil = OilRef::Object(Box::new(OilFile::read(oil.as_bytes()).map_err(said)?));
+        }
+        Ok(Self { ball, shot: file.throw.shot(&cover).map_err(said)? })
     }
 
     /// Rolls the shot so many times; the sum of the times on the lane in seconds.

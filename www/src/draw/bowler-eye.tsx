@@ -1,13 +1,13 @@
 // The same shot as the bowler sees it: a true perspective, nothing stretched.
-import type { Roll, Zone } from "../types";
-import { oilShare } from "./lane";
+import type { Roll } from "../types";
+import type { Ground } from "./ground";
 import { ARROWS, BOARD_IN, boardToX, GUTTER_IN, LANE_FT, line, PINS, PIT_FT, WIDTH_IN } from "./lane-frame";
 import { momentAt, stretches } from "./moment";
 
 export interface EyeProps {
   id: string;
   roll: Roll;
-  zones: Zone[];
+  ground: Ground;
   radius_in: number;
   t_s: number | null;
   width_px: number;
@@ -45,7 +45,7 @@ const strip = (to: Project, x0: number, x1: number, y0: number, y1: number): str
   `${line([to(x0, y0), to(x0, y1), to(x1, y1), to(x1, y0)])}Z`;
 
 export function BowlerEye(props: EyeProps) {
-  const { id, roll, zones, radius_in, t_s, width_px, height_px } = props;
+  const { id, roll, ground, radius_in, t_s, width_px, height_px } = props;
   const { to, px_in } = camera(width_px, height_px);
   const now = t_s === null ? null : momentAt(roll, t_s);
   return (
@@ -61,12 +61,12 @@ export function BowlerEye(props: EyeProps) {
       <desc id={`${id}-desc`}>{props.desc}</desc>
       <path class="gutter" d={strip(to, -HALF_IN - GUTTER_IN, HALF_IN + GUTTER_IN, 0, PIT_FT)} />
       <path class="boards" d={strip(to, -HALF_IN, HALF_IN, NEAR_FT, PIT_FT)} />
-      {zones.map((zone) => (
+      {ground.tints.map(({ share, patches }, i) => (
         <path
-          key={zone.from_ft}
+          key={i}
           class="oil"
-          fill-opacity={oilShare(zone.mu)}
-          d={strip(to, -HALF_IN, HALF_IN, zone.from_ft, Math.min(zone.to_ft, PIT_FT))}
+          fill-opacity={share}
+          d={patches.map((p) => strip(to, p.x0_in, p.x1_in, p.from_ft, p.to_ft)).join("")}
         />
       ))}
       {[5, 10, 15, 20, 25, 30, 35].map((board) => {

@@ -1,6 +1,7 @@
 // The lane from above, width stretched: boards, feet, arrows, oil, the path by
 // phase, the breakpoint, the entry. Colours come from draw.css.
-import type { Hand, Roll, Zone } from "../types";
+import type { Hand, Roll } from "../types";
+import type { Ground as GroundData } from "./ground";
 import { ARROWS, boardToX, GUTTER_IN, LANE_FT, line, PINS, PIT_FT, type Place, WIDTH_IN } from "./lane-frame";
 import { momentAt, stretches } from "./moment";
 
@@ -8,7 +9,7 @@ export interface LaneProps {
   id: string;
   roll: Roll;
   hand: Hand;
-  zones: Zone[];
+  ground: GroundData;
   place: Place;
   /** The moment shown; null draws no ball and the whole path as gone over. */
   t_s: number | null;
@@ -19,9 +20,6 @@ export interface LaneProps {
 }
 
 const HALF_IN = WIDTH_IN / 2;
-
-/** Slippery lanes tint strongly, dry ones not at all; 0.2 is the usual figure for a dry lane. */
-export const oilShare = (mu: number): number => Math.min(1, Math.max(0, 1 - mu / 0.2));
 
 function box(place: Place, x0: number, y0: number, x1: number, y1: number) {
   const [ax, ay] = place.at(x0, y0);
@@ -52,26 +50,34 @@ export function LaneDrawing(props: LaneProps) {
   );
 }
 
-/** Dots as the round ends of dashes without length: they print as they are, where a pattern would be a bitmap. */
+const outline = ({ x, y, width, height }: ReturnType<typeof box>): string =>
+  `M${x.toFixed(1)} ${y.toFixed(1)}h${width.toFixed(1)}v${height.toFixed(1)}h${(-width).toFixed(1)}Z`;
+
+/**
+ * Dots as the round ends of dashes without length: they print as they are, where a pattern would be a bitmap.
+ * They lie on one lattice over the whole drawing, so that patches join.
+ */
 function dots({ x, y, width, height }: ReturnType<typeof box>): string {
   let path = "";
-  for (let row = 0; 1.5 + 3 * row < height; row++) {
-    path += `M${x + (row % 2 ? 4.5 : 1.5)} ${y + 1.5 + 3 * row}H${x + width}`;
+  for (let row = Math.ceil((y - 1.5) / 3); 1.5 + 3 * row < y + height; row++) {
+    const shift = row % 2 ? 4.5 : 1.5;
+    const from = shift + 6 * Math.ceil((x - shift) / 6);
+    if (from < x + width) path += `M${from} ${1.5 + 3 * row}H${(x + width).toFixed(1)}`;
   }
   return path;
 }
 
-function Ground({ place, zones }: LaneProps) {
+function Ground({ place, ground }: LaneProps) {
   return (
     <g>
       <rect class="gutter" {...box(place, -HALF_IN - GUTTER_IN, 0, HALF_IN + GUTTER_IN, PIT_FT)} />
       <rect class="boards" {...box(place, -HALF_IN, -1.2, HALF_IN, PIT_FT)} />
-      {zones.map((zone) => {
-        const area = box(place, -HALF_IN, zone.from_ft, HALF_IN, Math.min(zone.to_ft, PIT_FT));
+      {ground.tints.map(({ share, patches }, i) => {
+        const areas = patches.map((p) => box(place, p.x0_in, p.from_ft, p.x1_in, p.to_ft));
         return (
-          <g key={zone.from_ft}>
-            <rect class="oil" fill-opacity={oilShare(zone.mu)} {...area} />
-            <path class="oil-dot" stroke-opacity={0.35 * oilShare(zone.mu)} d={dots(area)} />
+          <g key={i}>
+            <path class="oil" fill-opacity={share} d={areas.map(outline).join("")} />
+            <path class="oil-dot" stroke-opacity={0.35 * share} d={areas.map(dots).join("")} />
           </g>
         );
       })}
@@ -100,9 +106,9 @@ function numbered(place: Place): number[] {
   return Math.abs(ten - five) < 10 ? [10, 20, 30] : [5, 10, 15, 20, 25, 30, 35];
 }
 
-function Rulers({ place, hand, zones, metric }: LaneProps) {
+function Rulers({ place, hand, ground, metric }: LaneProps) {
   const marks = metric ? [0, 3, 6, 9, 12, 15, 18] : [0, 10, 20, 30, 40, 50, 60];
-  const oil = zones.filter((zone) => oilShare(zone.mu) > 0.5).at(-1);
+  const end_ft = ground.oil_end_ft;
   const side = HALF_IN + GUTTER_IN;
   return (
     <g class="ruler">
@@ -124,8 +130,8 @@ function Rulers({ place, hand, zones, metric }: LaneProps) {
           </text>
         );
       })}
-      {oil && oil.to_ft < LANE_FT && (
-        <path class="oil-end" d={line([place.at(-HALF_IN, oil.to_ft), place.at(HALF_IN, oil.to_ft)])} />
+      {end_ft !== null && (
+        <path class="oil-end" d={line([place.at(-HALF_IN, end_ft), place.at(HALF_IN, end_ft)])} />
       )}
     </g>
   );

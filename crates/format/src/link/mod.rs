@@ -86,14 +86,15 @@ impl ShotFile {
 fn open(json: &[u8]) -> Result<ShotFile, Problem> {
     check_texts(&Tree::parse(json)?, "")?;
     let shot = ShotFile::read(json)?;
-    match &shot.ball {
-        BallRef::Object(ball) => ball.build().map_err(|problem| problem.within("ball"))?,
+    let ball = match &shot.ball {
+        BallRef::Object(ball) => ball,
         BallRef::Path(path) => {
             return Err(Problem::new("ball", quote(path), "the ball itself")
                 .saying("A link holds the ball itself, and here is only the name of its file."));
         }
     };
-    shot.throw.shot()?;
+    ball.build().map_err(|problem| problem.within("ball"))?;
+    shot.throw.shot(&ball.cover)?;
     Ok(shot)
 }
 

@@ -1,6 +1,10 @@
-//! Coulomb friction between ball and lane, by distance from the foul line.
+//! Coulomb friction between ball and lane: by distance from the foul line in
+//! zones, or by the thickness of the oil at each point.
+
+use std::sync::Arc;
 
 use super::COVERED_M;
+use super::oil::Oiled;
 
 /// How closely zones must join, in metres: rounding of a conversion from feet.
 const JOIN_M: f64 = 1e-9;
@@ -18,11 +22,19 @@ pub struct Zone {
     pub mu: f64,
 }
 
-/// Friction of a whole lane: zones that cover it without gap or overlap.
+/// Friction of a whole lane. Copies of an oiled lane share its map.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Friction {
-    zones: Vec<Zone>,
+pub struct Friction(Surface);
+
+#[derive(Clone, Debug, PartialEq)]
+enum Surface {
+    /// Zones that cover the lane without gap or overlap, in order.
+    Zones(Vec<Zone>),
+    Oiled(Arc<Oiled>),
 }
+
+/// An oiled lane is one stretch; its friction is not the zone's.
+const WHOLE: [Zone; 1] = [Zone { from_m: 0.0, to_m: COVERED_M, mu: 0.0 }];
 
 /// Why zones do not make a lane. `zone` counts from 0 in the order given.
 #[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
@@ -93,7 +105,7 @@ impl Friction {
         if reached_m < COVERED_M - JOIN_M {
             return Err(FrictionError::Short { found_m: reached_m });
         }
-        Ok(Self { zones: sorted })
+        Ok(Self(Surface::Zones(sorted)))
     }
 
     /// The same friction everywhere.
@@ -104,9 +116,27 @@ impl Friction {
         Self::from_zones(&[Zone { from_m: 0.0, to_m: COVERED_M, mu }])
     }
 
-    /// The zones from the foul line to the pit.
+    /// Friction by the oil at each point.
     #[must_use]
-    pub fn zones(&self) -> &[Zone] {
-        &self.zones
+    pub fn oiled(lane: Oiled) -> Self {
+        Self(Surface::Oiled(Arc::new(lane)))
+    }
+
+    /// The oil and its law; none where friction is given in zones.
+    #[must_use]
+    pub fn oil(&self) -> Option<&Oiled> {
+        match &self.0 {
+            Surface::Zones(_) => None,
+            Surface::Oiled(lane) => Some(lane),
+        }
+    }
+
+    /// Stretches from the foul line to the pit within which friction has no
+    /// jump: the zones, or one under oil, whose `mu` then says nothing.
+    pub(crate) fn stretches(&self) -> &[Zone] {
+        match &self.0 {
+            Surface::Zones(zones) => zones,
+            Surface::Oiled(_) => &WHOLE,
+        }
     }
 }

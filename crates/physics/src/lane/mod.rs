@@ -1,9 +1,11 @@
-//! The lane: its size, its boards, and its friction by distance.
+//! The lane: its size, its boards, its oil and its friction.
 //!
 //! Lane frame: origin on the foul line at the lane's centre line, +y towards
 //! the pins, +x to the right of a bowler who faces the pins, +z up.
 
+pub mod cover;
 mod friction;
+pub mod oil;
 
 pub use friction::{Friction, FrictionError, Zone};
 

@@ -19,6 +19,7 @@
 use nalgebra::{Matrix3, Vector2, Vector3};
 
 use super::shot::RigidBall;
+use crate::lane::oil::Oiled;
 use crate::units::GRAVITY_M_S2;
 
 /// Components of the state.
@@ -34,13 +35,40 @@ pub(super) const Y: usize = 1;
 /// beyond μN: rounding must not make a rolling ball slip where μ is 0.
 const FRICTION_SLACK: f64 = 1e-10;
 
+/// Friction of the stretch of lane that the ball is on.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum Ground<'a> {
+    /// The same everywhere.
+    Even(f64),
+    /// By the oil under the contact.
+    Oiled(&'a Oiled),
+}
+
+impl Ground<'_> {
+    /// Friction under the ball.
+    #[inline(always)]
+    pub(super) fn mu(&self, y: &State) -> f64 {
+        match self {
+            Self::Even(mu) => *mu,
+            Self::Oiled(lane) => lane.mu_at(y[0], y[1]),
+        }
+    }
+}
+
 /// What the contact does, and so which equations hold.
 #[derive(Clone, Copy, Debug)]
-pub(super) enum Contact {
-    /// It slips on a lane with this friction.
-    Slip { mu: f64 },
-    /// It is at rest on a lane with this friction.
-    Roll { mu: f64 },
+pub(super) enum Contact<'a> {
+    /// It slips.
+    Slip { on: Ground<'a> },
+    /// It is at rest on the lane.
+    Roll { on: Ground<'a> },
+}
+
+impl<'a> Contact<'a> {
+    pub(super) fn ground(&self) -> Ground<'a> {
+        let (Self::Slip { on } | Self::Roll { on }) = self;
+        *on
+    }
 }
 
 /// Rates of change of the state, and the forces behind them.
@@ -159,10 +187,10 @@ impl Body {
 
     /// Rates of change under the contact's law.
     #[inline(always)]
-    pub(super) fn rates(&self, contact: &Contact, y: &State) -> Rates {
+    pub(super) fn rates(&self, contact: &Contact<'_>, y: &State) -> Rates {
         match contact {
-            Contact::Slip { mu } => self.slipping(*mu, y),
-            Contact::Roll { mu } => self.rolling(*mu, y),
+            Contact::Slip { on } => self.slipping(on.mu(y), y),
+            Contact::Roll { on } => self.rolling(on.mu(y), y),
         }
     }
 

@@ -32,6 +32,8 @@ const STILL: f64 = 140.0;
 const LATE_S: f64 = 2e-3;
 /// Relative tolerance of one step in velocity.
 pub(super) const STANDARD: f64 = 7e-8;
+/// The same over oil, whose film is less smooth than the method would like.
+pub(super) const ON_OIL: f64 = 3.5e-8;
 
 /// Tolerance of each component.
 pub(super) struct Control {

@@ -2,8 +2,8 @@
 //!
 //! The model: a rigid ball with its full inertia tensor and the offset of its
 //! centre of gravity; its geometric sphere stays on a flat lane; gravity;
-//! Coulomb friction at the one contact point, opposite to the slip while it
-//! slips, and whatever keeps the contact at rest, as long as that needs at
+//! Coulomb friction at the one contact point, by zone or by the oil there,
+//! opposite to the slip while it slips, and whatever keeps the contact at rest, as long as that needs at
 //! most μN, once slip has stopped. No rolling resistance, no spin friction,
 //! no air, no bounce.
 //!
@@ -105,12 +105,13 @@ fn phase(summary: &Summary, time_s: f64) -> Phase {
 }
 
 /// Follows a shot, showing each finished step (and whether it was the last).
-fn follow(ball: &RigidBall, shot: &Shot, see: &mut dyn FnMut(&Run, &Leg, bool)) -> Result<Summary, ShotError> {
+fn follow(ball: &RigidBall, shot: &Shot, see: &mut dyn FnMut(&Run<'_>, &Leg<'_>, bool)) -> Result<Summary, ShotError> {
     ball.check()?;
     shot.check(ball.radius_m)?;
     let body = Body::new(ball);
     let start = start::state(shot, ball.radius_m);
-    once(&body, shot, &start, control::STANDARD, see)
+    let tolerance = if shot.lane.oil().is_some() { control::ON_OIL } else { control::STANDARD };
+    once(&body, shot, &start, tolerance, see)
 }
 
 fn once(
@@ -118,9 +119,9 @@ fn once(
     shot: &Shot,
     start: &State,
     tolerance: f64,
-    see: &mut dyn FnMut(&Run, &Leg, bool),
+    see: &mut dyn FnMut(&Run<'_>, &Leg<'_>, bool),
 ) -> Result<Summary, ShotError> {
-    let mut run = Run::new(body, shot.lane.zones(), shot.hand.side(), *start, tolerance)?;
+    let mut run = Run::new(body, &shot.lane, shot.hand.side(), *start, tolerance)?;
     for _ in 0..STEP_LIMIT {
         let (leg, end) = run.advance()?;
         see(&run, &leg, end.is_some());
@@ -131,7 +132,7 @@ fn once(
     Err(ShotError::TooManySteps { time_s: run.time_s, distance_m: run.y[body::Y] })
 }
 
-fn summarise(run: &Run, hand: Hand, start: &State, end: End) -> Summary {
+fn summarise(run: &Run<'_>, hand: Hand, start: &State, end: End) -> Summary {
     let y = &run.y;
     let at_pins = (end == End::Pins).then(|| {
         let (position_m, velocity_m_s) = run.control.bounds(run.time_s);
@@ -171,7 +172,7 @@ fn angle_between(a: &Vector3<f64>, b: &Vector3<f64>) -> Option<f64> {
     (a.norm() > NO_SPIN_RAD_S && b.norm() > NO_SPIN_RAD_S).then(|| libm::atan2(a.cross(b).norm(), a.dot(b)))
 }
 
-impl Leg {
+impl Leg<'_> {
     /// The state within this step, by the same step taken shorter.
     fn sample(&self, body: &Body, time_s: f64, named: &Vector3<f64>) -> Sample {
         let h = time_s - self.time_s;
@@ -180,8 +181,16 @@ impl Leg {
     }
 }
 
-fn sample(body: &Body, time_s: f64, y: &State, normal_n: f64, contact: &body::Contact, named: &Vector3<f64>) -> Sample {
+fn sample(
+    body: &Body,
+    time_s: f64,
+    y: &State,
+    normal_n: f64,
+    contact: &body::Contact<'_>,
+    named: &Vector3<f64>,
+) -> Sample {
     let spin = omega(y);
+    let on = contact.ground();
     let way = if spin.norm() > NO_SPIN_RAD_S { spin } else { *named };
     Sample {
         time_s,
@@ -195,6 +204,11 @@ fn sample(body: &Body, time_s: f64, y: &State, normal_n: f64, contact: &body::Co
         axis_body: Body::in_ball(y, &way).normalize(),
         contact_body: Body::in_ball(y, &-Vector3::z()),
         normal_n,
+        mu: on.mu(y),
+        film_m: match on {
+            body::Ground::Even(_) => None,
+            body::Ground::Oiled(lane) => Some(lane.film.at_m(y[0], y[1])),
+        },
         phase: Phase::Skid,
         turn: turn(y),
     }

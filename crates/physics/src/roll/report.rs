@@ -134,6 +134,11 @@ pub struct Sample {
     pub contact_body: Vector3<f64>,
     /// Force of the lane on the ball, upwards.
     pub normal_n: f64,
+    /// Coefficient of friction under the contact.
+    pub mu: f64,
+    /// Thickness of the oil under the contact; none where friction is given
+    /// in zones.
+    pub film_m: Option<f64>,
     /// Part of the path.
     pub phase: Phase,
     /// Turns ball axes into lane axes.

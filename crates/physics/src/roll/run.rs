@@ -8,12 +8,12 @@
 //! meaning beyond. Steps approach it, each taking most of what is left.
 
 use super::ShotError;
-use super::body::{Body, Contact, Rates, State, Y};
+use super::body::{Body, Contact, Ground, Rates, State, Y};
 use super::control::Control;
 use super::dop853::{Step, step};
 use super::report::{End, Moment};
 use super::watch::{Point, Watch};
-use crate::lane::{EDGE_M, PINS_M, Zone};
+use crate::lane::{EDGE_M, Friction, PINS_M, Zone};
 
 /// A run is given up after this time: 10 minutes. A ball at a twentieth of
 /// walking pace reaches the pins in less.
@@ -23,6 +23,13 @@ pub const STEP_LIMIT: u32 = 1_000_000;
 
 /// Most the ball may turn in one step, for what is noticed along the way.
 const STEP_TURN_RAD: f64 = 3.0;
+/// Furthest the ball may go in one step over oil, lest a step see nothing of
+/// a narrow streak.
+const OIL_STEP_M: f64 = 0.9;
+/// What the estimate of a step's error is multiplied by over oil: the film has
+/// no third derivative at the cells' middles, which the method's estimate
+/// takes for granted, and an error of place changes the friction.
+const OIL_DOUBT: f64 = 4.0;
 /// First step.
 const FIRST_STEP_S: f64 = 5e-3;
 /// First step of slip that has just begun.
@@ -54,9 +61,10 @@ pub(super) enum Event {
 /// A ball on its way.
 pub(super) struct Run<'a> {
     pub(super) body: &'a Body,
+    lane: &'a Friction,
     zones: &'a [Zone],
     zone: usize,
-    pub(super) contact: Contact,
+    pub(super) contact: Contact<'a>,
     pub(super) time_s: f64,
     pub(super) y: State,
     pub(super) now: Rates,
@@ -69,26 +77,34 @@ pub(super) struct Run<'a> {
 }
 
 /// A finished step, for samples within it.
-pub(super) struct Leg {
-    pub(super) contact: Contact,
+pub(super) struct Leg<'a> {
+    pub(super) contact: Contact<'a>,
     pub(super) time_s: f64,
     pub(super) y: State,
     pub(super) rates: Rates,
 }
 
+/// Friction of a stretch of the lane.
+fn ground(lane: &Friction, stretch: usize) -> Ground<'_> {
+    match lane.oil() {
+        Some(oiled) => Ground::Oiled(oiled),
+        None => Ground::Even(lane.stretches().get(stretch).map_or(0.0, |zone| zone.mu)),
+    }
+}
+
 impl<'a> Run<'a> {
     pub(super) fn new(
         body: &'a Body,
-        zones: &'a [Zone],
+        lane: &'a Friction,
         side: f64,
         y: State,
         tolerance: f64,
     ) -> Result<Self, ShotError> {
-        let mu = zones.first().map_or(0.0, |zone| zone.mu);
-        let contact = Contact::Slip { mu };
+        let contact = Contact::Slip { on: ground(lane, 0) };
         let mut run = Self {
             body,
-            zones,
+            lane,
+            zones: lane.stretches(),
             zone: 0,
             contact,
             time_s: 0.0,
@@ -136,7 +152,7 @@ impl<'a> Run<'a> {
     /// begins. The impulse that is still needed is given at once; what that
     /// changes is of second order in the time it would have taken.
     fn settle(&mut self) {
-        let Contact::Slip { mu } = self.contact else { return };
+        let Contact::Slip { on } = self.contact else { return };
         let slip = self.body.slip(&self.y);
         let (size, still) = (slip.norm(), self.still_m_s());
         if size > still {
@@ -149,7 +165,7 @@ impl<'a> Run<'a> {
             return;
         }
         let gripped = self.body.grip(&self.y);
-        let rolling = Contact::Roll { mu };
+        let rolling = Contact::Roll { on };
         let rates = self.body.rates(&rolling, &gripped);
         if rates.margin_n >= 0.0 && rates.normal_n > 0.0 {
             self.control.add_velocity(self.time_s, error);
@@ -161,13 +177,13 @@ impl<'a> Run<'a> {
             self.next_s = self.next_s.max(self.free_s);
         } else if size == 0.0 {
             self.now = rates;
-            self.let_go(mu, SEED_S);
+            self.let_go(on, SEED_S);
         }
     }
 
     /// Slip begins, against the friction that would have been needed; `late_s`
     /// is how long it has lacked so much, by which there is some slip already.
-    fn let_go(&mut self, mu: f64, late_s: f64) {
+    fn let_go(&mut self, on: Ground<'a>, late_s: f64) {
         let size = self.now.friction_n.norm();
         if size > 0.0 {
             let push = self.now.friction_n * (self.now.margin_n / size * late_s);
@@ -175,7 +191,7 @@ impl<'a> Run<'a> {
             let given = self.body.slip_per_push * push.norm();
             self.control.add_velocity(self.time_s, PUSH_ERROR * given * late_s * self.now.d[11]);
         }
-        self.contact = Contact::Slip { mu };
+        self.contact = Contact::Slip { on };
         self.now = self.rates(&self.y);
         let size = self.body.slip(&self.y).norm();
         let stiff_s = size / (self.body.slip_per_push * self.now.friction_n.norm());
@@ -184,7 +200,7 @@ impl<'a> Run<'a> {
     }
 
     /// Goes one step on. The step just taken, and how the run ended if it did.
-    pub(super) fn advance(&mut self) -> Result<(Leg, Option<End>), ShotError> {
+    pub(super) fn advance(&mut self) -> Result<(Leg<'a>, Option<End>), ShotError> {
         let mut taken = self.attempt();
         let mut event = Event::None;
         if let Contact::Roll { .. } = self.contact {
@@ -227,7 +243,7 @@ impl<'a> Run<'a> {
     /// Where slip is so small that its direction turns faster than the ball,
     /// the next step changes with it; and where slip shrinks, is turned about
     /// and grows again, an error of its direction grows too.
-    fn watch_slip(&mut self, leg: &Leg) {
+    fn watch_slip(&mut self, leg: &Leg<'_>) {
         let (Contact::Slip { .. }, Contact::Slip { .. }) = (leg.contact, self.contact) else { return };
         let (was, is) = (self.body.slip(&leg.y), self.body.slip(&self.y));
         let (before, after) = (was.norm(), is.norm());
@@ -252,19 +268,19 @@ impl<'a> Run<'a> {
             Event::ZoneStart if self.zone == 0 => return Some(End::FoulLine),
             Event::ZoneEnd | Event::ZoneStart => {
                 self.zone = if event == Event::ZoneEnd { self.zone + 1 } else { self.zone - 1 };
-                let mu = self.zones[self.zone].mu;
+                let on = ground(self.lane, self.zone);
                 self.contact = match self.contact {
-                    Contact::Slip { .. } => Contact::Slip { mu },
-                    Contact::Roll { .. } => Contact::Roll { mu },
+                    Contact::Slip { .. } => Contact::Slip { on },
+                    Contact::Roll { .. } => Contact::Roll { on },
                 };
                 self.now = self.rates(&self.y);
                 if self.now.margin_n < 0.0 {
-                    self.let_go(mu, SEED_S);
+                    self.let_go(on, SEED_S);
                 }
             }
             Event::Slips => {
                 let late_s = self.lacking_since_s();
-                self.let_go(self.zones[self.zone].mu, late_s / 2.0);
+                self.let_go(self.contact.ground(), late_s / 2.0);
             }
         }
         None
@@ -285,6 +301,9 @@ impl<'a> Run<'a> {
     fn longest(&self) -> f64 {
         let spin = self.now.d[11];
         let mut longest = (TIME_LIMIT_S - self.time_s).min(STEP_TURN_RAD / spin.max(0.1));
+        if let Ground::Oiled(_) = self.contact.ground() {
+            longest = longest.min(OIL_STEP_M / (self.y[2] * self.y[2] + self.y[3] * self.y[3]).sqrt());
+        }
         if let Contact::Slip { .. } = self.contact {
             let slip = self.body.slip(&self.y);
             let size = slip.norm();
@@ -308,7 +327,8 @@ impl<'a> Run<'a> {
             let reversed = slips && slip.dot(&self.body.slip(&taken.state)) < 0.0;
             let sound = taken.least_normal_n > 0.0 && !reversed;
             if h <= LEAST_STEP_S || (sound && norm <= 1.0) {
-                self.control.add(self.time_s, &self.y, &taken, share);
+                let doubt = if let Ground::Oiled(_) = self.contact.ground() { OIL_DOUBT } else { 1.0 };
+                self.control.add(self.time_s, &self.y, &taken, share * doubt);
                 let next_s = h * Control::factor(norm);
                 // A step cut short says nothing of the next.
                 self.next_s = if h < longest { next_s } else { next_s.max(self.next_s) };

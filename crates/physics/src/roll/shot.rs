@@ -72,7 +72,7 @@ pub struct Shot {
     pub release: Release,
     /// How the ball sits in the hand.
     pub layout: Layout,
-    /// Friction by distance.
+    /// Friction, by zone or by oil.
     pub lane: Friction,
 }
 

@@ -81,7 +81,7 @@ impl Watch {
     }
 
     /// Takes note of a finished step.
-    pub(super) fn step(&mut self, body: &Body, contact: &Contact, from: Point, to: Point) {
+    pub(super) fn step(&mut self, body: &Body, contact: &Contact<'_>, from: Point, to: Point) {
         self.look_for_breakpoint(&from, &to);
         self.pull(body, contact, &from);
         self.pull(body, contact, &to);
@@ -112,11 +112,12 @@ impl Watch {
     }
 
     /// Notes the friction that acts sideways, per weight.
-    fn pull(&mut self, body: &Body, contact: &Contact, at: &Point) {
-        let Contact::Slip { mu, .. } = contact else {
+    fn pull(&mut self, body: &Body, contact: &Contact<'_>, at: &Point) {
+        let Contact::Slip { on } = contact else {
             self.pulled = None;
             return;
         };
+        let mu = on.mu(at.y);
         let (slip, speed) = (body.slip(at.y), (at.y[2] * at.y[2] + at.y[3] * at.y[3]).sqrt());
         let size = slip.norm() * speed;
         let sideways = if size > 0.0 { mu * (at.y[2] * slip.y - at.y[3] * slip.x) / size } else { 0.0 };

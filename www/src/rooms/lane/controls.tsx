@@ -4,6 +4,7 @@ import { Term } from "../../parts/term";
 import { type Shot, useStore } from "../../store";
 import type { Hand, Layout, Release, Zone } from "../../types";
 import type { Quantity } from "../../units";
+import { OilControls } from "./oil-controls";
 
 interface Row<Key> {
   key: Key;
@@ -137,7 +138,7 @@ export function Controls() {
           />
         ))}
       </fieldset>
-      <LaneControls zones={shot.lane.zones} />
+      {"zones" in shot.lane ? <LaneControls zones={shot.lane.zones} /> : <OilControls lane={shot.lane} />}
     </div>
   );
 }
@@ -164,7 +165,10 @@ function LaneControls({ zones }: { zones: Zone[] }) {
   const wrong = store.derived.value.shotProblem;
 
   function edit(change: (zones: Zone[]) => Zone[], key: string) {
-    store.editShot((old) => ({ ...old, lane: { ...old.lane, zones: change(old.lane.zones) } }), key);
+    store.editShot(
+      (old) => ("zones" in old.lane ? { ...old, lane: { ...old.lane, zones: change(old.lane.zones) } } : old),
+      key,
+    );
   }
 
   function setEnd(at: number, to_ft: number) {

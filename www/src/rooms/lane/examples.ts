@@ -5,19 +5,29 @@ import ball3 from "../../../../scenarios/balls/no-3-three-piece.ball.json";
 import ball4 from "../../../../scenarios/balls/no-4-nested-core.ball.json";
 import ball5 from "../../../../scenarios/balls/no-5-thick-cover.ball.json";
 import ball6 from "../../../../scenarios/balls/no-6-five-piece.ball.json";
+import flatOil from "../../../../scenarios/oil/flat.oil.json";
+import houseOil from "../../../../scenarios/oil/house.oil.json";
+import longPatternOil from "../../../../scenarios/oil/long.oil.json";
+import shortOil from "../../../../scenarios/oil/short.oil.json";
+import wetDryOil from "../../../../scenarios/oil/wet-dry.oil.json";
 import dryLane from "../../../../scenarios/shots/dry-lane.shot.json";
+import flatPattern from "../../../../scenarios/shots/flat-pattern.shot.json";
 import gutter from "../../../../scenarios/shots/gutter.shot.json";
+import housePattern from "../../../../scenarios/shots/house-pattern.shot.json";
 import highRevs from "../../../../scenarios/shots/league-high-revs.shot.json";
 import lowRevs from "../../../../scenarios/shots/league-low-revs.shot.json";
 import medium from "../../../../scenarios/shots/league-medium.shot.json";
 import leftHander from "../../../../scenarios/shots/left-hander.shot.json";
 import longOil from "../../../../scenarios/shots/long-oil.shot.json";
+import longPattern from "../../../../scenarios/shots/long-pattern.shot.json";
 import opening from "../../../../scenarios/shots/opening.shot.json";
+import shortPattern from "../../../../scenarios/shots/short-pattern.shot.json";
 import straight from "../../../../scenarios/shots/straight-spare.shot.json";
 import student from "../../../../scenarios/shots/student.shot.json";
 import twoHanded from "../../../../scenarios/shots/two-handed.shot.json";
+import wetDryStep from "../../../../scenarios/shots/wet-dry-step.shot.json";
 import type { Shot } from "../../store";
-import type { BallFile, ShotFile } from "../../types";
+import type { BallFile, Lane, OilFile, ShotFile } from "../../types";
 
 export interface Example {
   name: string;
@@ -40,9 +50,31 @@ const SHOTS = [
   student,
   straight,
   gutter,
+  housePattern,
+  wetDryStep,
+  flatPattern,
+  shortPattern,
+  longPattern,
 ] as unknown as (ShotFile & { ball: string })[];
 
-export const EXAMPLES: Example[] = SHOTS.flatMap(({ ball: path, ...shot }) => {
+/** By the name of their file. */
+const OILS = {
+  flat: flatOil,
+  house: houseOil,
+  long: longPatternOil,
+  short: shortOil,
+  "wet-dry": wetDryOil,
+} as unknown as Record<string, OilFile>;
+
+/** In the page a lane's oil stands in the shot itself. */
+function withOil(lane: Lane): Lane {
+  if ("zones" in lane || typeof lane.oil !== "string") return lane;
+  const oil = OILS[/([\w-]+)\.oil\.json$/.exec(lane.oil)?.[1] ?? ""];
+  return oil ? { ...lane, oil } : lane;
+}
+
+export const EXAMPLES: Example[] = SHOTS.flatMap(({ ball: path, ...file }) => {
+  const shot = { ...file, lane: withOil(file.lane) };
   const number = /no-(\d)-/.exec(path)?.[1];
   const ball = BALLS[Number(number) - 1];
   return ball ? [{ name: shot.name ?? "", note: shot.note ?? "", shot, ball }] : [];

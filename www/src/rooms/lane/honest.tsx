@@ -24,7 +24,8 @@ interface Twins {
 function twins(store: Store, of: Derived): Twins {
   const { weighed, file, shot } = of;
   const rg_in = averageRg(weighed);
-  const round = (rg: number) => throwBall(store, roundBall(weighed.mass_kg, rg, file.diameter_in), shot);
+  const round = (rg: number) =>
+    throwBall(store, roundBall(weighed.mass_kg, rg, file.diameter_in, file.cover), shot);
   return { of, rg_in, round: round(rg_in), higher: round(rg_in + RG_STEP_IN) };
 }
 
@@ -71,9 +72,9 @@ export function Honest() {
       {found?.of === derived && !derived.shotProblem && <Compared found={found} units={units} />}
       <LastChange derived={derived} units={units} />
       <p class="lane-limits">
-        The model: a rigid ball on a flat, level lane; sliding friction by distance only. No bounce, no pins,
-        no wear of the oil, no slope or grain of the boards, no air. Friction figures are as quoted from the
-        physics literature, from memory.
+        The model: a rigid ball on a flat, level lane; sliding friction by distance, or by the oil under the
+        ball. No bounce, no pins, no wear of the oil, no slope or grain of the boards, no air. Friction
+        figures are as quoted from the physics literature, from memory.
       </p>
     </div>
   );

@@ -2,6 +2,7 @@ import type { Signal } from "@preact/signals";
 import { useEffect, useMemo } from "preact/hooks";
 import { BowlerEye } from "../../draw/bowler-eye";
 import { Globe, track } from "../../draw/globe";
+import { groundOf } from "../../draw/ground";
 import { LaneDrawing } from "../../draw/lane";
 import { place } from "../../draw/lane-frame";
 import { endOf, momentAt } from "../../draw/moment";
@@ -15,7 +16,7 @@ import { whatHappened } from "./sentence";
 import { Transport } from "./transport";
 
 const READING =
-  "On the lane: dots are oil; long dashes are skid, short dashes hook, a solid line roll; ball, pins and arrows are marks, not to scale. On the ball: rings (thin, thicker, thick) show where the lane has touched it, the wedge where it touches now, the diamond the PAP, where the axis it spins about left the ball at release.";
+  "On the lane: dots and tint are oil, stronger where there is more; long dashes are skid, short dashes hook, a solid line roll; ball, pins and arrows are marks, not to scale. On the ball: rings (thin, thicker, thick) show where the lane has touched it, the wedge where it touches now, the diamond the PAP, where the axis it spins about left the ball at release.";
 
 /** The shot as pictures of one moment: from above, as the bowler sees it, and the ball close up. */
 export function Stage({ t_s }: { t_s: Signal<number> }) {
@@ -36,7 +37,8 @@ export function Stage({ t_s }: { t_s: Signal<number> }) {
   const said = whatHappened(roll, shot.hand, units);
   const layout = size && shown && place(size.width_px, size.height_px);
   const now = momentAt(roll, player.t_s);
-  const common = { roll, hand: shot.hand, zones: shot.lane.zones };
+  const ground = useMemo(() => groundOf(store.wasm, shot.lane), [shot.lane]);
+  const common = { roll, hand: shot.hand, ground };
   return (
     <div class="stage">
       <div class="stage-top">

@@ -2,7 +2,7 @@
 // have no differential, with a weight and an RG as asked.
 import type { Shot, Store } from "../../store";
 import { isProblem } from "../../store";
-import type { BallFile, Roll, WasmBall, Weighed } from "../../types";
+import type { BallFile, Coverstock, Roll, WasmBall, Weighed } from "../../types";
 
 const G_PER_KG = 1000;
 const CC_PER_IN3 = 2.54 ** 3;
@@ -18,7 +18,12 @@ export const averageRg = ({ rg_in: { low, middle, high } }: Weighed): number =>
  * linear in the two densities: M = ρ₁V₁ + ρ₂V₂ and M·RG² = ρ₁J₁ + ρ₂J₂, with
  * J = ⅖·V·r² for a sphere and the difference of two for the shell (handbook).
  */
-export function roundBall(mass_kg: number, rg_in: number, diameter_in: number): BallFile | null {
+export function roundBall(
+  mass_kg: number,
+  rg_in: number,
+  diameter_in: number,
+  { family, finish }: Pick<Coverstock, "family" | "finish"> = {},
+): BallFile | null {
   const r = diameter_in / 2;
   const core = r * CORE_SHARE;
   const volume = (radius: number) => (4 / 3) * Math.PI * radius ** 3;
@@ -34,7 +39,8 @@ export function roundBall(mass_kg: number, rg_in: number, diameter_in: number): 
     format: "pithball.ball/1",
     name: "round",
     diameter_in,
-    cover: { density_g_cc: cover },
+    // The same surface as the ball it stands beside: oil tells them apart.
+    cover: { density_g_cc: cover, ...(family && { family }), ...(finish && { finish }) },
     pieces: [{ name: "core", density_g_cc: inside, shape: { kind: "sphere", diameter_in: 2 * core } }],
   };
 }

@@ -1,4 +1,5 @@
 import "../../draw/draw.css";
+import { groundOf } from "../../draw/ground";
 import { LaneDrawing } from "../../draw/lane";
 import { place } from "../../draw/lane-frame";
 import { type Shot, type Units, useStore } from "../../store";
@@ -127,6 +128,7 @@ interface LaneProps {
 
 /** The lane from above, and in words. */
 function Lane({ told, shot, letter, units }: LaneProps) {
+  const { wasm } = useStore();
   const said = whatHappened(told.roll, shot.hand, units);
   return (
     <figure class="sheet-lane">
@@ -140,7 +142,7 @@ function Lane({ told, shot, letter, units }: LaneProps) {
           id={`sheet-lane-${letter ?? "A"}`}
           roll={told.roll}
           hand={shot.hand}
-          zones={shot.lane.zones}
+          ground={groundOf(wasm, shot.lane)}
           place={place(700, letter ? 94 : 150)}
           t_s={null}
           metric={units === "metric"}
