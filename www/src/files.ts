@@ -1,5 +1,7 @@
-// Opens and saves the files a person keeps: NAME.ball.json and NAME.shot.json.
+// Opens and saves the files a person keeps: NAME.ball.json, NAME.shot.json and
+// NAME.layout.json.
 
+import { layoutOf, withLayout } from "./rooms/bench/grip";
 import { wholeShot } from "./share/link";
 import { type Doc, isProblem, type Shot, type Store } from "./store";
 import type { BallFile } from "./types";
@@ -34,7 +36,13 @@ export function saveShot(doc: Doc): void {
   download(fileName(name, "shot.json"), `${JSON.stringify(wholeShot(doc), null, 2)}\n`);
 }
 
-/** Opens either kind of file and says what came of it. */
+/** Hand, layout and grip by themselves. */
+export function saveLayout(doc: Doc): void {
+  const file = layoutOf(doc);
+  if (file) download(fileName(file.name ?? "", "layout.json"), `${JSON.stringify(file, null, 2)}\n`);
+}
+
+/** Opens any kind of file and says what came of it. */
 export async function open(store: Store, file: File): Promise<void> {
   if (file.size > MOST_BYTES) {
     store.notice.value = `${file.name} was not opened: it is larger than 4 MiB.`;
@@ -42,9 +50,7 @@ export async function open(store: Store, file: File): Promise<void> {
   }
   const text = await file.text();
   try {
-    store.notice.value = isShotText(text)
-      ? openShot(store, text, file.name)
-      : openBall(store, text, file.name);
+    store.notice.value = opener(text)(store, text, file.name);
   } catch (error) {
     if (!isProblem(error)) {
       store.fail(error);
@@ -56,19 +62,18 @@ export async function open(store: Store, file: File): Promise<void> {
   }
 }
 
-function isShotText(text: string): boolean {
+/** By what the file says it is; anything else is read as a ball, and the module says what is wrong. */
+function opener(text: string): (store: Store, text: string, name: string) => string {
   try {
     const value: unknown = JSON.parse(text);
-    return (
-      typeof value === "object" &&
-      value !== null &&
-      "format" in value &&
-      String(value.format).startsWith("pithball.shot")
-    );
+    const format =
+      typeof value === "object" && value !== null && "format" in value ? String(value.format) : "";
+    if (format.startsWith("pithball.shot")) return openShot;
+    if (format.startsWith("pithball.layout")) return openLayout;
   } catch {
     // The module says what is wrong with it.
-    return false;
   }
+  return openBall;
 }
 
 function openBall(store: Store, text: string, name: string): string {
@@ -85,4 +90,10 @@ function openShot(store: Store, text: string, name: string): string {
   }
   store.replace({ shot: shot as Shot, ball });
   return `Opened ${name}.`;
+}
+
+function openLayout(store: Store, text: string, name: string): string {
+  const layout = store.wasm.read_layout(text);
+  store.editShot((old) => withLayout(old, layout));
+  return `Opened ${name}: the ball on the bench is drilled after it.`;
 }

@@ -7,6 +7,7 @@ import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import type {
   BallFile,
+  Drilled,
   Problem,
   Roll,
   Section,
@@ -48,9 +49,19 @@ export interface View {
 
 /** What follows from the doc. `file` and `shot` are those the numbers belong to. */
 export interface Derived {
+  /** The ball as thrown: drilled where the shot says so. */
   ball: WasmBall;
-  file: BallFile;
   weighed: Weighed;
+  /** The file of the ball as thrown: with the holes and inserts that the shot drills. */
+  made: BallFile;
+  /** The file on the bench. */
+  file: BallFile;
+  /** The ball of `file`; `ball` itself where nothing is drilled. */
+  base: WasmBall;
+  /** Its numbers; `weighed` itself where nothing is drilled. */
+  undrilled: Weighed;
+  /** What drilling did; null where nothing is drilled. */
+  drilled: Drilled | null;
   /** The numbers before the last edit, to show what it changed. */
   before: Weighed | null;
   shot: Shot;
@@ -153,26 +164,25 @@ export function createStore(
       now.before = old.weighed;
       now.rollBefore = old.roll;
     }
-    let spent: WasmBall | null = null;
     try {
       if (next.ball !== old.file || old.ballProblem) {
         const tried = tryBall(wasm, next.ball);
         if ("problem" in tried) {
           now.ballProblem = tried.problem;
         } else {
-          spent = old.ball;
           Object.assign(now, tried, { file: next.ball, ballProblem: null });
         }
       }
-      if (now.ball !== old.ball || next.shot !== old.shot || old.shotProblem) {
-        const rolled = tryRoll(now.ball, next.shot);
-        if ("problem" in rolled) {
-          now.shotProblem = rolled.problem;
+      const rebuilt = now.base !== old.base;
+      if (rebuilt || next.shot !== old.shot || old.shotProblem) {
+        const thrown = tryThrow(now, next.shot, old);
+        if ("problem" in thrown) {
+          now.shotProblem = thrown.problem;
           // A new ball still rolls as the last good shot says, where it can at all.
-          const again = now.ball === old.ball ? rolled : tryRoll(now.ball, now.shot);
-          if ("roll" in again) now.roll = again.roll;
+          const again = rebuilt ? tryThrow(now, now.shot, old) : thrown;
+          Object.assign(now, "problem" in again ? rebuilt && asItIs(now) : again);
         } else {
-          Object.assign(now, rolled, { shot: next.shot, shotProblem: null });
+          Object.assign(now, thrown, { shot: next.shot, shotProblem: null });
         }
       }
     } catch (error) {
@@ -184,7 +194,9 @@ export function createStore(
       doc.value = next;
       derived.value = now;
     });
-    spent?.free();
+    for (const ball of new Set([old.ball, old.base])) {
+      if (ball !== now.ball && ball !== now.base) ball.free();
+    }
   }
 
   function edit(next: Doc, key: string): void {
@@ -262,14 +274,16 @@ export function createStore(
 }
 
 function begin(wasm: WasmModule, good: Doc): Derived {
-  const ball = new wasm.Ball(good.ball);
+  const base = new wasm.Ball(good.ball);
+  const undrilled = base.weigh();
+  const found = { file: good.ball, base, undrilled };
+  const thrown = drill(found, good.shot);
   return {
-    ball,
-    file: good.ball,
-    weighed: ball.weigh(),
+    ...found,
+    ...thrown,
+    roll: thrown.ball.roll(good.shot),
     before: null,
     shot: good.shot,
-    roll: ball.roll(good.shot),
     rollBefore: null,
     ballProblem: null,
     shotProblem: null,
@@ -279,20 +293,55 @@ function begin(wasm: WasmModule, good: Doc): Derived {
 function tryBall(
   wasm: WasmModule,
   file: BallFile,
-): { ball: WasmBall; weighed: Weighed } | { problem: Problem } {
+): { base: WasmBall; undrilled: Weighed } | { problem: Problem } {
   try {
-    const ball = new wasm.Ball(file);
-    return { ball, weighed: ball.weigh() };
+    const base = new wasm.Ball(file);
+    return { base, undrilled: base.weigh() };
   } catch (error) {
     if (isProblem(error)) return { problem: error };
     throw error;
   }
 }
 
-function tryRoll(ball: WasmBall, shot: Shot): { roll: Roll } | { problem: Problem } {
+type Base = Pick<Derived, "file" | "base" | "undrilled">;
+type Thrown = Pick<Derived, "ball" | "made" | "weighed" | "drilled">;
+
+const asItIs = ({ file, base, undrilled }: Base): Thrown => ({
+  ball: base,
+  made: file,
+  weighed: undrilled,
+  drilled: null,
+});
+
+/** The ball as a shot throws it. */
+function drill(of: Base, shot: Shot): Thrown {
+  if (!shot.drilling) return asItIs(of);
+  const ball = of.base.drilled(shot);
+  return { ball, made: ball.file(), weighed: ball.weigh(), drilled: ball.drilling() };
+}
+
+/** Whether two shots drill the same holes. */
+const sameHoles = (a: Shot, b: Shot): boolean =>
+  a.drilling === b.drilling &&
+  (!a.drilling ||
+    (a.hand === b.hand &&
+      a.layout.pin_to_pap_in === b.layout.pin_to_pap_in &&
+      a.layout.drilling_angle_deg === b.layout.drilling_angle_deg));
+
+/** Drills, unless `old` is the very ball already, and rolls. */
+function tryThrow(of: Base, shot: Shot, old: Derived): (Thrown & { roll: Roll }) | { problem: Problem } {
+  let thrown: Thrown | null = null;
   try {
-    return { roll: ball.roll(shot) };
+    const known =
+      of.base === old.base &&
+      sameHoles(shot, old.shot) &&
+      // Not where the ball could not be drilled and went as it is.
+      (old.drilled !== null) === (shot.drilling !== undefined);
+    const { ball, made, weighed, drilled } = old;
+    thrown = known ? { ball, made, weighed, drilled } : drill(of, shot);
+    return { ...thrown, roll: thrown.ball.roll(shot) };
   } catch (error) {
+    if (thrown && thrown.ball !== of.base && thrown.ball !== old.ball) thrown.ball.free();
     if (isProblem(error)) return { problem: error };
     throw error;
   }

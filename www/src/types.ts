@@ -68,6 +68,41 @@ export interface Layout {
   drilling_angle_deg: number;
   start_turn_deg: number;
 }
+/** A hole of the grip, for a finger. */
+export interface Bore {
+  /** Inside its insert, where it has one. */
+  diameter_in: number;
+  depth_in: number;
+  /** Below 0: reverse. */
+  forward_pitch_in?: number;
+  /** Towards the PAP's side; below 0: away from it. */
+  side_pitch_in?: number;
+  insert?: { wall_in: number; density_g_cc: number };
+}
+export interface ThumbBore extends Bore {
+  middle_span_in: number;
+  ring_span_in: number;
+}
+/** The grip drilled into the ball before it is weighed for rolling. */
+export interface Drilling {
+  val_angle_deg: number;
+  pap_over_in: number;
+  pap_up_in: number;
+  bridge_in: number;
+  middle: Bore;
+  ring: Bore;
+  /** Left out for a two-handed grip without one. */
+  thumb?: ThumbBore;
+}
+/** Hand, layout and grip in one, as kept in a file. */
+export interface LayoutFile {
+  format: "pithball.layout/1";
+  name?: string;
+  note?: string;
+  hand: Hand;
+  layout: Omit<Layout, "start_turn_deg">;
+  drilling: Drilling;
+}
 export interface Zone {
   from_ft: number;
   to_ft: number;
@@ -137,6 +172,7 @@ export interface ShotFile {
   hand: Hand;
   release: Release;
   layout: Layout;
+  drilling?: Drilling;
   lane: Lane;
 }
 
@@ -164,6 +200,60 @@ export interface Weighed {
   /** The cover first, then the pieces in pouring order. */
   pieces: { name: string; mass_kg: number; volume_cc: number; rg_share: number }[];
 }
+
+/** Where an axis went; null where the ball has no one such axis. */
+export interface AxisMove {
+  before: Vec3 | null;
+  after: Vec3 | null;
+  moved_deg: number | null;
+  moved_in: number | null;
+  to_pin_in: number | null;
+  to_pap_in: number | null;
+}
+
+/** A ball drilled for a hand, before and after. Directions are unit vectors in the ball frame. */
+export interface Drilled {
+  holes: Required<Hole>[];
+  inserts: {
+    name: string;
+    hole: string;
+    drilled_diameter_in: number;
+    length_in: number;
+    weight_oz: number;
+  }[];
+  marks: Record<"pin" | "pap" | "mass_bias" | "grip_centre" | "foot" | "up" | "over" | "val_pole", Vec3> &
+    Record<"pin_to_grip_centre_in" | "pin_to_val_in" | "pap_to_grip_centre_in", number>;
+  before: Weighed;
+  after: Weighed;
+  change: {
+    weight_oz: number;
+    drilled_out_oz: number;
+    rg_in: Weighed["rg_in"];
+    differential_in: number;
+    intermediate_differential_in: number;
+  };
+  statics: {
+    /** Below 0: bottom weight. */
+    top_oz: number;
+    /** Below 0: thumb weight. */
+    finger_oz: number;
+    /** Below 0: negative side weight. */
+    side_oz: number;
+    error_oz: number;
+    verdicts: [StaticVerdict, StaticVerdict, StaticVerdict];
+  };
+  high_axis: AxisMove;
+  low_axis: AxisMove;
+  conflicts: {
+    kind: "meet" | "thin_web" | "leaves_ball" | "over_pin";
+    holes: string[];
+    size_in: number | null;
+    message: string;
+  }[];
+  rules: Checked["rules"];
+  cautions: string[];
+}
+export type StaticVerdict = "pass" | "fail" | "too_close" | "not_applicable";
 
 export interface Checked {
   rules: {
@@ -283,7 +373,28 @@ export interface Sample {
   /** Turns ball axes into lane axes: unit quaternion [w, x, y, z]. */
   turn: [number, number, number, number];
 }
+/** The width of the band of track rings at one place of the ball. */
+export interface BandWidth {
+  at: Vec3;
+  width_in: number;
+}
+/** The rings the lane leaves on the ball, and the holes they pass. */
+export interface Track {
+  /** The points of the ball as far along `axis` as `height_in`. */
+  rings: { t_s: number; axis: Vec3; height_in: number }[];
+  widest: BandWidth | null;
+  bow_ties: [BandWidth, BandWidth] | null;
+  holes: {
+    hole: string;
+    /** Below 0: over the hole. */
+    clearance_in: number;
+    turn: number;
+    over_turns: number[];
+    close: boolean;
+  }[];
+}
 export interface Roll {
+  track: Track;
   summary: {
     time_s: number | null;
     board_at_pins: number | null;
@@ -333,7 +444,7 @@ export interface Pick {
 /** A mark in the 3D picture, for the page to set its name beside. */
 export interface MarkPlace {
   /** Pin, centre of gravity, upper end of the low-RG axis, +x end of the high-RG axis. */
-  mark: "pin" | "cg" | "low_rg" | "high_rg";
+  mark: "pin" | "cg" | "low_rg" | "high_rg" | "pap" | "grip_centre";
   /** CSS pixels from the canvas's top left. */
   x_px: number;
   y_px: number;
@@ -353,6 +464,12 @@ export interface WasmBall {
   section(normal: Vec3, depth_in: number): Section;
   /** `shot.ball` is ignored. */
   roll(shot: Omit<ShotFile, "ball">): Roll;
+  /** This ball drilled as the shot says, or as it is: a ball of its own, to be freed. Throws a `Problem`. */
+  drilled(shot: ShotFile | Omit<ShotFile, "ball">): WasmBall;
+  /** What drilling did; null for a ball not drilled by a shot. */
+  drilling(): Drilled | null;
+  /** The ball's file with the holes and inserts that were drilled. */
+  file(): BallFile;
   /** Part at a point of the ball in inches; -1 outside it or in a hole. */
   part_at(at_in: Vec3): number;
   free(): void;
@@ -371,6 +488,8 @@ export interface WasmModule {
   ) => WasmBall;
   /** Checks a shot file's object or text; returns it or throws a `Problem`. */
   read_shot(file: ShotFile | string): ShotFile;
+  /** The same for a layout file. */
+  read_layout(file: LayoutFile | string): LayoutFile;
   /** The fragment, without its #, that holds a shot and its ball; throws a `Problem`. */
   link(file: ShotFile | string): string;
   /** The shot, its ball inside, that an address or its fragment holds; throws a `Problem`. */

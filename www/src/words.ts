@@ -37,6 +37,20 @@ export const WORDS = {
   "launch angle": "The direction the ball leaves in: 0° is straight down the lane.",
   friction:
     "How hard the lane holds the sliding ball back: the sideways force divided by the ball's weight. Oil makes it small.",
+  "grip centre": "The middle of the grip, half the span from thumb to fingers.",
+  span: "How far the fingers are from the thumb along the ball, from gripping edge to gripping edge, inside inserts: the full span.",
+  bridge: "The strip of ball left between the two finger holes.",
+  pitch:
+    "How far a hole's axis misses the ball's centre: forward leans the hole under the palm, reverse away from it.",
+  midline: "The line through the grip centre that crosses the grip at a right angle.",
+  VAL: "Vertical axis line: the line through the PAP that crosses the midline at a right angle.",
+  "VAL angle":
+    "The angle at the PAP between the vertical axis line and the line to the pin: small puts the pin above the fingers, large below them.",
+  insert:
+    "A soft tube in a finger hole, or a sleeve in the thumb hole; the hole is drilled wider to take it.",
+  "static weight":
+    "How unevenly the drilled ball hangs about its grip, as a balance scale would show it in ounces.",
+  "bow-tie": "One of the two places where the track rings cross and the band of them is narrowest.",
   squash:
     "Scales the finished shape along its own x and y: this is how a round shape becomes an asymmetric one.",
   density: "How heavy a material is for its size; water is 1 gram per cc.",

@@ -1,7 +1,9 @@
-//! Pin, centre of gravity and RG axes.
+//! Pin, centre of gravity and RG axes; PAP and grip centre of a drilled ball.
 
 use nalgebra::Vector3;
 use physics::ball::Line;
+use physics::drill;
+use physics::section::Plane;
 use physics::weigh::Weighed;
 
 use crate::arrange::Arrangement;
@@ -38,6 +40,10 @@ pub enum Mark {
     LowRg,
     /// Axis of highest RG, at its end towards +x.
     HighRg,
+    /// Positive axis point.
+    Pap,
+    /// Middle of the grip.
+    GripCentre,
 }
 
 /// Rods and signs to be drawn.
@@ -51,7 +57,8 @@ pub(crate) struct Marks {
 }
 
 impl Marks {
-    pub(crate) fn new(weighed: &Weighed) -> Self {
+    /// A place of the layout on what the saw took away is not marked.
+    pub(crate) fn new(weighed: &Weighed, layout: Option<&drill::Marks>, plane: Option<&Plane>) -> Self {
         let reach_m = ROD * weighed.radius_m;
         let [low, _, high] = weighed.axes;
         let rods = [low, high].map(|axis| [-axis * reach_m, axis * reach_m].map(|end| end + weighed.cg_m));
@@ -59,8 +66,17 @@ impl Marks {
         let mut signs = vec![(pin, 2.0), (weighed.cg_m, 1.0)];
         signs.extend(rods[0].map(|end| (end, 0.0)));
         signs.extend(rods[1].map(|end| (end, 3.0)));
-        let named =
+        let mut named =
             vec![(Mark::Pin, pin), (Mark::Cg, weighed.cg_m), (Mark::LowRg, rods[0][1]), (Mark::HighRg, rods[1][1])];
+        if let Some(layout) = layout {
+            for (mark, at, sign) in [(Mark::Pap, layout.pap, 4.0), (Mark::GripCentre, layout.grip_centre, 5.0)] {
+                let place = at * weighed.radius_m;
+                if plane.is_none_or(|plane| plane.normal.dot(&place) <= plane.depth_m) {
+                    signs.push((place, sign));
+                    named.push((mark, place));
+                }
+            }
+        }
         Self { rods, signs, named }
     }
 

@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use nalgebra::Vector3;
 use physics::ball::Ball;
+use physics::drill;
 use physics::recipe::Recipe;
 use physics::section::{Plane, section};
 use physics::units::M_PER_IN;
@@ -69,12 +70,20 @@ impl Scene {
         Ok(Self { context, programs, model: None, skin: None, surfaces: None, sections: Vec::new() })
     }
 
-    /// Draws one picture and says where the marks appear.
-    pub fn draw(&mut self, recipe: &Recipe, ball: &Ball, weighed: &Weighed, look: &Look) -> Vec<Label> {
+    /// Draws one picture and says where the marks appear; `layout` are those of
+    /// a drilled ball.
+    pub fn draw(
+        &mut self,
+        recipe: &Recipe,
+        ball: &Ball,
+        weighed: &Weighed,
+        layout: Option<&drill::Marks>,
+        look: &Look,
+    ) -> Vec<Label> {
         let model = self.meet(recipe, ball);
         let arrangement = arrange(model, look);
         let camera = camera(look, &arrangement);
-        let marks = (look.markers && look.exploded <= 0.0).then(|| Marks::new(weighed));
+        let marks = (look.markers && look.exploded <= 0.0).then(|| Marks::new(weighed, layout, look.plane.as_ref()));
         let sight = Sight { model, arrangement: &arrangement, camera: &camera };
         let labels = marks.as_ref().map_or_else(Vec::new, |marks| marks.labels(&sight));
         let (seen, unseen): (Vec<_>, Vec<_>) =

@@ -111,7 +111,8 @@ impl View {
             self.canvas.set_width(width);
             self.canvas.set_height(height);
         }
-        let labels = self.scene.draw(&ball.file.recipe(), &ball.ball, &ball.weighed, &look);
+        let layout = ball.drilled.as_ref().map(|drilled| &drilled.drilling.marks);
+        let labels = self.scene.draw(&ball.file.recipe(), &ball.ball, &ball.weighed, layout, &look);
         let marks: Vec<MarkDoc> = labels
             .into_iter()
             .map(|label| MarkDoc {
@@ -120,6 +121,8 @@ impl View {
                     Mark::Cg => "cg",
                     Mark::LowRg => "low_rg",
                     Mark::HighRg => "high_rg",
+                    Mark::Pap => "pap",
+                    Mark::GripCentre => "grip_centre",
                 },
                 x_px: label.x_px / look.pixel_ratio,
                 y_px: label.y_px / look.pixel_ratio,

@@ -1,8 +1,9 @@
 // The ball close up as it rolls, seen from behind and a little above: pin,
 // axis, and the rings the lane leaves on it. What is on the far side is faint.
-import type { Hand, Phase, Roll, Vec3 } from "../types";
+import type { BandWidth, Hand, Hole, Phase, Roll, Vec3 } from "../types";
 import { endOf, momentAt } from "./moment";
-import { type Quaternion, scale, turned, turnedBack, unit } from "./vectors";
+import { circleAt } from "./sphere";
+import { add, dot, type Quaternion, scale, turned, turnedBack, unit } from "./vectors";
 
 const DOWN: Vec3 = [0, 0, -1];
 const LOOK_DOWN = (20 * Math.PI) / 180;
@@ -84,13 +85,19 @@ export interface GlobeProps {
   roll: Roll;
   hand: Hand;
   points: TrackPoint[];
+  /** Holes of the ball as thrown. */
+  holes: Hole[];
+  radius_in: number;
+  /** Measures of the band of rings; none until the run is whole. */
+  measured: boolean;
   t_s: number;
   size_px: number;
   title: string;
   desc: string;
 }
 
-export function Globe({ id, roll, hand, points, t_s, size_px, title, desc }: GlobeProps) {
+export function Globe(props: GlobeProps) {
+  const { id, roll, hand, points, holes, radius_in, measured, t_s, size_px, title, desc } = props;
   const now = momentAt(roll, t_s);
   if (!now) return null;
   const r = size_px / 2 - 16;
@@ -113,6 +120,10 @@ export function Globe({ id, roll, hand, points, t_s, size_px, title, desc }: Glo
       {net.map((one, i) => (
         <path key={i} class="net" d={one.near} />
       ))}
+      {holes.map(({ entry, diameter_in }, i) => {
+        const height = Math.sqrt(Math.max(0, 1 - (diameter_in / 2 / radius_in) ** 2));
+        return <path key={i} class="hole" d={halves(circleAt(unit(entry), height), now.turn, r).near} />;
+      })}
       {phases.map((phase) => {
         const ring = halves(
           past.filter((point) => point.phase === phase).map((point) => point.at),
@@ -126,11 +137,54 @@ export function Globe({ id, roll, hand, points, t_s, size_px, title, desc }: Glo
           </g>
         );
       })}
+      {measured && <Band roll={roll} turn={now.turn} radius_in={radius_in} r={r} />}
       {axis && <Spot name="PAP" at={axis} turn={now.turn} r={r} />}
       <Spot name="pin" at={[0, 0, 1]} turn={now.turn} r={r} />
       <path class="contact" d={contact(r)} />
     </svg>
   );
+}
+
+interface BandProps {
+  roll: Roll;
+  turn: Quaternion;
+  radius_in: number;
+  r: number;
+}
+
+/** Where the band of rings is widest, with a bar across it, and its bow-ties. */
+function Band({ roll, turn, radius_in, r }: BandProps) {
+  const { widest, bow_ties, rings } = roll.track;
+  const axis = rings[0]?.axis;
+  if (!widest || !bow_ties || !axis) return null;
+  const bar = halves(across(widest, axis, radius_in), turn, r);
+  return (
+    <g class="band">
+      <path class="bar far" d={bar.far} />
+      <path class="bar" d={bar.near} />
+      {bow_ties.map(({ at }, i) => {
+        const [tx, ty, near] = seen(turned(turn, at));
+        return (
+          <path
+            key={i}
+            class={near >= 0 ? "tie" : "tie far"}
+            transform={`translate(${(tx * r).toFixed(1)} ${(-ty * r).toFixed(1)})`}
+            d="M-6-4L6 4V-4L-6 4Z"
+          />
+        );
+      })}
+    </g>
+  );
+}
+
+/** Points across the band, along the great circle through the first ring's axis. */
+function across({ at, width_in }: BandWidth, axis: Vec3, radius_in: number): Vec3[] {
+  const way = unit(add(axis, scale(at, -dot(axis, at))));
+  const half = width_in / 2 / radius_in;
+  return Array.from({ length: 17 }, (_, i) => {
+    const angle = half * (i / 8 - 1);
+    return add(scale(at, Math.cos(angle)), scale(way, Math.sin(angle)));
+  });
 }
 
 /** A small wedge at the point that touches the lane. */

@@ -3,6 +3,7 @@ import { Said } from "../../parts/said";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import { reading } from "../../units";
+import { Drill } from "./drill";
 import { addPiece, hasField, problemAt } from "./edits";
 import { Holes } from "./holes";
 import { MaterialFields } from "./material-fields";
@@ -95,6 +96,7 @@ export function Bench() {
         Add a piece
       </button>
       <Holes problem={ballProblem} />
+      <Drill />
     </>
   );
 }

@@ -7,6 +7,8 @@ import { ExampleShots } from "./example-shots";
 import { Honest } from "./honest";
 import { Numbers } from "./numbers";
 import { Stage } from "./stage";
+import { TrackRings } from "./track";
+import { BeforeDrilling } from "./undrilled";
 
 /** The shot down the lane: what happened, the pictures of it, the controls, the numbers. */
 export function Lane() {
@@ -19,6 +21,8 @@ export function Lane() {
           <Controls />
           <ExampleShots />
           <Numbers />
+          <TrackRings />
+          <BeforeDrilling />
           <Honest />
           <Charts t_s={t_s} />
         </div>

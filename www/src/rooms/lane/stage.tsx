@@ -13,15 +13,16 @@ import { useStore } from "../../store";
 import { reading } from "../../units";
 import { usePlayer } from "./player";
 import { whatHappened } from "./sentence";
+import { bandWords } from "./track";
 import { Transport } from "./transport";
 
 const READING =
-  "On the lane: dots and tint are oil, stronger where there is more; long dashes are skid, short dashes hook, a solid line roll; ball, pins and arrows are marks, not to scale. On the ball: rings (thin, thicker, thick) show where the lane has touched it, the wedge where it touches now, the diamond the PAP, where the axis it spins about left the ball at release.";
+  "On the lane: dots and tint are oil, stronger where there is more; long dashes are skid, short dashes hook, a solid line roll; ball, pins and arrows are marks, not to scale. On the ball: rings (thin, thicker, thick) show where the lane has touched it, the wedge where it touches now, the diamond the PAP, where the axis it spins about left the ball at release. At the end of the run a bar stands where the rings lie widest apart and a bow-tie where they cross.";
 
 /** The shot as pictures of one moment: from above, as the bowler sees it, and the ball close up. */
 export function Stage({ t_s }: { t_s: Signal<number> }) {
   const store = useStore();
-  const { roll, shot, file, shotProblem } = store.derived.value;
+  const { roll, shot, file, made, shotProblem } = store.derived.value;
   const { units } = store.view.value;
   const [box, size] = useSize<HTMLDivElement>();
   const player = usePlayer(endOf(roll), box);
@@ -71,13 +72,19 @@ export function Stage({ t_s }: { t_s: Signal<number> }) {
             {...common}
             id="lane-ball"
             points={points}
+            holes={made.holes ?? []}
+            radius_in={made.diameter_in / 2}
+            measured={whole}
             t_s={player.t_s}
             size_px={Math.round(remPx(10))}
             title="The ball close up, from behind and a little above"
-            desc={`Rings where the lane has touched it${now ? `, at ${reading(now.revs_rpm, "revs", units)}` : ""}.`}
+            desc={`Rings where the lane has touched it${now ? `, at ${reading(now.revs_rpm, "revs", units)}` : ""}. ${bandWords(roll.track, units)}`}
           />
           <figcaption>
             {now && `${reading(now.speed_mph, "speed", units)}, ${reading(now.revs_rpm, "revs", units)}`}
+            {whole &&
+              roll.track.widest &&
+              `; at the bar the rings lie ${reading(roll.track.widest.width_in, "size", units)} wide`}
           </figcaption>
         </figure>
         <figure class="stage-eye">

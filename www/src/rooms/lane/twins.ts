@@ -45,13 +45,14 @@ export function roundBall(
   };
 }
 
-/** Throws a made-up ball; null where it cannot be made or thrown so. */
+/** Throws a made-up ball, undrilled; null where it cannot be made or thrown so. */
 export function throwBall(store: Store, file: BallFile | null, shot: Shot): Roll | null {
   if (!file) return null;
   let ball: WasmBall | null = null;
   try {
     ball = new store.wasm.Ball(file);
-    return ball.roll(shot);
+    const { drilling: _, ...rest } = shot;
+    return ball.roll(rest);
   } catch (error) {
     if (isProblem(error)) return null;
     throw error;

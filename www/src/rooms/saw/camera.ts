@@ -37,7 +37,7 @@ export function lookOf(
     highlighted,
     markers: view.markers,
     dark,
-    paint: Array.from({ length: derived.file.pieces.length + 1 }, (_, part) => {
+    paint: Array.from({ length: derived.made.pieces.length + 1 }, (_, part) => {
       const { colour, hatch } = paintOf(part);
       return { colour, hatch };
     }),

@@ -29,8 +29,8 @@ export interface FlatProps {
 
 export function Flat(props: FlatProps) {
   const { derived, section, units } = props;
-  const { file } = derived;
-  const radius_in = file.diameter_in / 2;
+  const { made } = derived;
+  const radius_in = made.diameter_in / 2;
   const names = partNames(derived);
   const cut = planeWords(section, (inches) => reading(inches, "size", units));
   const parts = areas(section).map(({ part }) => names[part]);
@@ -50,7 +50,7 @@ export function Flat(props: FlatProps) {
       width_px={props.width_px}
       height_px={props.height_px}
       paper={props.paper ?? (props.dark ? "#d6d1c6" : "#fffdf8")}
-      title={`Section of ${file.name}, cut ${cut}`}
+      title={`Section of ${made.name}, cut ${cut}`}
       desc={`From the largest area to the smallest it shows: ${parts.join(", ")}.`}
       text_px={props.text_px ?? remPx(0.8125)}
       metric={units === "metric"}

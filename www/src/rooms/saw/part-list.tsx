@@ -6,7 +6,8 @@ import { partNames } from "./parts";
 export function PartList({ onPick }: { onPick(part: number | null): void }) {
   const store = useStore();
   const { hidden, selected, markers } = store.view.value;
-  const names = partNames(store.derived.value);
+  const derived = store.derived.value;
+  const names = partNames(derived);
   return (
     <fieldset class="saw-parts">
       <legend>Parts</legend>
@@ -45,7 +46,8 @@ export function PartList({ onPick }: { onPick(part: number | null): void }) {
       </ul>
       <label class="markers">
         <input type="checkbox" checked={markers} onChange={() => store.look({ markers: !markers })} />
-        Mark the pin, the centre of gravity, and the low and high RG axes
+        Mark the pin, the centre of gravity, the low and high RG axes
+        {derived.drilled && ", PAP and grip centre"}
       </label>
     </fieldset>
   );

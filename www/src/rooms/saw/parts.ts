@@ -6,18 +6,18 @@ import type { Section, Vec3 } from "../../types";
 import { reading } from "../../units";
 
 /** What a cut shows: a ball, its recipe and its numbers. */
-export type Shown = Pick<Derived, "ball" | "file" | "weighed">;
+export type Shown = Pick<Derived, "ball" | "made" | "weighed">;
 
 /** Names of the parts, cover first. */
-export const partNames = (derived: Pick<Shown, "file">): string[] => [
-  derived.file.cover.name ?? "cover",
-  ...derived.file.pieces.map((piece) => piece.name),
+export const partNames = ({ made }: Pick<Shown, "made">): string[] => [
+  made.cover.name ?? "cover",
+  ...made.pieces.map((piece) => piece.name),
 ];
 
 /** One sentence about a part: what it is of, its weight, its share of the RG. */
 export function aboutPart(derived: Shown, part: number, units: Units): string {
-  const { file, weighed } = derived;
-  const piece = part === 0 ? file.cover : file.pieces[part - 1];
+  const { made, weighed } = derived;
+  const piece = part === 0 ? made.cover : made.pieces[part - 1];
   const share = weighed.pieces[part];
   if (!piece || !share) return "";
   const name = partNames(derived)[part] ?? "";

@@ -25,6 +25,8 @@ const MARKS = new Map<MarkPlace["mark"], string>([
   ["cg", "CG"],
   ["low_rg", "low RG"],
   ["high_rg", "high RG"],
+  ["pap", "PAP"],
+  ["grip_centre", "grip centre"],
 ]);
 
 /** Room a mark's name needs beside it. */

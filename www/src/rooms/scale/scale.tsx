@@ -13,6 +13,7 @@ import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { Vec3 } from "../../types";
 import { change, measure, type Quantity, reading } from "../../units";
+import { WhatHolesChange } from "./drilled";
 import { Published } from "./published";
 import { Shares } from "./shares";
 import { bandOf, partsIn, Verdict } from "./verdict";
@@ -104,6 +105,7 @@ export function Scale() {
       >
         Undrilled balls usually have {usualTopWeight(units)}.*
       </Readout>
+      <WhatHolesChange />
       <Shares />
       <Published />
       <WeightLine />

@@ -23,8 +23,8 @@ export function WeightLine() {
 function Line() {
   const store = useStore();
   const jobs = useJobs();
-  const { file, weighed } = store.derived.value;
-  const names = weighed.pieces.map(({ name }) => name);
+  const { file, undrilled } = store.derived.value;
+  const names = undrilled.pieces.map(({ name }) => name);
   const [wanted, setWanted] = useState(1);
   const [wantedToo, setWantedToo] = useState(-1);
   const [wantedSize, setBySize] = useState(false);

@@ -18,7 +18,7 @@ export function Sheet() {
   const against = useSignal<BallFile | null>(null);
   const part = useSignal(1);
   const other = useOther(against.value, bench.shot);
-  const changed = part.value < bench.weighed.pieces.length ? part.value : 0;
+  const changed = part.value <= bench.file.pieces.length ? part.value : 0;
   const { ladder, pending } = useLadder(bench.file, against.value ? null : changed);
   usePaper(paper.value);
   const { ballProblem, shotProblem } = store.derived.value;
@@ -73,7 +73,7 @@ export function Sheet() {
                 part.value = Number(event.currentTarget.value);
               }}
             >
-              {bench.weighed.pieces.map(({ name }, n) => (
+              {partNames({ made: bench.file }).map((name, n) => (
                 <option key={n} value={n}>
                   the density of {name}
                 </option>

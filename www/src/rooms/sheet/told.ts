@@ -18,6 +18,9 @@ import type {
 /** A ball, and the shot of the sheet rolled with it. */
 export interface Told {
   file: BallFile;
+  /** With the holes and inserts that the shot drills. */
+  made: BallFile;
+  /** As thrown: drilled where the shot says so. */
   ball: WasmBall;
   weighed: Weighed;
   roll: Roll;
@@ -25,8 +28,8 @@ export interface Told {
 
 /** The ball on the bench, or the last good one. */
 export function useBench(): Told & { shot: Shot } {
-  const { ball, file, weighed, roll, shot } = useStore().derived.value;
-  return { ball, file, weighed, roll, shot };
+  const { ball, file, made, weighed, roll, shot } = useStore().derived.value;
+  return { ball, file, made, weighed, roll, shot };
 }
 
 /** Another ball with the same shot; a problem where it cannot be made or rolled. */
@@ -41,9 +44,14 @@ export function useOther(file: BallFile | null, shot: Shot): Told | Problem | nu
 }
 
 function tell(wasm: WasmModule, file: BallFile, shot: Shot): Told {
-  const ball = new wasm.Ball(file);
+  let ball = new wasm.Ball(file);
   try {
-    return { file, ball, weighed: ball.weigh(), roll: ball.roll(shot) };
+    if (shot.drilling) {
+      const whole = ball;
+      ball = whole.drilled(shot);
+      whole.free();
+    }
+    return { file, made: ball.file(), ball, weighed: ball.weigh(), roll: ball.roll(shot) };
   } catch (error) {
     ball.free();
     throw error;

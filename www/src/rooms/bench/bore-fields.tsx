@@ -1,0 +1,148 @@
+import { useId } from "preact/hooks";
+import { NumberField } from "../../parts/field";
+import { Fold } from "../../parts/fold";
+import { Term } from "../../parts/term";
+import { type Units, useStore } from "../../store";
+import type { Bore, Problem, ThumbBore } from "../../types";
+import { type Quantity, reading } from "../../units";
+import { problemAt } from "./edits";
+import { type Digit, editBore, FIRST_INSERT } from "./grip";
+
+const NAMES: Record<Digit, string> = { middle: "Middle finger", ring: "Ring finger", thumb: "Thumb" };
+
+interface Row {
+  key: Exclude<keyof ThumbBore, "insert">;
+  label: preact.ComponentChildren;
+  min: number;
+  max: number;
+  step: number;
+}
+
+const ROWS: Row[] = [
+  { key: "diameter_in", label: "Hole, across", min: 0.5, max: 1.25, step: 0.0156 },
+  { key: "depth_in", label: "Depth", min: 0.5, max: 3.5, step: 0.0625 },
+  {
+    key: "forward_pitch_in",
+    label: (
+      <>
+        <Term word="pitch">Pitch</Term> forward
+      </>
+    ),
+    min: -1,
+    max: 1,
+    step: 0.0625,
+  },
+  { key: "side_pitch_in", label: "Pitch to the PAP's side", min: -1, max: 1, step: 0.0625 },
+];
+const SPANS: Row[] = [
+  {
+    key: "middle_span_in",
+    label: (
+      <>
+        <Term word="span">Span</Term> to the middle finger
+      </>
+    ),
+    min: 2.5,
+    max: 5,
+    step: 0.0625,
+  },
+  { key: "ring_span_in", label: "Span to the ring finger", min: 2.5, max: 5, step: 0.0625 },
+];
+
+interface BoreProps {
+  digit: Digit;
+  bore: Bore | ThumbBore;
+  problem: Problem | null;
+}
+
+/** One hole of the grip, folded away. */
+export function BoreFields({ digit, bore, problem }: BoreProps) {
+  const store = useStore();
+  const units = store.view.value.units;
+  const insert = useId();
+  const own = problemAt(problem, `drilling.${digit}`);
+  const rows = digit === "thumb" ? [...SPANS, ...ROWS] : ROWS;
+  return (
+    <Fold summary={summary(digit, bore, units)} wrong={own !== null}>
+      <fieldset class="bore" aria-label={NAMES[digit]}>
+        {rows.map(({ key, ...row }) => (
+          <NumberField
+            {...row}
+            key={key}
+            quantity="size"
+            value={(bore as ThumbBore)[key] ?? 0}
+            problem={problemAt(own, `drilling.${digit}.${key}`)}
+            onChange={(value) => editBore(store, digit, { [key]: value }, key)}
+          />
+        ))}
+        <label class="tick" for={insert}>
+          <input
+            id={insert}
+            type="checkbox"
+            checked={bore.insert !== undefined}
+            onChange={(event) =>
+              editBore(store, digit, {
+                insert: event.currentTarget.checked ? { ...FIRST_INSERT } : undefined,
+              })
+            }
+          />
+          <span>{digit === "thumb" ? "Sleeve" : "Insert"} in the hole, which is drilled wider for it</span>
+        </label>
+        {bore.insert && (
+          <>
+            <Insert
+              key="wall_in"
+              name="wall_in"
+              label="Its wall"
+              quantity="size"
+              min={0.03}
+              max={0.25}
+              step={0.0156}
+              {...{ digit, bore, own }}
+            />
+            <Insert
+              key="density_g_cc"
+              name="density_g_cc"
+              label="Its density"
+              quantity="density"
+              min={0.9}
+              max={1.5}
+              step={0.01}
+              {...{ digit, bore, own }}
+            />
+          </>
+        )}
+      </fieldset>
+    </Fold>
+  );
+}
+
+interface InsertProps {
+  name: "wall_in" | "density_g_cc";
+  label: string;
+  quantity: Quantity;
+  min: number;
+  max: number;
+  step: number;
+  digit: Digit;
+  bore: Bore;
+  own: Problem | null;
+}
+
+function Insert({ name, digit, bore, own, ...row }: InsertProps) {
+  const store = useStore();
+  const insert = bore.insert ?? FIRST_INSERT;
+  return (
+    <NumberField
+      {...row}
+      value={insert[name]}
+      problem={problemAt(own, `drilling.${digit}.insert.${name}`)}
+      onChange={(value) => editBore(store, digit, { insert: { ...insert, [name]: value } }, `insert.${name}`)}
+    />
+  );
+}
+
+function summary(digit: Digit, bore: Bore, units: Units): string {
+  const lined = bore.insert ? (digit === "thumb" ? ", sleeve" : ", insert") : "";
+  return `${NAMES[digit]}: ${reading(bore.diameter_in, "size", units)} across, ${reading(bore.depth_in, "size", units)} deep${lined}`;
+}

@@ -1,0 +1,227 @@
+import { useId } from "preact/hooks";
+import { LayoutDrawing, layoutWords } from "../../draw/layout";
+import { saveLayout } from "../../files";
+import { NumberField } from "../../parts/field";
+import { Fold } from "../../parts/fold";
+import { Said } from "../../parts/said";
+import { Term } from "../../parts/term";
+import { useStore } from "../../store";
+import type { Drilling, Hand, Problem } from "../../types";
+import { type Quantity, reading, sentenceIn } from "../../units";
+import { BoreFields } from "./bore-fields";
+import { problemAt } from "./edits";
+import { editGrip, LAYOUTS, setDrilled, setThumb, withLayout } from "./grip";
+
+/** The ball drilled for a hand: off until it is asked for. */
+export function Drill() {
+  const store = useStore();
+  const { drilling } = store.doc.value.shot;
+  const problem = problemAt(store.derived.value.shotProblem, "drilling");
+  const id = useId();
+  return (
+    <Fold summary="Drill it for a hand" wrong={problem !== null}>
+      <label class="tick" for={id}>
+        <input
+          id={id}
+          type="checkbox"
+          checked={drilling !== undefined}
+          onChange={(event) => setDrilled(store, event.currentTarget.checked)}
+        />
+        The ball is drilled
+      </label>
+      {drilling ? (
+        <Grip drilling={drilling} problem={problem} />
+      ) : (
+        <p class="hint">
+          Lays out thumb and fingers from a bowler's <Term word="PAP" /> and shows what the holes change. The
+          recipe above stays as it is.
+        </p>
+      )}
+    </Fold>
+  );
+}
+
+interface Row {
+  key: "val_angle_deg" | "pap_over_in" | "pap_up_in" | "bridge_in";
+  label: preact.ComponentChildren;
+  quantity: Quantity;
+  min: number;
+  max: number;
+  step: number;
+}
+
+const VAL: Row = {
+  key: "val_angle_deg",
+  label: <Term word="VAL angle" />,
+  quantity: "angle",
+  min: 0,
+  max: 120,
+  step: 1,
+};
+const BOWLER: Row[] = [
+  {
+    key: "pap_over_in",
+    label: (
+      <>
+        <Term word="PAP" />, over from the <Term word="grip centre" />
+      </>
+    ),
+    quantity: "size",
+    min: 2,
+    max: 6.5,
+    step: 0.0625,
+  },
+  { key: "pap_up_in", label: "PAP, up from there", quantity: "size", min: -2, max: 2, step: 0.0625 },
+];
+const BRIDGE: Row = {
+  key: "bridge_in",
+  label: <Term word="bridge">Bridge</Term>,
+  quantity: "size",
+  min: 0.1,
+  max: 0.75,
+  step: 0.0625,
+};
+
+function Grip({ drilling, problem }: { drilling: Drilling; problem: Problem | null }) {
+  const store = useStore();
+  const { shot } = store.doc.value;
+  const { drilled, roll, shotProblem, made } = store.derived.value;
+  const { units } = store.view.value;
+  const thumb = useId();
+  const row = (row: Row) => (
+    <NumberField
+      {...row}
+      key={row.key}
+      value={drilling[row.key]}
+      problem={problemAt(problem, `drilling.${row.key}`)}
+      onChange={(value) => editGrip(store, (old) => ({ ...old, [row.key]: value }), row.key)}
+    />
+  );
+  const layout = (key: "pin_to_pap_in" | "drilling_angle_deg") => ({
+    value: shot.layout[key],
+    problem: problemAt(shotProblem, `layout.${key}`),
+    onChange: (value: number) =>
+      store.editShot((old) => ({ ...old, layout: { ...old.layout, [key]: value } }), `layout.${key}`),
+  });
+  return (
+    <div class="drill">
+      {drilled && (
+        <figure class="drill-picture">
+          <LayoutDrawing
+            id="bench-layout"
+            drilled={drilled}
+            hand={shot.hand}
+            track={roll.track}
+            radius_in={made.diameter_in / 2}
+            size_px={300}
+            units={units}
+          />
+          <figcaption class="hint">{layoutWords(drilled, shot.hand, units)}</figcaption>
+        </figure>
+      )}
+      {drilled && drilled.conflicts.length > 0 && (
+        <ul class="plain" role="status">
+          {drilled.conflicts.map(({ message }) => (
+            <li class="says says-caution" key={message}>
+              {sentenceIn(message, units)}
+            </li>
+          ))}
+        </ul>
+      )}
+      <fieldset class="choices" aria-label="Start from a layout">
+        {LAYOUTS.map((file) => (
+          <button
+            type="button"
+            key={file.name}
+            onClick={() => store.editShot((old) => withLayout(old, structuredClone(file)))}
+          >
+            {file.name}
+          </button>
+        ))}
+      </fieldset>
+      <fieldset class="nested">
+        <legend>Layout</legend>
+        <Hands hand={shot.hand} />
+        <NumberField
+          label={
+            <>
+              <Term word="pin">Pin</Term> to PAP
+            </>
+          }
+          quantity="size"
+          min={0}
+          max={6.75}
+          step={0.05}
+          {...layout("pin_to_pap_in")}
+        />
+        <NumberField
+          label={<Term word="drilling angle">Drilling angle</Term>}
+          quantity="angle"
+          min={0}
+          max={180}
+          step={1}
+          {...layout("drilling_angle_deg")}
+        />
+        {row(VAL)}
+        {BOWLER.map(row)}
+      </fieldset>
+      <fieldset class="nested">
+        <legend>Grip</legend>
+        <label class="tick" for={thumb}>
+          <input
+            id={thumb}
+            type="checkbox"
+            checked={drilling.thumb !== undefined}
+            onChange={(event) => setThumb(store, event.currentTarget.checked)}
+          />
+          Thumb hole (without one: a two-handed grip)
+        </label>
+        {row(BRIDGE)}
+        {(["middle", "ring", "thumb"] as const).map((digit) => {
+          const bore = drilling[digit];
+          return bore && <BoreFields key={digit} digit={digit} bore={bore} problem={problem} />;
+        })}
+      </fieldset>
+      {problem && !/_(in|deg|cc)$/.test(problem.place) && (
+        <p class="says says-wrong">
+          <Said problem={problem} />
+        </p>
+      )}
+      {drilled && (
+        <p class="hint">
+          The drill takes out {reading(drilled.change.drilled_out_oz, "imbalance", units)}. Inserts are
+          weighed as tubes that end just below the surface.
+        </p>
+      )}
+      <button type="button" class="drill-save" onClick={() => saveLayout(store.doc.value)}>
+        Save the layout to a file
+      </button>
+      {drilled && <p class="fine-print">{drilled.cautions.join(" ")}</p>}
+    </div>
+  );
+}
+
+function Hands({ hand }: { hand: Hand }) {
+  const store = useStore();
+  return (
+    <fieldset class="choices" aria-label="Drilled for">
+      {(["right", "left"] as const).map((one) => (
+        <button
+          type="button"
+          key={one}
+          aria-pressed={hand === one}
+          onClick={() =>
+            store.editShot((old) => {
+              const { layout, drilling } = old;
+              return drilling && old.hand !== one
+                ? withLayout(old, { format: "pithball.layout/1", hand: one, layout, drilling })
+                : old;
+            })
+          }
+        >
+          {one === "right" ? "Right hand" : "Left hand"}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
