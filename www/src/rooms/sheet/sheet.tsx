@@ -4,6 +4,7 @@ import { Said } from "../../parts/said";
 import { isProblem, useStore } from "../../store";
 import type { BallFile } from "../../types";
 import { TEMPLATES } from "../bench/templates";
+import { partNames } from "../saw/parts";
 import { Page } from "./page";
 import { type Paper, usePaper, usualPaper } from "./paper";
 import { useBench, useLadder, useOther } from "./told";
