@@ -65,7 +65,7 @@ fn a_left_handers_shot_of_the_ball_drilled_for_the_left_is_the_mirror_image() {
     let [a, b] = [right, left].map(|throw| {
         let made = throw.laid().unwrap().drill(&file).unwrap();
         let weighed = weigh(&made.file.build().unwrap());
-        roll(&RigidBall::from(&weighed), &throw.shot().unwrap()).unwrap()
+        roll(&RigidBall::from(&weighed), &throw.shot(&made.file.cover).unwrap()).unwrap()
     });
     let (a_pins, b_pins) = (a.at_pins.unwrap(), b.at_pins.unwrap());
     // Weighing is right to some 1e-7, so that mirror images differ by as little.
