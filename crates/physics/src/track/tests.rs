@@ -106,6 +106,8 @@ fn spinning(height: f64, turns: f64) -> Trace {
             axis_body: Vector3::z(),
             contact_body: Vector3::new(beside * cos, beside * sin, height),
             normal_n: 60.0,
+            mu: 0.2,
+            film_m: None,
             phase: Phase::Roll,
             turn: UnitQuaternion::identity(),
         }
