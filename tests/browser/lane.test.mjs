@@ -61,6 +61,7 @@ test("the sentence says what the numbers say", async () => {
 
 test("every release control changes what happens", async () => {
   const { context, lane, check } = await laneOpen();
+  await lane.locator("summary", { hasText: /^Lane: friction/ }).click();
   const changes = {
     Speed: "19",
     "Rev rate": "420",
@@ -223,7 +224,9 @@ test("scrubbing and stepping move the ball in every picture", async () => {
   assert.ok((await moment(lane)) > 1);
   assert.equal(await lane.locator(".stage-eye .ball-mark").count(), 1);
   assert.ok((await lane.locator(".globe-drawing .ring").count()) > 0);
-  assert.equal(await lane.locator(".chart-cursor").count(), 3);
+  const charts = await lane.locator(".charts .chart").count();
+  assert.ok(charts >= 4);
+  assert.equal(await lane.locator(".charts .chart-cursor").count(), charts);
   await shoot(page, "lane-scrubbed");
   await check();
   await context.close();

@@ -1,10 +1,11 @@
-// Opens and saves the files a person keeps: NAME.ball.json, NAME.shot.json and
-// NAME.layout.json.
+// Opens and saves the files a person keeps: NAME.ball.json, NAME.shot.json,
+// NAME.layout.json and NAME.oil.json.
 
 import { layoutOf, withLayout } from "./rooms/bench/grip";
+import { oiled } from "./rooms/lane/oil/presets";
 import { wholeShot } from "./share/link";
 import { type Doc, isProblem, type Shot, type Store } from "./store";
-import type { BallFile } from "./types";
+import type { BallFile, OilFile } from "./types";
 
 const MOST_BYTES = 4 * 1024 * 1024;
 
@@ -42,6 +43,10 @@ export function saveLayout(doc: Doc): void {
   if (file) download(fileName(file.name ?? "", "layout.json"), `${JSON.stringify(file, null, 2)}\n`);
 }
 
+export function saveOil(oil: OilFile): void {
+  download(fileName(oil.name, "oil.json"), `${JSON.stringify(oil)}\n`);
+}
+
 /** Opens any kind of file and says what came of it. */
 export async function open(store: Store, file: File): Promise<void> {
   if (file.size > MOST_BYTES) {
@@ -70,6 +75,7 @@ function opener(text: string): (store: Store, text: string, name: string) => str
       typeof value === "object" && value !== null && "format" in value ? String(value.format) : "";
     if (format.startsWith("pithball.shot")) return openShot;
     if (format.startsWith("pithball.layout")) return openLayout;
+    if (format.startsWith("pithball.oil")) return openOil;
   } catch {
     // The module says what is wrong with it.
   }
@@ -83,13 +89,25 @@ function openBall(store: Store, text: string, name: string): string {
 }
 
 function openShot(store: Store, text: string, name: string): string {
-  const { ball, ...shot } = store.wasm.read_shot(text);
+  const { ball, ...read } = store.wasm.read_shot(text);
+  const { lane } = read;
+  const elsewhere: string[] = [];
+  const oil = "oil" in lane && typeof lane.oil === "string" ? lane.oil : null;
+  const shot: Shot = oil === null ? read : { ...read, lane: store.doc.value.shot.lane };
+  if (oil !== null) elsewhere.push(`the lane as it was: its oil is in another file, ${oil}`);
   if (typeof ball === "string") {
-    store.replace({ shot: shot as Shot });
-    return `Opened ${name} with the ball on the bench: its own ball is in another file, ${ball}.`;
+    store.replace({ shot });
+    elsewhere.unshift(`the ball on the bench: its own ball is in another file, ${ball}`);
+  } else {
+    store.replace({ shot, ball });
   }
-  store.replace({ shot: shot as Shot, ball });
-  return `Opened ${name}.`;
+  return elsewhere.length > 0 ? `Opened ${name} with ${elsewhere.join("; with ")}.` : `Opened ${name}.`;
+}
+
+function openOil(store: Store, text: string, name: string): string {
+  const oil = store.wasm.read_oil(text);
+  store.editShot((old) => ({ ...old, lane: oiled(old.lane, oil) }));
+  return `Opened ${name}: it is the oil on the lane.`;
 }
 
 function openLayout(store: Store, text: string, name: string): string {

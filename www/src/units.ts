@@ -11,6 +11,10 @@ export type Quantity =
   | "imbalance" // ounces
   | "density" // g/cc
   | "volume" // cc
+  | "oil" // mL
+  | "film" // micrometres
+  | "grit"
+  | "count"
   | "angle" // degrees
   | "speed" // mph
   | "distance" // feet
@@ -57,6 +61,10 @@ const MEASURES: Record<Quantity, [Measure, Measure?]> = {
   ],
   density: same("g/cc", "grams per cc", 2),
   volume: same("cc", "cubic centimetres", 0),
+  oil: same("mL", "millilitres", 1),
+  film: same("µm", "micrometres", 2),
+  grit: same("grit", "grit", 0),
+  count: same("", "", 0),
   angle: same("°", "degrees", 1),
   speed: [
     { unit: "mph", spoken: "miles an hour", factor: 1, decimals: 1 },

@@ -51,6 +51,18 @@ export const WORDS = {
   "static weight":
     "How unevenly the drilled ball hangs about its grip, as a balance scale would show it in ounces.",
   "bow-tie": "One of the two places where the track rings cross and the band of them is narrowest.",
+  "oil pattern": "How thick the oil lies on each board, foot by foot, when the lane has just been oiled.",
+  film: "The layer of oil on the boards, a few thousandths of a millimetre thick; a micrometre (µm) is one thousandth.",
+  "oil ratio":
+    "How many times thicker the film is on the five middle boards than on boards 3 to 7; the larger it is, the more the pattern steers a ball back.",
+  taper:
+    "How the film thins out down the lane: the share of the first, thickest film that is left before the last stretch.",
+  polyester: "A hard, smooth plastic cover: the least friction.",
+  urethane: "A softer plastic cover that grips early, in oil too.",
+  reactive: "Urethane made porous as it sets, a resin that grips hardest on dry boards.",
+  finish: "How the surface was worked last: the coarser the grit the rougher; polish smooths it.",
+  grit: "How fine the last abrasive was: 500 is rough, 4000 nearly smooth.",
+  polish: "A liquid rubbed on last that leaves the surface shinier and smoother.",
   squash:
     "Scales the finished shape along its own x and y: this is how a round shape becomes an asymmetric one.",
   density: "How heavy a material is for its size; water is 1 gram per cc.",

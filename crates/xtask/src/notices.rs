@@ -11,8 +11,16 @@ use crate::run::{cargo, output, www};
 use crate::tools::WASM_TARGET;
 
 /// npm packages whose code or files end up in the page.
-const FROM_NPM: [&str; 5] =
-    ["preact", "@preact/signals", "@preact/signals-core", "uqr", "@fontsource-variable/source-sans-3"];
+const FROM_NPM: [&str; 8] = [
+    "preact",
+    "@preact/signals",
+    "@preact/signals-core",
+    "d3-contour",
+    "d3-array",
+    "internmap",
+    "uqr",
+    "@fontsource-variable/source-sans-3",
+];
 
 /// Writes every notice to `file`; packages with the same text share it.
 pub(crate) fn write(file: &Path) -> Result<()> {

@@ -1,3 +1,4 @@
+import { CoverSurface } from "../../parts/cover-surface";
 import { NumberField } from "../../parts/field";
 import { Said } from "../../parts/said";
 import { Term } from "../../parts/term";
@@ -68,6 +69,7 @@ export function Bench() {
               store.editBall((old) => ({ ...old, cover: { ...old.cover, ...made } }), key && `cover.${key}`)
             }
           />
+          <CoverSurface />
           <NumberField
             label="Ball diameter"
             value={ball.diameter_in}

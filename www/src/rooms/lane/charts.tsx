@@ -1,4 +1,4 @@
-// Speed, spin and slip against distance, each small, with its table one key away.
+// Speed, spin, slip, friction and oil against distance, each small, with its table one key away.
 import type { ReadonlySignal } from "@preact/signals";
 import { line as polyline } from "../../draw/lane-frame";
 import { revsOf, sampleAfter } from "../../draw/moment";
@@ -16,7 +16,13 @@ const LINES: Line[] = [
   { name: "Speed", quantity: "speed", of: (sample) => sample.speed_mph },
   { name: "Revs", quantity: "revs", of: revsOf },
   { name: "Slip", quantity: "speed", of: (sample) => sample.slip_mph },
+  { name: "Friction met", quantity: "friction", of: (sample) => sample.mu },
 ];
+
+/** Where there is oil on the lane, its film under the ball too. */
+const FILM: Line = { name: "Oil under the ball", quantity: "film", of: (sample) => sample.film_um ?? 0 };
+
+const linesOf = ({ samples }: Roll): Line[] => (samples[0]?.film_um == null ? LINES : [...LINES, FILM]);
 
 const WIDTH = 220;
 const HEIGHT = 70;
@@ -28,7 +34,7 @@ export function Charts({ t_s }: { t_s: ReadonlySignal<number> }) {
   return (
     <div class="charts">
       <div class="charts-row">
-        {LINES.map((line) => (
+        {linesOf(roll).map((line) => (
           <Chart key={line.name} line={line} roll={roll} t_s={t_s} />
         ))}
       </div>
@@ -58,7 +64,7 @@ function Chart({ line, roll, t_s }: ChartProps) {
   ];
   const from = reading(line.of(first), line.quantity, units);
   const to = reading(line.of(last), line.quantity, units);
-  const id = `chart-${line.name.toLowerCase()}`;
+  const id = `chart-${line.name.toLowerCase().replaceAll(" ", "-")}`;
   return (
     <svg
       class="chart"
@@ -127,9 +133,9 @@ function Table({ roll }: { roll: Roll }) {
         <tr>
           <th scope="col">Distance, {distance}</th>
           <th scope="col">Phase</th>
-          {LINES.map((line) => (
+          {linesOf(roll).map((line) => (
             <th scope="col" key={line.name}>
-              {line.name}, {measure(line.quantity, units).unit}
+              {[line.name, measure(line.quantity, units).unit].filter(Boolean).join(", ")}
             </th>
           ))}
         </tr>
@@ -139,7 +145,7 @@ function Table({ roll }: { roll: Roll }) {
           <tr key={sample.t_s}>
             <th scope="row">{number(sample.y_ft, "distance", units)}</th>
             <td>{sample.phase}</td>
-            {LINES.map((line) => (
+            {linesOf(roll).map((line) => (
               <td key={line.name}>{number(line.of(sample), line.quantity, units)}</td>
             ))}
           </tr>

@@ -5,11 +5,6 @@ import ball3 from "../../../../scenarios/balls/no-3-three-piece.ball.json";
 import ball4 from "../../../../scenarios/balls/no-4-nested-core.ball.json";
 import ball5 from "../../../../scenarios/balls/no-5-thick-cover.ball.json";
 import ball6 from "../../../../scenarios/balls/no-6-five-piece.ball.json";
-import flatOil from "../../../../scenarios/oil/flat.oil.json";
-import houseOil from "../../../../scenarios/oil/house.oil.json";
-import longPatternOil from "../../../../scenarios/oil/long.oil.json";
-import shortOil from "../../../../scenarios/oil/short.oil.json";
-import wetDryOil from "../../../../scenarios/oil/wet-dry.oil.json";
 import dryLane from "../../../../scenarios/shots/dry-lane.shot.json";
 import flatPattern from "../../../../scenarios/shots/flat-pattern.shot.json";
 import gutter from "../../../../scenarios/shots/gutter.shot.json";
@@ -27,7 +22,8 @@ import student from "../../../../scenarios/shots/student.shot.json";
 import twoHanded from "../../../../scenarios/shots/two-handed.shot.json";
 import wetDryStep from "../../../../scenarios/shots/wet-dry-step.shot.json";
 import type { Shot } from "../../store";
-import type { BallFile, Lane, OilFile, ShotFile } from "../../types";
+import type { BallFile, Lane, ShotFile } from "../../types";
+import { PRESETS } from "./oil/presets";
 
 export interface Example {
   name: string;
@@ -57,19 +53,10 @@ const SHOTS = [
   longPattern,
 ] as unknown as (ShotFile & { ball: string })[];
 
-/** By the name of their file. */
-const OILS = {
-  flat: flatOil,
-  house: houseOil,
-  long: longPatternOil,
-  short: shortOil,
-  "wet-dry": wetDryOil,
-} as unknown as Record<string, OilFile>;
-
 /** In the page a lane's oil stands in the shot itself. */
 function withOil(lane: Lane): Lane {
   if ("zones" in lane || typeof lane.oil !== "string") return lane;
-  const oil = OILS[/([\w-]+)\.oil\.json$/.exec(lane.oil)?.[1] ?? ""];
+  const oil = PRESETS[/([\w-]+)\.oil\.json$/.exec(lane.oil)?.[1] ?? ""];
   return oil ? { ...lane, oil } : lane;
 }
 

@@ -6,6 +6,7 @@ import { Controls } from "./controls";
 import { ExampleShots } from "./example-shots";
 import { Honest } from "./honest";
 import { Numbers } from "./numbers";
+import { OilFold } from "./oil/oil";
 import { Stage } from "./stage";
 import { TrackRings } from "./track";
 import { BeforeDrilling } from "./undrilled";
@@ -19,6 +20,7 @@ export function Lane() {
         <Stage t_s={t_s} />
         <div class="lane-more">
           <Controls />
+          <OilFold />
           <ExampleShots />
           <Numbers />
           <TrackRings />

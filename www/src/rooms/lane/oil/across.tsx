@@ -1,0 +1,113 @@
+// The film across the lane at one distance, and its mean foot by foot.
+import { NumberField } from "../../../parts/field";
+import { useStore } from "../../../store";
+import type { OilMap } from "../../../types";
+import { measure, number, reading } from "../../../units";
+import { BOARDS } from "./paint";
+
+const WIDTH = 280;
+const HEIGHT = 84;
+
+interface AcrossProps {
+  map: OilMap;
+  /** The foot looked at, counted from 1. */
+  cut_ft: number;
+  onCut(cut_ft: number): void;
+}
+
+export function Across({ map, cut_ft, onCut }: AcrossProps) {
+  const { units } = useStore().view.value;
+  const row = map.film_um[cut_ft - 1] ?? [];
+  const top_um = Math.max(map.thickest_um, 1e-9) * 1.05;
+  const bar = WIDTH / BOARDS;
+  const most = Math.max(...row);
+  const least = Math.min(...row);
+  const where = `at ${reading(cut_ft - 0.5, "distance", units)}`;
+  return (
+    <div class="oil-across">
+      <NumberField
+        label="Distance"
+        value={cut_ft - 0.5}
+        quantity="distance"
+        min={0.5}
+        max={62.5}
+        step={1}
+        onChange={(value) => onCut(Math.min(63, Math.max(1, Math.floor(value) + 1)))}
+      />
+      <svg
+        class="chart oil-bars"
+        viewBox={`-4 -18 ${WIDTH + 8} ${HEIGHT + 34}`}
+        role="img"
+        aria-labelledby="oil-across-title oil-across-desc"
+      >
+        <title id="oil-across-title">Film across the lane</title>
+        <desc id="oil-across-desc">
+          {`Film on each board ${where}: from ${reading(least, "film", units)} to ${reading(most, "film", units)}. Board 1 is on the right. The same is in the table.`}
+        </desc>
+        <text x="0" y="-6">
+          Film across, {where}: {number(least, "film", units)} to {reading(most, "film", units)}
+        </text>
+        {row.map((film_um, i) => {
+          const height = (film_um / top_um) * HEIGHT;
+          return (
+            <rect
+              key={i}
+              class="oil-bar"
+              x={WIDTH - (i + 1) * bar + 0.5}
+              y={HEIGHT - height}
+              width={bar - 1}
+              height={height}
+            />
+          );
+        })}
+        <path class="chart-axis" d={`M0 ${HEIGHT}H${WIDTH}`} />
+        {[1, 10, 20, 30, 39].map((board) => (
+          <text key={board} x={WIDTH - (board - 0.5) * bar} y={HEIGHT + 13} text-anchor="middle">
+            {board}
+          </text>
+        ))}
+      </svg>
+      <details>
+        <summary>The same as tables</summary>
+        <div class="oil-tables">
+          <table>
+            <caption>Film {where}</caption>
+            <thead>
+              <tr>
+                <th scope="col">Board from the right</th>
+                <th scope="col">Film, {measure("film", units).unit}</th>
+              </tr>
+            </thead>
+            <tbody>
+              {row.map((film_um, i) => (
+                <tr key={i}>
+                  <th scope="row">{i + 1}</th>
+                  <td>{number(film_um, "film", units)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+          <table>
+            <caption>Down the lane, mean of all boards</caption>
+            <thead>
+              <tr>
+                <th scope="col">To, {measure("distance", units).unit}</th>
+                <th scope="col">Film, {measure("film", units).unit}</th>
+              </tr>
+            </thead>
+            <tbody>
+              {map.by_row_um.map((film_um, i) =>
+                (i + 1) % 3 === 0 ? (
+                  <tr key={i}>
+                    <th scope="row">{number(i + 1, "distance", units)}</th>
+                    <td>{number(film_um, "film", units)}</td>
+                  </tr>
+                ) : null,
+              )}
+            </tbody>
+          </table>
+        </div>
+      </details>
+    </div>
+  );
+}

@@ -1,0 +1,196 @@
+import "./oil.css";
+import { useId, useRef, useState } from "preact/hooks";
+import { open, saveOil } from "../../../files";
+import { Fold } from "../../../parts/fold";
+import { Term } from "../../../parts/term";
+import { type Units, useStore } from "../../../store";
+import type { Lane, OiledLane } from "../../../types";
+import { digits, reading } from "../../../units";
+import { Across } from "./across";
+import { FrictionFold } from "./friction";
+import { FilmMap } from "./map";
+import { PatternFields } from "./pattern-fields";
+import { oiled, ownOf, PRESETS, presetOf, TWO_ZONES } from "./presets";
+import { type OilOn, useOil } from "./use-oil";
+import { Zones } from "./zones";
+
+const ZONES = "zones";
+const OWN = "own";
+
+/** What is on the lane: oil, drawn and edited, or friction by distance. */
+export function OilFold() {
+  const store = useStore();
+  const { lane } = store.doc.value.shot;
+  const wrong = store.derived.value.shotProblem;
+  const on = useOil();
+  const { units } = store.view.value;
+  const here = wrong?.place.startsWith("lane") && !wrong.place.startsWith("lane.friction");
+  return (
+    <>
+      <Fold summary={says(lane, on, units)} wrong={Boolean(here)}>
+        <div class="oil-fold">
+          <Choice lane={lane} />
+          {"zones" in lane ? (
+            <>
+              <Zones zones={lane.zones} />
+              <p class="hint">
+                Friction given like this is that of this ball on this lane: the ball's cover and finish do not
+                change it. With an oil pattern they do.
+              </p>
+            </>
+          ) : (
+            on && <Oil lane={lane} on={on} stale={Boolean(here)} />
+          )}
+        </div>
+      </Fold>
+      {!("zones" in lane) && <FrictionFold lane={lane} />}
+    </>
+  );
+}
+
+function says(lane: Lane, on: OilOn | null, units: Units): string {
+  if ("zones" in lane) {
+    const told = lane.zones.map(({ mu, to_ft }, at) =>
+      at < lane.zones.length - 1
+        ? `${digits(mu, 2)} to ${reading(to_ft, "distance", units)}`
+        : `then ${digits(mu, 2)}`,
+    );
+    return `Lane: friction ${told.join(", ").replace(/^then /, "")}`;
+  }
+  if (!on) return "Oil";
+  const { name } = on.oil;
+  const { length_ft, volume_ml, ratio } = on.map;
+  const told = [name, reading(length_ft, "distance", units), reading(volume_ml, "oil", units)];
+  return `Oil: ${[...told, ...(ratio === null ? [] : [`${Number(ratio.toFixed(1))}:1`])].join(", ")}`;
+}
+
+function Choice({ lane }: { lane: Lane }) {
+  const store = useStore();
+  const id = useId();
+  const oil = "zones" in lane || typeof lane.oil === "string" ? null : lane.oil;
+  const chosen = oil ? (presetOf(oil) ?? OWN) : ZONES;
+  return (
+    <div class="line">
+      <label class="field-label" for={id}>
+        <Term word="oil pattern">Pattern</Term>
+      </label>
+      <select
+        id={id}
+        value={chosen}
+        onChange={(event) => {
+          const next = event.currentTarget.value;
+          const preset = PRESETS[next];
+          store.editShot((old) => ({
+            ...old,
+            lane: preset ? oiled(old.lane, preset) : { zones: TWO_ZONES },
+          }));
+        }}
+      >
+        {Object.entries(PRESETS).map(([key, { name }]) => (
+          <option key={key} value={key}>
+            {name}
+          </option>
+        ))}
+        {oil && chosen === OWN && <option value={OWN}>{oil.name}</option>}
+        <option value={ZONES}>Friction by distance</option>
+      </select>
+    </div>
+  );
+}
+
+function Oil({ lane, on, stale }: { lane: OiledLane; on: OilOn; stale: boolean }) {
+  const store = useStore();
+  const wrong = store.derived.value.shotProblem;
+  const { units } = store.view.value;
+  const [cut_ft, setCut] = useState(30);
+  const oil = typeof lane.oil === "string" ? on.oil : lane.oil;
+  const { map } = on;
+  return (
+    <>
+      {oil.note && <p>{oil.note}</p>}
+      <dl class="oil-numbers">
+        <div>
+          <dt>Length</dt>
+          <dd>{reading(map.length_ft, "distance", units)}</dd>
+        </div>
+        <div>
+          <dt>Volume</dt>
+          <dd>{reading(map.volume_ml, "oil", units)}</dd>
+        </div>
+        <div>
+          <dt>
+            <Term word="oil ratio">Outside : inside</Term>
+          </dt>
+          <dd>{map.ratio === null ? "none" : `1 : ${Number(map.ratio.toFixed(1))}`}</dd>
+        </div>
+        <div>
+          <dt>
+            Thickest <Term word="film" />
+          </dt>
+          <dd>{reading(map.thickest_um, "film", units)}</dd>
+        </div>
+      </dl>
+      <FilmMap {...on} cut_ft={cut_ft} stale={stale} />
+      <details>
+        <summary>Across the lane at {reading(cut_ft - 0.5, "distance", units)}</summary>
+        <Across map={map} cut_ft={cut_ft} onCut={setCut} />
+      </details>
+      {"pattern" in oil ? (
+        <PatternFields pattern={oil.pattern} problem={wrong} />
+      ) : (
+        <p class="hint">
+          Drawn by hand, cell by cell. To go back to a pattern in numbers, undo or choose one above.
+        </p>
+      )}
+      <Keep />
+    </>
+  );
+}
+
+/** The oil's name, and its file. */
+function Keep() {
+  const store = useStore();
+  const { lane } = store.doc.value.shot;
+  const picker = useRef<HTMLInputElement>(null);
+  if ("zones" in lane || typeof lane.oil === "string") return null;
+  const { oil } = lane;
+  return (
+    <div class="oil-keep">
+      <label class="line">
+        <span class="field-label">Name</span>
+        <input
+          type="text"
+          value={oil.name}
+          onInput={(event) => {
+            const name = event.currentTarget.value;
+            store.editShot((old) => {
+              if ("zones" in old.lane || typeof old.lane.oil === "string") return old;
+              return { ...old, lane: oiled(old.lane, { ...old.lane.oil, ...ownOf(old.lane.oil), name }) };
+            }, "oil.name");
+          }}
+        />
+      </label>
+      <div class="choices">
+        <button type="button" onClick={() => saveOil(oil)}>
+          Save oil
+        </button>
+        <button type="button" onClick={() => picker.current?.click()}>
+          Open oil…
+        </button>
+        <input
+          class="visually-hidden"
+          type="file"
+          accept=".json,application/json"
+          tabIndex={-1}
+          aria-label="Oil to open"
+          ref={picker}
+          onChange={(event) => {
+            const file = event.currentTarget.files?.[0];
+            event.currentTarget.value = "";
+            if (file) void open(store, file);
+          }}
+        />
+      </div>
+    </div>
+  );
+}
