@@ -171,17 +171,22 @@ def release(shot):
     return np.concatenate([[x, 0.0], v, spin, quaternion_of(orientation)])
 
 
-def roll(shot):
+def roll(shot, friction=None):
+    """Friction by zone, or by `friction(x, y)` where it is given."""
     motion = Motion(shot["ball"])
     state, t = release(shot), 0.0
     own = -1 if shot["hand"] == "left" else 1
     axis_start = turn_of(state[7:11]).T @ state[4:7]
     zones = shot["zones"]
     zone = 0
+
+    def friction_at(s):
+        return friction(s[0], s[1]) if friction else zones[zone]["mu"]
+
     phases = []  # (kind, solution)
     forced = None
     while True:
-        mu = zones[zone]["mu"]
+        mu = friction_at(state)
         u = motion.slip(state)
         kind = "slip"
         if np.linalg.norm(u) <= 2 * STUCK:
@@ -202,7 +207,7 @@ def roll(shot):
             return np.linalg.norm(motion.slip(s)) - STUCK
         def breaks(_, s):
             force = motion.rolling(s)[2]
-            return mu * force[2] - math.hypot(force[0], force[1])
+            return friction_at(s) * force[2] - math.hypot(force[0], force[1])
         change = stick if kind == "slip" else breaks
         events = [past_zone, pins, gutter, change]
         for e in events:
@@ -212,7 +217,7 @@ def roll(shot):
         if kind == "slip":
             def rates(_, s):
                 u = motion.slip(s)
-                acceleration, alpha, normal = motion.slipping(s, mu, u / np.linalg.norm(u))
+                acceleration, alpha, normal = motion.slipping(s, friction_at(s), u / np.linalg.norm(u))
                 if normal <= 0:
                     raise ValueError("the ball hops")
                 return motion.rates(s, acceleration, alpha)
@@ -336,4 +341,5 @@ def main():
     (HERE / "roll_scipy.json").write_text(json.dumps({"made_with": made_with, "shots": out}, indent=1) + "\n")
 
 
-main()
+if __name__ == "__main__":
+    main()

@@ -8,6 +8,7 @@ pub mod close;
 mod json;
 pub mod make;
 pub mod random;
+pub mod rolls;
 pub mod turned;
 
 pub use json::{reference, reference_path};

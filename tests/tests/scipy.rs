@@ -1,97 +1,72 @@
-//! Fifteen shots against scipy's DOP853 at a relative tolerance of 1e-12, on
-//! equations written independently (tests/reference/roll_scipy.py).
+//! Shots against scipy's DOP853 at a relative tolerance of 1e-12, on equations
+//! written independently (tests/reference/roll_scipy.py and oil_scipy.py).
 
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a check that cannot be set up must fail loudly")]
 
-use nalgebra::{Matrix3, Vector3};
-use physics::roll::{End, Friction, Hand, Layout, Release, RigidBall, Shot, Zone, roll};
-use physics::units::{M_PER_FT, M_PER_IN, M_S_PER_MPH, RAD_S_PER_RPM};
+use physics::lane::oil::{BOARD_COUNT, Film, FrictionLaw, Oiled, Pattern};
+use physics::roll::{Friction, Zone, roll};
+use physics::units::M_PER_FT;
 use pithball_tests::reference;
+use pithball_tests::rolls::{ball, differences, number, shot};
 use serde_json::Value;
 
-fn number(of: &Value, key: &str) -> f64 {
-    of[key].as_f64().unwrap_or_else(|| panic!("no number {key} in {of}"))
-}
-
-fn ball(of: &Value) -> RigidBall {
-    RigidBall {
-        mass_kg: number(of, "mass_kg"),
-        radius_m: number(of, "radius_m"),
-        cg_m: Vector3::from(serde_json::from_value::<[f64; 3]>(of["cg_m"].clone()).unwrap()),
-        inertia_kg_m2: Matrix3::from(serde_json::from_value::<[[f64; 3]; 3]>(of["inertia_kg_m2"].clone()).unwrap()),
-    }
-}
-
-fn shot(of: &Value) -> Shot {
-    let (release, layout) = (&of["release"], &of["layout"]);
-    let angle = |of: &Value, key| number(of, key).to_radians();
-    let zones: Vec<Zone> = of["zones"]
-        .as_array()
-        .unwrap()
+/// Rolls every shot of a reference file and holds it to the result there.
+#[track_caller]
+fn agree(file: &Value, count: usize, lane: impl Fn(&Value) -> Friction) {
+    let shots = file["shots"].as_array().unwrap();
+    assert_eq!(shots.len(), count);
+    let wrong: Vec<String> = shots
         .iter()
-        .map(|zone| Zone {
-            from_m: number(zone, "from_ft") * M_PER_FT,
-            to_m: number(zone, "to_ft") * M_PER_FT,
-            mu: number(zone, "mu"),
+        .flat_map(|reference| {
+            let got = roll(&ball(reference), &shot(reference, lane(reference)));
+            differences(reference, &got.unwrap_or_else(|error| panic!("{}: {error}", reference["name"])))
         })
         .collect();
-    Shot {
-        hand: if of["hand"] == "left" { Hand::Left } else { Hand::Right },
-        release: Release {
-            speed_m_s: number(release, "speed_mph") * M_S_PER_MPH,
-            spin_rad_s: number(release, "revs_rpm") * RAD_S_PER_RPM,
-            axis_rotation_rad: angle(release, "axis_rotation_deg"),
-            axis_tilt_rad: angle(release, "axis_tilt_deg"),
-            launch_angle_rad: angle(release, "launch_angle_deg"),
-            board: number(release, "board"),
-        },
-        layout: Layout {
-            pin_to_pap_m: number(layout, "pin_to_pap_in") * M_PER_IN,
-            drilling_angle_rad: angle(layout, "drilling_angle_deg"),
-            start_turn_rad: angle(layout, "start_turn_deg"),
-        },
-        lane: Friction::from_zones(&zones).unwrap(),
-    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 
 #[test]
-fn fifteen_shots_agree_with_scipy() {
-    let shots = reference("roll_scipy.json");
-    let shots = shots["shots"].as_array().unwrap();
-    assert_eq!(shots.len(), 15);
-    let mut wrong = Vec::new();
-    for reference in shots {
-        let name = reference["name"].as_str().unwrap();
-        let want = &reference["result"];
-        let got = roll(&ball(&reference["ball"]), &shot(reference)).unwrap_or_else(|e| panic!("{name}: {e}"));
-        let mut check = |what: &str, got: f64, tolerance: f64| {
-            let want = number(want, what);
-            if (got - want).abs() > tolerance {
-                wrong.push(format!("{name}: {what} is {got}, scipy has {want}, off by {:e}", got - want));
-            }
+fn fifteen_shots_in_zones_agree_with_scipy() {
+    agree(&reference("roll_scipy.json"), 15, |shot| {
+        let zone = |zone: &Value| Zone {
+            from_m: number(zone, "from_ft") * M_PER_FT,
+            to_m: number(zone, "to_ft") * M_PER_FT,
+            mu: number(zone, "mu"),
         };
-        check("breakpoint_board", got.breakpoint.board, 1e-3);
-        check("breakpoint_ft", got.breakpoint.distance_m / M_PER_FT, 1e-2);
-        if let Some(pins) = got.at_pins {
-            check("time_s", pins.time_s, 1e-5);
-            check("board_at_pins", pins.board, 1e-3);
-            check("entry_angle_deg", pins.entry_angle_rad.to_degrees(), 1e-3);
-            check("speed_at_pins_mph", pins.speed_m_s / M_S_PER_MPH, 1e-3);
-            check("revs_at_pins_rpm", pins.spin_rad_s / RAD_S_PER_RPM, 1e-2);
-            if let Some(turned) = pins.axis_migration_rad {
-                check("axis_migration_deg", turned.to_degrees(), 1e-2);
-            }
-        } else {
-            check("end_ft", got.end_m.y / M_PER_FT, 1e-3);
-            check("end_time_s", got.end_time_s, 1e-5);
-        }
-        if let Some(start) = got.roll_start {
-            check("roll_start_ft", start.distance_m / M_PER_FT, 1e-3);
-        }
-        let (gutter, rolls) = (want["gutter"].as_bool().unwrap(), !want["roll_start_ft"].is_null());
-        if gutter != (got.end == End::Gutter) || rolls != got.roll_start.is_some() {
-            wrong.push(format!("{name}: ends by {:?}, roll start {:?}, scipy: {want}", got.end, got.roll_start));
-        }
+        Friction::from_zones(&shot["zones"].as_array().unwrap().iter().map(zone).collect::<Vec<_>>()).unwrap()
+    });
+}
+
+/// The film is scipy's own spline over the cells, a pattern's cells are its
+/// profiles integrated by scipy's quadrature, and the law is written anew.
+#[test]
+fn ten_shots_on_oil_agree_with_scipy() {
+    let file = reference("oil_scipy.json");
+    let cells_um: Vec<Vec<f64>> = serde_json::from_value(file["lopsided_um"].clone()).unwrap();
+    let cells_m: Vec<[f64; BOARD_COUNT]> =
+        cells_um.iter().map(|row| std::array::from_fn(|board| row[board] * 1e-6)).collect();
+    let lopsided = Film::from_cells(&cells_m).unwrap();
+    agree(&file, 10, |shot| {
+        let (oil, law) = (&shot["oil"], &shot["law"]);
+        let film = if oil == "lopsided" { lopsided.clone() } else { pattern(oil).film().unwrap() };
+        let law = FrictionLaw {
+            mu_oil: number(law, "mu_oil"),
+            mu_dry: number(law, "mu_dry"),
+            film_half_m: number(law, "film_half_um") * 1e-6,
+        };
+        Friction::oiled(Oiled { film, law })
+    });
+}
+
+fn pattern(of: &Value) -> Pattern {
+    Pattern {
+        length_m: number(of, "length_ft") * M_PER_FT,
+        volume_m3: number(of, "volume_ml") * 1e-6,
+        ratio: number(of, "ratio"),
+        thin_to_board: number(of, "thin_to_board"),
+        full_from_board: number(of, "full_from_board"),
+        front_m: number(of, "front_ft") * M_PER_FT,
+        end_share: number(of, "end_share"),
+        buff_m: number(of, "buff_ft") * M_PER_FT,
     }
-    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }

@@ -92,3 +92,9 @@ test("a weight line by size gives the same bits", () => {
   const line = native("ladder", path, "--piece", "inner core", "--by", "size");
   assert.deepStrictEqual(new Ball(read(path)).ladder(Uint32Array.of(2), true), line);
 });
+
+test("wear gives the same bits", () => {
+  const [path] = files("shots", "house-pattern.shot.json");
+  const shot = whole(path);
+  assert.deepStrictEqual(new Ball(shot.ball).wear(shot, 2), native("wear", path, "--games", "2"));
+});

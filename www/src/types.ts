@@ -157,6 +157,29 @@ export interface OilMap {
   by_row_um: number[];
 }
 
+/** A lane game after game; game 0 is fresh. */
+export interface Worn {
+  shots_a_game: number;
+  spread_boards: number;
+  taken_up_share: number;
+  carried_ft: number;
+  games: {
+    game: number;
+    volume_ml: number;
+    /** With the oil on the lane always the same. */
+    taken_away_ml: number;
+    carried_down_ml: number;
+    length_ft: number;
+    ratio: number | null;
+    /** What the throw does on its line then. */
+    summary: Roll["summary"];
+  }[];
+  /** The oil after the last game, a map. */
+  oil: OilFile;
+  /** What this is: a model choice. */
+  model: string;
+}
+
 export interface FrictionCurve {
   mu_oil: number;
   mu_dry: number;
@@ -464,6 +487,8 @@ export interface WasmBall {
   section(normal: Vec3, depth_in: number): Section;
   /** `shot.ball` is ignored. */
   roll(shot: Omit<ShotFile, "ball">): Roll;
+  /** The shot's oil over 1 to 40 games of this throw; some milliseconds a game. */
+  wear(shot: Omit<ShotFile, "ball">, games: number): Worn;
   /** This ball drilled as the shot says, or as it is: a ball of its own, to be freed. Throws a `Problem`. */
   drilled(shot: ShotFile | Omit<ShotFile, "ball">): WasmBall;
   /** What drilling did; null for a ball not drilled by a shot. */

@@ -13,6 +13,7 @@ mod link;
 mod roll;
 mod schema;
 mod tables;
+mod wear;
 mod weigh;
 
 use std::fmt;
@@ -49,6 +50,8 @@ enum Command {
     Link(link::LinkArgs),
     /// Print the shot file that a link holds.
     Unlink(link::UnlinkArgs),
+    /// Wear a lane's oil: what the same line does game after game.
+    Wear(wear::Args),
     /// Print the JSON Schema of a file.
     Schema(schema::Args),
 }
@@ -77,6 +80,7 @@ fn main() -> ExitCode {
         Command::Roll(args) => roll::run(&args),
         Command::Link(args) => link::link(&args),
         Command::Unlink(args) => link::unlink(&args),
+        Command::Wear(args) => wear::run(&args),
         Command::Schema(args) => Ok(schema::run(&args)),
     };
     match said {

@@ -600,3 +600,57 @@ fn a_grip_that_cannot_be_drilled_names_its_place() {
     refused(&["drill", &ball, &no_hand, "--json"], &["hand.layout.json", "hand", "found: 1"]);
     refused(&["drill", &ball, "no.layout.json"], &["no.layout.json", "cannot be read"]);
 }
+
+#[test]
+fn wear_keeps_the_oil_and_moves_the_line() {
+    let path = scenario("shots/house-pattern.shot.json").to_string_lossy().into_owned();
+    let worn = json(&["wear", &path, "--games", "6", "--json"]);
+    let games = worn["games"].as_array().expect("a list");
+    assert_eq!(games.len(), 7);
+    let number = |game: &Value, key: &str| game[key].as_f64().expect("a number");
+    for game in games {
+        let all = number(game, "volume_ml") + number(game, "taken_away_ml");
+        assert!((all - 24.0).abs() < 1e-9, "{all} mL in all");
+    }
+    assert!(games.windows(2).all(|pair| number(&pair[0], "volume_ml") > number(&pair[1], "volume_ml")));
+    // The fresh lane is the shot's own.
+    let rolled = json(&["roll", &path, "--json"]);
+    assert_eq!(games[0]["summary"], rolled["summary"]);
+    let board = |game: &Value| game["summary"]["board_at_pins"].as_f64().expect("a board");
+    assert!((board(&games[6]) - board(&games[0])).abs() > 1.0, "{} then {}", board(&games[0]), board(&games[6]));
+    let told = said(&["wear", &path, "--games", "2"]);
+    for part in ["House pattern", "over 2 games", "mL", "model choice"] {
+        assert!(told.contains(part), "{part:?} is not in\n{told}");
+    }
+}
+
+#[test]
+fn a_worn_oil_file_is_one_to_roll_on() {
+    let folder = Folder::new();
+    let path = scenario("shots/house-pattern.shot.json").to_string_lossy().into_owned();
+    let oil = said(&["wear", &path, "--games", "3", "--oil"]);
+    let shot = fs::read_to_string(&path).expect("a file");
+    folder.write("balls/no-3-three-piece.ball.json", three_piece());
+    folder.write("oil/worn.oil.json", &oil);
+    let on_worn = folder.write("shots/a.shot.json", replaced(&shot, "house.oil.json", "worn.oil.json"));
+    let rolled = json(&["roll", &on_worn, "--json"]);
+    let worn = json(&["wear", &path, "--games", "3", "--json"]);
+    let (a, b) = (&rolled["summary"]["board_at_pins"], &worn["games"][3]["summary"]["board_at_pins"]);
+    assert!((a.as_f64().expect("a board") - b.as_f64().expect("a board")).abs() < 1e-6, "{a} {b}");
+    // Two who bowl there wear more.
+    let both =
+        json(&["wear", &path, &scenario("shots/flat-pattern.shot.json").to_string_lossy(), "--games", "3", "--json"]);
+    assert!(both["games"][3]["taken_away_ml"].as_f64() > worn["games"][3]["taken_away_ml"].as_f64());
+}
+
+#[test]
+fn wear_that_makes_no_sense() {
+    let oiled = scenario("shots/house-pattern.shot.json").to_string_lossy().into_owned();
+    let zones = scenario("shots/opening.shot.json").to_string_lossy().into_owned();
+    refused(&["wear", &zones, "--games", "1"], &["opening.shot.json", "lane", "zones", "Only oil wears"]);
+    for games in ["0", "41", "x"] {
+        let output = pithball(&["wear", &oiled, "--games", games]);
+        assert_eq!(output.status.code(), Some(2));
+        assert!(output.stdout.is_empty() && !output.stderr.is_empty());
+    }
+}

@@ -31,6 +31,7 @@ mod thrown;
 mod tracked;
 mod tree;
 mod weighed;
+mod worn;
 
 pub use ball::{BallFile, BallVersion, Cover, Cut, Family, Finish, Hole, Piece};
 pub use checked::{CheckedDoc, RuleDoc};
@@ -51,6 +52,7 @@ pub use shape::{Form, Shape};
 pub use shot::{BallRef, Hand, Layout, Release, ShotFile, ShotVersion, Throw};
 pub use tracked::{PassDoc, RingDoc, TrackDoc, WidthDoc};
 pub use weighed::{Axes, PieceShare, RgIn, WeighedDoc};
+pub use worn::{MAX_GAMES, WornDoc, WornGameDoc, wear};
 
 /// Largest file that is read, in bytes (4 MiB).
 pub const MAX_FILE_BYTES: usize = 4 << 20;

@@ -18,4 +18,5 @@ pub mod spec;
 pub mod track;
 pub mod units;
 mod walk;
+pub mod wear;
 pub mod weigh;

@@ -143,15 +143,23 @@ impl Ball {
     pub fn roll(&self, shot: &JsValue) -> Result<JsValue, JsValue> {
         let throw = Throw::read(json_text(shot)?.as_bytes()).map_err(thrown)?;
         let shot = throw.shot(&self.file.cover).map_err(thrown)?;
-        let other = if throw.laid().as_ref() == self.drilled.as_ref().map(|drilled| &drilled.laid) {
-            None
-        } else {
-            Some(self.drilled_for(&throw)?)
-        };
+        let other = self.other_for(&throw)?;
         let ball = other.as_ref().unwrap_or(self);
         let traced = trace(&RigidBall::from(&ball.weighed), &shot, SAMPLE_INTERVAL_S)
             .map_err(|error| thrown(Problem::from(&error)))?;
         to_page(&RolledDoc::new(&ball.file, &traced))
+    }
+
+    /// The shot's oil over games of this throw, as a `Worn`. A few milliseconds a game.
+    ///
+    /// # Errors
+    /// A `Problem` where the shot is wrong, has no oil, or cannot be followed.
+    pub fn wear(&self, shot: &JsValue, games: u32) -> Result<JsValue, JsValue> {
+        let throw = Throw::read(json_text(shot)?.as_bytes()).map_err(thrown)?;
+        let other = self.other_for(&throw)?;
+        let ball = other.as_ref().unwrap_or(self);
+        let throws = [(RigidBall::from(&ball.weighed), &ball.file.cover, &throw)];
+        to_page(&format::wear(&throws, games).map_err(thrown)?)
     }
 
     /// Number of the part at a point of the ball in inches; −1 outside the
@@ -169,6 +177,14 @@ impl Ball {
         let ball = file.build().map_err(thrown)?;
         let weighed = weigh(&ball);
         Ok(Self { ball, file, weighed, drilled })
+    }
+
+    /// The ball drilled as a throw says; none where this one is.
+    fn other_for(&self, throw: &Throw) -> Result<Option<Self>, JsValue> {
+        if throw.laid().as_ref() == self.drilled.as_ref().map(|drilled| &drilled.laid) {
+            return Ok(None);
+        }
+        self.drilled_for(throw).map(Some)
     }
 
     fn drilled_for(&self, throw: &Throw) -> Result<Self, JsValue> {

@@ -13,9 +13,11 @@
 
 mod law;
 mod pattern;
+mod wear;
 
 pub use law::{FrictionLaw, LawError, NEUTRAL_LAW, PUBLISHED_LIMIT};
 pub use pattern::{Pattern, PatternError};
+pub use wear::{WEAR_RATES, WearRates, Wearing};
 
 use super::{BOARD_M, CENTRE_BOARD, COVERED_M};
 use crate::units::M_PER_FT;
