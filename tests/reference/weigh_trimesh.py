@@ -279,4 +279,5 @@ def main():
     (HERE / "weigh_trimesh.json").write_text(text + "\n")
 
 
-main()
+if __name__ == "__main__":
+    main()
