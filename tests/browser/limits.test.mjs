@@ -59,6 +59,24 @@ test("the ball at other weights, by density and by size", async () => {
   await shoot(page, "scale-weight-line");
   assert.deepEqual(await accessibilityFaults(page), []);
 
+  // Every ball that can be had is drawn, and one click puts it on the bench, as one step of undo.
+  const cards = line.locator(".rung-card");
+  assert.equal(await cards.count(), densities.length);
+  await cards.last().locator(".section-drawing path").first().waitFor({ state: "attached" });
+  await cards.last().scrollIntoViewIfNeeded();
+  await shoot(page, "scale-weight-line-balls");
+  const weight = page.locator(".readout").first().locator(".value");
+  const before = await weight.textContent();
+  const pounds = Number.parseInt(await cards.last().locator("strong").textContent(), 10);
+  await cards
+    .last()
+    .getByRole("button", { name: new RegExp(`, ${pounds} lb$`) })
+    .click();
+  assert.match(await weight.textContent(), new RegExp(`^${pounds}\\.00`));
+  await page.getByRole("button", { name: "Undo" }).click();
+  assert.equal(await weight.textContent(), before);
+  await cards.first().waitFor();
+
   const piece = (await line.getByLabel("What changes").locator("option").allTextContents()).at(-1);
   await line.getByLabel("What changes").selectOption({ label: piece });
   await line.getByLabel("How").selectOption("size");

@@ -276,7 +276,7 @@ test("a lost graphics context is said, and the picture comes back", async () => 
 for (const [name, viewport] of Object.entries({ desktop: DESKTOP, phone: PHONE, narrow: NARROW })) {
   test(`the Saw is accessible and fits, ${name}`, async () => {
     const { page, context, saw, check } = await sawOpen({ viewport });
-    for (const picture of ["Solid", "Drawing", "Two cuts"]) {
+    for (const picture of ["Solid", "Drawing", "Two cuts", "Cover"]) {
       await saw.getByRole("button", { name: picture, exact: true }).click();
       await shoot(page, `saw-${picture.toLowerCase().replace(" ", "-")}-${name}`);
       assert.deepEqual(await accessibilityFaults(page), []);

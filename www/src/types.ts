@@ -458,6 +458,14 @@ export interface Look {
   dark: boolean;
   /** Colour (sRGB 0..1) and hatching of each part, cover first. */
   paint: { colour: Vec3; hatch: number }[];
+  /** Paints the whole ball, uncut, by the thickness of its cover. */
+  cover?: {
+    /** Eight limits between nine classes. */
+    limits_in: readonly number[];
+    colours: Vec3[];
+    /** Directions to be told of as `spot_0`, `spot_1` …; the first bears a sign. */
+    spots: Vec3[];
+  };
 }
 export interface Pick {
   part: number;
@@ -467,7 +475,7 @@ export interface Pick {
 /** A mark in the 3D picture, for the page to set its name beside. */
 export interface MarkPlace {
   /** Pin, centre of gravity, upper end of the low-RG axis, +x end of the high-RG axis. */
-  mark: "pin" | "cg" | "low_rg" | "high_rg" | "pap" | "grip_centre";
+  mark: "pin" | "cg" | "low_rg" | "high_rg" | "pap" | "grip_centre" | `spot_${number}`;
   /** CSS pixels from the canvas's top left. */
   x_px: number;
   y_px: number;
@@ -482,6 +490,8 @@ export interface WasmBall {
   cover(): Cover;
   /** Inches of cover, row by row from the pin down, from +x round; NaN: a hole; the radius: no core below. */
   cover_map(rows: number, columns: number): Float64Array;
+  /** The same in one direction. */
+  cover_along(direction: Vec3): number;
   /** Changes the parts of these numbers alone, in proportion; 0 is the cover. */
   ladder(parts: Uint32Array, by_size: boolean): Ladder;
   section(normal: Vec3, depth_in: number): Section;

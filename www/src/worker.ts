@@ -4,7 +4,7 @@
 // for nothing, so that it starts from a blob, over http as from a file.
 
 import { Ball, initSync } from "../pkg/pithball.js";
-import type { BallFile, Ladder, WasmBall } from "./types";
+import type { BallFile, Cover, Ladder, Section, WasmBall } from "./types";
 
 const balls = memo((file: string) => new Ball(file) as unknown as WasmBall);
 
@@ -13,7 +13,17 @@ const JOBS = {
   /** The ball at other weights. */
   ladder: (asked: { ball: BallFile; parts: number[]; by_size: boolean }): Ladder =>
     balls(asked.ball).ladder(Uint32Array.from(asked.parts), asked.by_size),
+  /** Each ball cut along one plane; null for null. */
+  sections: (asked: { balls: (BallFile | null)[]; plane: Plane }): (Section | null)[] =>
+    asked.balls.map((ball) => ball && sawn(ball, asked.plane)),
+  /** The ball's cover, and its thickness all over. */
+  cover: (asked: { ball: BallFile; rows: number; columns: number }): { cover: Cover; map: Float64Array } => {
+    const ball = balls(asked.ball);
+    return { cover: ball.cover(), map: ball.cover_map(asked.rows, asked.columns) };
+  },
 };
+
+type Plane = Pick<Section, "normal" | "depth_in">;
 
 export type JobList = typeof JOBS;
 export type JobName = keyof JobList;
@@ -22,6 +32,15 @@ export type JobName = keyof JobList;
 export type ToWorker = { bytes: ArrayBuffer } | { id: number; job: JobName; asked: unknown };
 /** From the worker. A `Problem` is thrown as it is; what else is thrown comes as its message. */
 export type FromWorker = { id: number } & ({ done: unknown } | { problem: unknown } | { broke: string });
+
+function sawn(file: BallFile, plane: Plane): Section {
+  const ball = new Ball(file) as unknown as WasmBall;
+  try {
+    return ball.section(plane.normal, plane.depth_in);
+  } finally {
+    ball.free();
+  }
+}
 
 /** Makes a ball of a file, or gives the one made last where the file is the same. */
 function memo(make: (text: string) => WasmBall): (file: BallFile) => WasmBall {

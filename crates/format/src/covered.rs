@@ -1,7 +1,8 @@
 //! What `cover` prints: how much cover a ball has, and where.
 
+use nalgebra::Vector3;
 use physics::ball::{Ball, Part};
-use physics::cover::{Along, Beside, Covered, DIRECTIONS, USUAL_M, cover, map};
+use physics::cover::{Along, Beside, Covered, DIRECTIONS, USUAL_M, along, cover, map};
 use physics::units::M_PER_IN;
 use physics::weigh::Weighed;
 use serde::Serialize;
@@ -145,13 +146,21 @@ impl BallFile {
     }
 }
 
-/// [`physics::cover::map`] in inches: NaN where a hole opens, the radius where
-/// no piece lies below.
+/// [`physics::cover::map`] in inches; see [`cover_along_in`].
 pub fn cover_map_in(ball: &Ball, rows: usize, columns: usize) -> Vec<f64> {
-    let inches = |along| match along {
+    map(ball, rows, columns).into_iter().map(|along| inches(ball, along)).collect()
+}
+
+/// Thickness along the radius in inches: NaN where a hole opens, the ball's
+/// radius where no piece lies below.
+pub fn cover_along_in(ball: &Ball, direction: &Vector3<f64>) -> f64 {
+    inches(ball, along(ball, direction))
+}
+
+fn inches(ball: &Ball, along: Along) -> f64 {
+    match along {
         Along::Hole => f64::NAN,
         Along::Over { thickness_m } => thickness_m / M_PER_IN,
         Along::Through => ball.radius_m() / M_PER_IN,
-    };
-    map(ball, rows, columns).into_iter().map(inches).collect()
+    }
 }

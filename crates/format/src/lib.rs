@@ -35,7 +35,7 @@ mod worn;
 
 pub use ball::{BallFile, BallVersion, Cover, Cut, Family, Finish, Hole, Piece};
 pub use checked::{CheckedDoc, RuleDoc};
-pub use covered::{CoverDoc, HoleWallDoc, ThinnestDoc, WebDoc, cover_map_in};
+pub use covered::{CoverDoc, HoleWallDoc, ThinnestDoc, WebDoc, cover_along_in, cover_map_in};
 pub use drilled::{AxisMoveDoc, ChangeDoc, ConflictDoc, DrilledDoc, InsertDoc, MarksDoc, StaticsDoc};
 pub use drilling::{Bore, Drilling, Insert, ThumbBore};
 pub use laddered::{ChangedDoc, LadderDoc, RungDoc};

@@ -7,6 +7,7 @@
 mod arrange;
 mod camera;
 mod convert;
+mod cover;
 mod gpu;
 mod look;
 mod marks;
@@ -17,6 +18,7 @@ mod skin;
 mod surface;
 
 pub use camera::{Camera, Stance};
+pub use cover::{CoverLook, Globe, LIMITS};
 pub use look::{Hatching, Lines, Look, Paint};
 pub use marks::{Label, Mark};
 pub use model::Model;

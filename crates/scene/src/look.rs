@@ -2,6 +2,8 @@
 
 use physics::section::Plane;
 
+use crate::cover::CoverLook;
+
 /// Everything a picture depends on beside the ball.
 #[derive(Clone, Debug)]
 pub struct Look {
@@ -31,6 +33,8 @@ pub struct Look {
     pub dark: bool,
     /// Colour and hatching of each part, the cover first.
     pub paint: Vec<Paint>,
+    /// Paints the whole ball by the thickness of its cover instead.
+    pub cover: Option<CoverLook>,
 }
 
 /// How a part is painted.

@@ -44,6 +44,8 @@ pub enum Mark {
     Pap,
     /// Middle of the grip.
     GripCentre,
+    /// A spot of the cover's map, by its number.
+    Spot(usize),
 }
 
 /// Rods and signs to be drawn.

@@ -17,9 +17,10 @@ use three_d::{
 use crate::arrange::{Arrangement, Shown, arrange};
 use crate::camera::Camera;
 use crate::convert::{array3, mat4, vec3, vec4};
+use crate::cover::{self, CoverLook, Globe, GpuGlobe};
 use crate::gpu::{GpuCap, GpuLines, GpuMesh, GpuSection, GpuSigns, Programs};
 use crate::look::{Hatching, Lines, Look};
-use crate::marks::{Label, Marks, Sight};
+use crate::marks::{Label, Mark, Marks, Sight};
 use crate::model::Model;
 use crate::pick::{Pick, camera, pick};
 
@@ -43,6 +44,8 @@ pub struct Scene {
     skin: Option<Vec<GpuMesh>>,
     surfaces: Option<Vec<GpuMesh>>,
     sections: Vec<GpuSection>,
+    cover_program: Option<Program>,
+    globe: Option<GpuGlobe>,
 }
 
 /// Colours that follow the theme.
@@ -67,7 +70,16 @@ impl Scene {
     pub fn new(gl: Arc<three_d::context::Context>) -> Result<Self, CoreError> {
         let context = Context::from_gl_context(gl)?;
         let programs = Programs::new(&context)?;
-        Ok(Self { context, programs, model: None, skin: None, surfaces: None, sections: Vec::new() })
+        Ok(Self {
+            context,
+            programs,
+            model: None,
+            skin: None,
+            surfaces: None,
+            sections: Vec::new(),
+            cover_program: None,
+            globe: None,
+        })
     }
 
     /// Draws one picture and says where the marks appear; `layout` are those of
@@ -80,6 +92,9 @@ impl Scene {
         layout: Option<&drill::Marks>,
         look: &Look,
     ) -> Vec<Label> {
+        if let Some(cover) = &look.cover {
+            return self.draw_cover(recipe, ball, look, cover);
+        }
         let model = self.meet(recipe, ball);
         let arrangement = arrange(model, look);
         let camera = camera(look, &arrangement);
@@ -122,6 +137,49 @@ impl Scene {
         labels
     }
 
+    /// Draws the cover's thickness on the whole ball and says where the spots appear.
+    fn draw_cover(&mut self, recipe: &Recipe, ball: &Ball, look: &Look, cover: &CoverLook) -> Vec<Label> {
+        let look = Look { plane: None, exploded: 0.0, hidden: Vec::new(), highlighted: None, ..look.clone() };
+        let arrangement = arrange(self.meet(recipe, ball), &look);
+        let camera = camera(&look, &arrangement);
+        let radius_m = ball.radius_m();
+        let labels: Vec<Label> = cover
+            .spots
+            .iter()
+            .enumerate()
+            .map(|(n, spot)| {
+                let out = spot.normalize();
+                let [x_px, y_px] = camera.project(&(out * radius_m));
+                Label { mark: Mark::Spot(n), x_px, y_px, visible: out.dot(&(camera.eye_m - out * radius_m)) > 0.0 }
+            })
+            .collect();
+        self.prepare(&arrangement, true);
+        let context = &self.context;
+        if self.cover_program.is_none() {
+            self.cover_program = cover::program(context).ok();
+        }
+        let globe = self.globe.get_or_insert_with(|| GpuGlobe::new(context, &Globe::new(ball)));
+        let Some(program) = &self.cover_program else { return labels };
+        let (width, height) = (look.width_px.max(1.0) as u32, look.height_px.max(1.0) as u32);
+        let viewport = Viewport::new_at_origo(width, height);
+        let frame = Frame { look: &look, camera, theme: Theme::of(&look), viewport };
+        let screen = RenderTarget::screen(context, width, height);
+        screen.clear(ClearState::color_and_depth(0.0, 0.0, 0.0, 0.0, 1.0));
+        let Ok(_) = screen.write(|| {
+            frame.globe(program, globe, cover);
+            // The rims of holes.
+            if let (Some(shown), Some(mesh)) = (arrangement.shown.first(), self.skin.iter().flatten().next()) {
+                frame.outline(&self.programs.line, shown, &mesh.edges, 1.3);
+            }
+            let first = cover.spots.iter().zip(&labels).take(1);
+            let signs: Vec<(Vector3<f64>, f32)> =
+                first.filter(|(_, label)| label.visible).map(|(spot, _)| (spot.normalize() * radius_m, 1.0)).collect();
+            frame.signs(context, &self.programs.mark, &signs.iter().collect::<Vec<_>>(), 1.0);
+            Ok::<(), core::convert::Infallible>(())
+        });
+        labels
+    }
+
     /// What a device pixel shows, counted from the top left.
     pub fn pick(&mut self, recipe: &Recipe, ball: &Ball, look: &Look, x_px: f64, y_px: f64) -> Option<Pick> {
         pick(self.meet(recipe, ball), look, x_px, y_px)
@@ -133,6 +191,7 @@ impl Scene {
         if model.is_none() {
             self.skin = None;
             self.surfaces = None;
+            self.globe = None;
             self.sections.clear();
         }
         self.model.insert(model.unwrap_or_else(|| Model::new(recipe, ball)))
@@ -215,6 +274,23 @@ impl Frame<'_> {
         program.use_vertex_attribute("position", &mesh.position);
         program.use_vertex_attribute("normal", &mesh.normal);
         program.draw_elements(opaque(), self.viewport, &mesh.triangles);
+    }
+
+    fn globe(&self, program: &Program, globe: &GpuGlobe, cover: &CoverLook) {
+        let Camera { eye_m, right, up, forward, .. } = &self.camera;
+        program.use_uniform("view_projection", mat4(&self.camera.view_projection));
+        program.use_uniform("eye_m", vec3(eye_m));
+        program.use_uniform("right", vec3(right));
+        program.use_uniform("up", vec3(up));
+        program.use_uniform("forward", vec3(forward));
+        program.use_uniform("ink", array3(self.theme.ink));
+        program.use_uniform("ink_px", self.px(0.6));
+        program.use_uniform_array("limits_m", &cover.limits_m.map(|limit_m| limit_m as f32));
+        program.use_uniform_array("colours", &cover.colours.map(array3));
+        program.use_vertex_attribute("position", &globe.position);
+        program.use_vertex_attribute("thickness", &globe.thickness);
+        program.use_vertex_attribute("open", &globe.open);
+        program.draw_elements(opaque(), self.viewport, &globe.triangles);
     }
 
     fn cap(&self, program: &Program, shown: &Shown, cap: &GpuCap) {

@@ -2,7 +2,7 @@
 
 use format::{
     BallFile, CheckedDoc, CoverDoc, DrilledBall, DrilledDoc, Laid, Problem, RolledDoc, SAMPLE_INTERVAL_S, SectionDoc,
-    Throw, WeighedDoc, cover_map_in, part_number,
+    Throw, WeighedDoc, cover_along_in, cover_map_in, part_number,
 };
 use nalgebra::Vector3;
 use physics::ball::Part;
@@ -107,6 +107,13 @@ impl Ball {
     /// the radius where no piece lies below. At most 360 rows and 720 columns.
     pub fn cover_map(&self, rows: u32, columns: u32) -> Vec<f64> {
         cover_map_in(&self.ball, rows.min(360) as usize, columns.min(720) as usize)
+    }
+
+    /// Thickness of the cover along the radius in a direction, in inches, as in
+    /// `cover_map`; NaN where the direction is none.
+    pub fn cover_along(&self, direction: &[f64]) -> f64 {
+        let direction = vector(direction).filter(|direction| direction.norm() > 0.0);
+        direction.map_or(f64::NAN, |direction| cover_along_in(&self.ball, &direction))
     }
 
     /// The ball at 16 to 10 lb by changing the parts of these numbers (0 is

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use physics::section::Plane;
 use physics::units::M_PER_IN;
-use scene::{GlContext, Mark, Paint, Scene};
+use scene::{CoverLook, GlContext, LIMITS, Mark, Paint, Scene};
 use serde::{Deserialize, Serialize};
 use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen::{JsCast, JsValue};
@@ -40,6 +40,16 @@ struct LookDoc {
     markers: bool,
     dark: bool,
     paint: Vec<PaintDoc>,
+    #[serde(default)]
+    cover: Option<CoverLookDoc>,
+}
+
+/// `CoverLook` of the page.
+#[derive(Deserialize)]
+struct CoverLookDoc {
+    limits_in: [f64; LIMITS],
+    colours: [[f32; 3]; LIMITS + 1],
+    spots: Vec<[f64; 3]>,
 }
 
 #[derive(Deserialize)]
@@ -64,7 +74,7 @@ struct PickDoc {
 /// `MarkPlace` of the page.
 #[derive(Serialize)]
 struct MarkDoc {
-    mark: &'static str,
+    mark: String,
     x_px: f64,
     y_px: f64,
     visible: bool,
@@ -117,12 +127,13 @@ impl View {
             .into_iter()
             .map(|label| MarkDoc {
                 mark: match label.mark {
-                    Mark::Pin => "pin",
-                    Mark::Cg => "cg",
-                    Mark::LowRg => "low_rg",
-                    Mark::HighRg => "high_rg",
-                    Mark::Pap => "pap",
-                    Mark::GripCentre => "grip_centre",
+                    Mark::Pin => "pin".to_owned(),
+                    Mark::Cg => "cg".to_owned(),
+                    Mark::LowRg => "low_rg".to_owned(),
+                    Mark::HighRg => "high_rg".to_owned(),
+                    Mark::Pap => "pap".to_owned(),
+                    Mark::GripCentre => "grip_centre".to_owned(),
+                    Mark::Spot(n) => format!("spot_{n}"),
                 },
                 x_px: label.x_px / look.pixel_ratio,
                 y_px: label.y_px / look.pixel_ratio,
@@ -162,6 +173,11 @@ impl View {
             highlighted: doc.highlighted,
             markers: doc.markers,
             dark: doc.dark,
+            cover: doc.cover.map(|cover| CoverLook {
+                limits_m: cover.limits_in.map(|inches| inches * M_PER_IN),
+                colours: cover.colours,
+                spots: cover.spots.into_iter().map(Into::into).collect(),
+            }),
             paint: doc.paint.into_iter().map(|p| Paint { colour: p.colour, hatch: p.hatch }).collect(),
         })
     }

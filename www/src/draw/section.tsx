@@ -25,6 +25,8 @@ export interface SectionProps {
   partAt(at: [number, number]): number;
   paint: Paint[];
   marks?: Mark[];
+  /** The narrowest stretch of cover and what to write beside it. */
+  narrowest?: { core: [number, number]; surface: [number, number]; text: string } | null;
   width_px: number;
   height_px: number;
   /** The sheet it is drawn on; light, since ink and hatching are dark. */
@@ -112,6 +114,14 @@ export function SectionDrawing(props: SectionProps) {
         ))}
       </g>
       <CentreLines cx={cx} cy={cy} r={r_px} />
+      {props.narrowest && (
+        <Measure
+          from={at(props.narrowest.core)}
+          to={at(props.narrowest.surface)}
+          text={props.narrowest.text}
+          paper={paper}
+        />
+      )}
       {props.marks?.map((mark) => (
         <MarkSign key={mark.name} mark={mark} at={at(mark.at)} paper={paper} />
       ))}
@@ -201,6 +211,41 @@ function Name(props: SectionProps & { leader: Leader; cx: number }) {
         font-weight={highlighted === leader.part ? "700" : "400"}
       >
         {shorten(names[leader.part] ?? "")}
+      </text>
+    </g>
+  );
+}
+
+interface MeasureProps {
+  from: [number, number];
+  to: [number, number];
+  text: string;
+  paper: string;
+}
+
+/** A dimension line with a tick at either end, its text beyond the inner end. */
+function Measure({ from, to, text, paper }: MeasureProps) {
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  const length = Math.hypot(dx, dy);
+  if (length < 1) return null;
+  const [ux, uy] = [dx / length, dy / length];
+  const tick = ([x, y]: [number, number]) => `M${x - 5 * uy} ${y + 5 * ux}L${x + 5 * uy} ${y - 5 * ux}`;
+  const anchor = ux > 0.35 ? "end" : ux < -0.35 ? "start" : "middle";
+  const d = `M${from[0]} ${from[1]}L${to[0]} ${to[1]}${tick(from)}${tick(to)}`;
+  return (
+    <g pointer-events="none" data-measure>
+      <path d={d} fill="none" stroke={paper} stroke-width="4.5" />
+      <path d={d} fill="none" stroke={INK} stroke-width="1.8" />
+      <text
+        x={from[0] - 8 * ux}
+        y={from[1] - 12 * uy + 4}
+        text-anchor={anchor}
+        font-weight="600"
+        stroke={paper}
+        stroke-width="3.5"
+        paint-order="stroke"
+      >
+        {text}
       </text>
     </g>
   );

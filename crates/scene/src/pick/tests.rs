@@ -44,6 +44,7 @@ fn look() -> Look {
         markers: false,
         dark: false,
         paint: Vec::new(),
+        cover: None,
     }
 }
 

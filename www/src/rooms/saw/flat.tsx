@@ -6,6 +6,7 @@ import { paintOf } from "../../palette";
 import type { Units } from "../../store";
 import type { Section } from "../../types";
 import { reading } from "../../units";
+import { narrowestWords } from "./narrowest";
 import { marksOf, partNames, type Shown } from "./parts";
 import { planeWords } from "./plane";
 import { areas } from "./walk";
@@ -23,6 +24,8 @@ export interface FlatProps {
   /** Height of the text, where it is not the page's. */
   text_px?: number;
   marked: boolean;
+  /** Whether the narrowest cover is measured. */
+  measured?: boolean;
   highlighted?: number | null;
   onPick?: (part: number) => void;
 }
@@ -34,6 +37,7 @@ export function Flat(props: FlatProps) {
   const names = partNames(derived);
   const cut = planeWords(section, (inches) => reading(inches, "size", units));
   const parts = areas(section).map(({ part }) => names[part]);
+  const narrowest = props.measured ? section.narrowest : null;
   return (
     <SectionDrawing
       id={props.id}
@@ -47,11 +51,20 @@ export function Flat(props: FlatProps) {
       }
       paint={names.map((_, part) => paintOf(part))}
       marks={props.marked ? marksOf(derived, section, radius_in) : []}
+      narrowest={
+        narrowest && {
+          core: narrowest.core_in,
+          surface: narrowest.surface_in,
+          text: reading(narrowest.thickness_in, "size", units),
+        }
+      }
       width_px={props.width_px}
       height_px={props.height_px}
       paper={props.paper ?? (props.dark ? "#d6d1c6" : "#fffdf8")}
       title={`Section of ${made.name}, cut ${cut}`}
-      desc={`From the largest area to the smallest it shows: ${parts.join(", ")}.`}
+      desc={`From the largest area to the smallest it shows: ${parts.join(", ")}.${
+        narrowest ? ` ${narrowestWords(narrowest, section, units)}` : ""
+      }`}
       text_px={props.text_px ?? remPx(0.8125)}
       metric={units === "metric"}
       highlighted={props.highlighted ?? null}

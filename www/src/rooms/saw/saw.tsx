@@ -4,11 +4,13 @@ import { useRef, useState } from "preact/hooks";
 import { useSize } from "../../draw/use-size";
 import { download, fileName } from "../../files";
 import { useStore } from "../../store";
-import type { Section } from "../../types";
+import type { Section, Vec3 } from "../../types";
 import { type Camera, facingCamera } from "./camera";
+import { CoverPicture, CoverWords } from "./cover-picture";
 import { CutWords } from "./cut-words";
 import { useDark } from "./dark";
 import { Flat } from "./flat";
+import { measurable } from "./narrowest";
 import { PartList } from "./part-list";
 import { aboutPart } from "./parts";
 import type { Plane } from "./plane";
@@ -16,11 +18,12 @@ import { PlaneControls } from "./plane-controls";
 import { clampCamera, Solid } from "./solid";
 import { TwoCuts } from "./two-cuts";
 
-type Picture = "solid" | "flat" | "two";
+type Picture = "solid" | "flat" | "two" | "cover";
 const PICTURES: { key: Picture; name: string }[] = [
   { key: "solid", name: "Solid" },
   { key: "flat", name: "Drawing" },
   { key: "two", name: "Two cuts" },
+  { key: "cover", name: "Cover" },
 ];
 
 /** The ball sawn open: turn it, cut it anywhere, ask what a part is. */
@@ -29,6 +32,8 @@ export function Saw() {
   const { plane, selected } = store.view.value;
   const [picture, setPicture] = useState<Picture>("solid");
   const [missing, setMissing] = useState<string | null>(null);
+  const [mapped, setMapped] = useState(false);
+  const [place, setPlace] = useState<Vec3 | null>(null);
   const [camera, setCamera] = useState<Camera>(() => facingCamera(plane?.normal ?? [1, 0, 0]));
   const [said, setSaid] = useState("");
   // A part in hand on the Bench is told of here, but only one asked for here stands out.
@@ -45,6 +50,10 @@ export function Saw() {
   }
 
   const solid = picture === "solid" && missing === null;
+  const globe = picture === "cover" && missing === null && !mapped;
+  const onReady = (picture: () => Promise<Blob | null>) => {
+    takePicture.current = picture;
+  };
   return (
     <div class="saw">
       <div class="saw-columns" data-picture={picture}>
@@ -62,8 +71,22 @@ export function Saw() {
               stands in.
             </p>
           )}
+          {missing !== null && picture === "cover" && (
+            <p class="saw-missing" role="status">
+              This browser cannot draw in three dimensions (no WebGL2), so a flat map stands in.
+            </p>
+          )}
           {picture === "two" ? (
             <TwoCuts highlighted={highlighted} />
+          ) : picture === "cover" ? (
+            <CoverPicture
+              camera={camera}
+              onCamera={setCamera}
+              onMissing={setMissing}
+              onReady={onReady}
+              onPlace={setPlace}
+              flat={!globe}
+            />
           ) : solid ? (
             <Solid
               highlighted={highlighted}
@@ -71,30 +94,49 @@ export function Saw() {
               onCamera={setCamera}
               onPick={pick}
               onMissing={setMissing}
-              onReady={(picture) => {
-                takePicture.current = picture;
-              }}
+              onReady={onReady}
             />
           ) : (
             <FlatPicture highlighted={highlighted} onPick={pick} />
           )}
-          {solid && <CameraButtons camera={camera} onCamera={setCamera} plane={plane} />}
+          {(solid || globe) && <CameraButtons camera={camera} onCamera={setCamera} plane={plane} />}
         </div>
         <div class="saw-tools">
-          <p class="saw-about">
-            {selected === null
-              ? "Click a part, in the picture or in the list, to learn what it is."
-              : aboutPart(store.derived.value, selected, store.view.value.units)}
-          </p>
-          <p class="visually-hidden" role="status">
-            {said}
-          </p>
-          {picture !== "two" && (
-            <PlaneControls apart={solid} onFace={(next: Plane) => setCamera(facingCamera(next.normal))} />
+          {picture === "cover" ? (
+            <>
+              {missing === null && (
+                <fieldset class="choices" aria-label="Show the cover">
+                  <button type="button" aria-pressed={!mapped} onClick={() => setMapped(false)}>
+                    On the ball
+                  </button>
+                  <button type="button" aria-pressed={mapped} onClick={() => setMapped(true)}>
+                    As a map
+                  </button>
+                </fieldset>
+              )}
+              <CoverWords place={place} clickable={globe} onCut={() => setPicture("flat")} />
+            </>
+          ) : (
+            <>
+              <p class="saw-about">
+                {selected === null
+                  ? "Click a part, in the picture or in the list, to learn what it is."
+                  : aboutPart(store.derived.value, selected, store.view.value.units)}
+              </p>
+              <p class="visually-hidden" role="status">
+                {said}
+              </p>
+              {picture !== "two" && (
+                <PlaneControls apart={solid} onFace={(next: Plane) => setCamera(facingCamera(next.normal))} />
+              )}
+              <PartList onPick={pick} />
+              {picture !== "two" && <CutWords id="cut-words" />}
+            </>
           )}
-          <PartList onPick={pick} />
-          {picture !== "two" && <CutWords id="cut-words" />}
-          <Saves solid={solid} takePicture={() => takePicture.current?.() ?? Promise.resolve(null)} />
+          <Saves
+            solid={solid || globe}
+            takePicture={() => takePicture.current?.() ?? Promise.resolve(null)}
+          />
         </div>
       </div>
     </div>
@@ -118,6 +160,7 @@ function FlatPicture({ highlighted, onPick }: { highlighted: number | null; onPi
           {...size}
           dark={dark}
           marked={markers}
+          measured={measurable(store.derived.value) && !hidden.includes(0)}
           highlighted={highlighted}
           onPick={onPick}
         />
@@ -203,6 +246,7 @@ function Saves({ solid, takePicture }: SavesProps) {
         dark={false}
         text_px={14}
         marked={store.view.value.markers}
+        measured={measurable(derived)}
       />,
       sheet,
     );

@@ -3,7 +3,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { useSize } from "../../draw/use-size";
 import { useStore } from "../../store";
-import type { Look, MarkPlace, WasmBall, WasmView } from "../../types";
+import type { Look, MarkPlace, Vec3, WasmBall, WasmView } from "../../types";
 import { type Camera, lookOf } from "./camera";
 import { useDark } from "./dark";
 
@@ -17,6 +17,17 @@ interface SolidProps {
   onMissing(why: string): void;
   /** Told how to take a picture of what is shown. */
   onReady(picture: () => Promise<Blob | null>): void;
+  /** Shows the cover's thickness in its stead. */
+  cover?: CoverShown;
+}
+
+/** How the cover's thickness is shown. */
+export interface CoverShown {
+  look: NonNullable<Look["cover"]>;
+  /** What to write at each spot. */
+  names: string[];
+  /** Told of a direction that was clicked. */
+  onPlace(direction: Vec3): void;
 }
 
 /** Names set beside the marks in the picture. */
@@ -43,7 +54,7 @@ export const clampCamera = ({ yaw_deg, pitch_deg, zoom }: Camera): Camera => ({
 });
 
 export function Solid(props: SolidProps) {
-  const { highlighted, camera, onCamera, onPick, onMissing, onReady } = props;
+  const { highlighted, camera, onCamera, onPick, onMissing, onReady, cover } = props;
   const store = useStore();
   const [box, size] = useSize<HTMLDivElement>();
   const canvas = useRef<HTMLCanvasElement>(null);
@@ -55,8 +66,11 @@ export function Solid(props: SolidProps) {
   // Nothing is drawn while the room is out of view.
   const look: Look | null =
     size && size.width_px > 0
-      ? lookOf(store.view.value, store.derived.value, highlighted, camera, size, dark)
+      ? { ...lookOf(store.view.value, store.derived.value, highlighted, camera, size, dark), ...whole(cover) }
       : null;
+  const marks: Map<MarkPlace["mark"], string> = cover
+    ? new Map(cover.names.map((name, n) => [`spot_${n}` as const, name]))
+    : MARKS;
   const labels = useRef(new Map<MarkPlace["mark"], HTMLElement>());
   const drawn = useRef<{ ball: WasmBall; look: string } | null>(null);
   const latest = useRef(look);
@@ -68,11 +82,11 @@ export function Solid(props: SolidProps) {
     const { ball } = store.derived.peek();
     drawn.current = { ball, look: JSON.stringify(latest.current) };
     const places = view.current.draw(ball, latest.current);
-    for (const name of MARKS.keys()) {
+    for (const name of marks.keys()) {
       const label = labels.current.get(name);
       const place = places.find(({ mark }) => mark === name);
       if (!label) continue;
-      label.hidden = !place;
+      label.hidden = !place || (cover !== undefined && !place.visible);
       label.classList.toggle("behind", place?.visible === false);
       if (!place) continue;
       const y_px = Math.min(latest.current.height_px - 12, Math.max(12, place.y_px));
@@ -179,7 +193,8 @@ export function Solid(props: SolidProps) {
     if (!rect || !view.current || !latest.current) return;
     const at: [number, number] = [event.clientX - rect.left, event.clientY - rect.top];
     const pick = view.current.pick(store.derived.peek().ball, latest.current, ...at);
-    onPick(pick?.part ?? null);
+    if (!cover) onPick(pick?.part ?? null);
+    else if (pick) cover.onPlace(pick.at_in);
   }
 
   function press(event: KeyboardEvent) {
@@ -197,8 +212,12 @@ export function Solid(props: SolidProps) {
         // biome-ignore lint/a11y/noNoninteractiveTabindex: it is turned with the arrow keys
         tabIndex={0}
         aria-roledescription="3D picture"
-        aria-label="The ball sawn open. Arrow keys turn it, plus and minus zoom."
-        aria-describedby="cut-words"
+        aria-label={
+          cover
+            ? "The thickness of the cover on the ball. Arrow keys turn it, plus and minus zoom."
+            : "The ball sawn open. Arrow keys turn it, plus and minus zoom."
+        }
+        aria-describedby={cover ? "cover-words" : "cut-words"}
         onKeyDown={press}
       >
         <canvas
@@ -212,7 +231,7 @@ export function Solid(props: SolidProps) {
           onPointerUp={drop}
           onPointerCancel={drop}
         />
-        {[...MARKS].map(([mark, name]) => (
+        {[...marks].map(([mark, name]) => (
           <span
             key={mark}
             class="solid-mark"
@@ -220,6 +239,7 @@ export function Solid(props: SolidProps) {
             hidden
             ref={(label) => {
               if (label) labels.current.set(mark, label);
+              else labels.current.delete(mark);
             }}
           >
             {name}
@@ -235,6 +255,10 @@ export function Solid(props: SolidProps) {
     </div>
   );
 }
+
+/** The cover is seen on the whole ball, together. */
+const whole = (cover: CoverShown | undefined): Partial<Look> =>
+  cover ? { plane: null, exploded: 0, hidden: [], highlighted: null, cover: cover.look } : {};
 
 const STEPS: Record<string, (camera: Camera) => Camera> = {
   ArrowLeft: (c) => ({ ...c, yaw_deg: c.yaw_deg + KEY_DEG }),

@@ -14,6 +14,7 @@ import { type Units, useStore } from "../../store";
 import type { Vec3 } from "../../types";
 import { change, measure, type Quantity, reading } from "../../units";
 import { WhatHolesChange } from "./drilled";
+import { Durability } from "./durability";
 import { Published } from "./published";
 import { Shares } from "./shares";
 import { bandOf, partsIn, Verdict } from "./verdict";
@@ -109,6 +110,7 @@ export function Scale() {
       <Shares />
       <Published />
       <WeightLine />
+      <Durability />
       <details>
         <summary>What these numbers do to a shot</summary>
         <ul class="plain">

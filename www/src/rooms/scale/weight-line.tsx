@@ -4,6 +4,7 @@ import { isProblem, useStore } from "../../store";
 import type { Ladder } from "../../types";
 import { digits, measure, number, reading } from "../../units";
 import { materialNotes } from "./material-notes";
+import { RungCards } from "./rung-cards";
 import { WeightChart } from "./weight-chart";
 
 /** How long the bench must be still before the line is worked out anew, ms. */
@@ -182,6 +183,7 @@ function Rungs({ ladder }: { ladder: Ladder }) {
         </table>
       </section>
       <WeightChart ladder={ladder} />
+      <RungCards ladder={ladder} weight={weight} />
       {notes.length > 0 && (
         <ul class="plain">
           {notes.map((note) => (

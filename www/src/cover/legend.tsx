@@ -1,0 +1,29 @@
+import { useStore } from "../store";
+import { CLASSES, classText } from "./classes";
+
+/** What the colours of the map stand for; the classes that the ball has none of are left out. */
+export function Legend({ map }: { map: Float64Array }) {
+  const units = useStore().view.value.units;
+  const has = (from_in: number, to_in: number) => map.some((inches) => inches >= from_in && inches < to_in);
+  const shown = CLASSES.filter(({ from_in, to_in }) => has(from_in - 4e-5, to_in - 4e-5));
+  return (
+    <ul class="cover-legend" aria-label="Thickness of the cover by colour">
+      {shown.map((one) => (
+        <li key={one.css}>
+          <svg viewBox="0 0 16 16" aria-hidden="true">
+            <rect x="0.5" y="0.5" width="15" height="15" fill={one.css} class="cover-line" />
+          </svg>
+          {classText(one, units)}
+        </li>
+      ))}
+      {map.some(Number.isNaN) && (
+        <li>
+          <svg viewBox="0 0 16 16" aria-hidden="true">
+            <rect x="0.5" y="0.5" width="15" height="15" class="cover-hole" />
+          </svg>
+          hole
+        </li>
+      )}
+    </ul>
+  );
+}

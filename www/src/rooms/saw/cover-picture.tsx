@@ -1,0 +1,157 @@
+// The Saw's view of the cover: its thickness on the ball, or on a flat map of
+// it where three dimensions cannot be had or are not wanted; and the same in words.
+import "../../cover/cover.css";
+import { CLASSES, LIMITS_IN, limitText } from "../../cover/classes";
+import { Legend } from "../../cover/legend";
+import { COLUMNS, type Covered, ROWS, useCover } from "../../cover/use-cover";
+import { besideHoles, computed, inPractice, thickness, whereabouts } from "../../cover/words";
+import { CoverMap } from "../../draw/cover-map";
+import { type Units, useStore } from "../../store";
+import type { Vec3 } from "../../types";
+import type { Camera } from "./camera";
+import { normalOf } from "./plane";
+import { Solid } from "./solid";
+
+/** Where the thickness is always told. */
+const PLACES: { name: string; direction: Vec3 }[] = [
+  { name: "at the pin", direction: [0, 0, 1] },
+  { name: "opposite the pin", direction: [0, 0, -1] },
+  { name: "at +x", direction: [1, 0, 0] },
+  { name: "at \u2212x", direction: [-1, 0, 0] },
+  { name: "at +y", direction: [0, 1, 0] },
+  { name: "at \u2212y", direction: [0, -1, 0] },
+];
+
+interface CoverPictureProps {
+  camera: Camera;
+  onCamera(change: (camera: Camera) => Camera): void;
+  onMissing(why: string): void;
+  onReady(picture: () => Promise<Blob | null>): void;
+  /** Told of a direction that was clicked. */
+  onPlace(direction: Vec3): void;
+  /** Shown flat: no WebGL2, or the reader's choice. */
+  flat: boolean;
+}
+
+export function CoverPicture({ flat, onPlace, ...solid }: CoverPictureProps) {
+  const store = useStore();
+  const { units } = store.view.value;
+  const { ball, file } = store.derived.value;
+  const covered = useCover();
+  if (!covered) return <p>Measuring the cover …</p>;
+  if (flat) return <Flat covered={covered} units={units} />;
+  const say = (direction: Vec3) => thickness(ball.cover_along(direction), file.diameter_in / 2, units);
+  const spots = spotsOf(covered);
+  const first = covered.cover.thinnest ? "thinnest, " : "";
+  return (
+    <Solid
+      {...solid}
+      highlighted={null}
+      onPick={() => {}}
+      cover={{
+        look: { limits_in: LIMITS_IN, colours: CLASSES.map(({ colour }) => colour), spots },
+        names: spots.map((spot, n) => (n === 0 ? first : "") + say(spot)),
+        onPlace,
+      }}
+    />
+  );
+}
+
+/** The thinnest place first, then the fixed ones that are not all but the same. */
+function spotsOf({ cover }: Covered): Vec3[] {
+  const first = cover.thinnest?.direction;
+  const others = PLACES.map(({ direction }) => direction);
+  if (!first) return others;
+  const apart = (a: Vec3, b: Vec3) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2] < 0.9;
+  return [first, ...others.filter((direction) => apart(first, direction))];
+}
+
+function Flat({ covered, units }: { covered: Covered; units: Units }) {
+  const { cover, map, file } = covered;
+  const { thinnest } = cover;
+  return (
+    <CoverMap
+      map={map}
+      rows={ROWS}
+      columns={COLUMNS}
+      limits_in={LIMITS_IN}
+      colours={CLASSES.map(({ css }) => css)}
+      label={(limit_in) => limitText(limit_in, units)}
+      mark={
+        thinnest && cover.as_thin_share < 0.995
+          ? {
+              direction: thinnest.direction,
+              text: `thinnest, ${thickness(thinnest.thickness_in, file.diameter_in, units)}`,
+            }
+          : null
+      }
+      title={`Map of the cover of ${file.name}`}
+      desc={computed(covered, units).join(" ")}
+    />
+  );
+}
+
+interface CoverWordsProps {
+  /** Where the ball was clicked last. */
+  place: Vec3 | null;
+  /** Whether the picture can be clicked. */
+  clickable: boolean;
+  onCut(): void;
+}
+
+/** The same as the picture, in words, and the saw put through the thinnest place. */
+export function CoverWords({ place, clickable, onCut }: CoverWordsProps) {
+  const store = useStore();
+  const { units } = store.view.value;
+  const { ball, file } = store.derived.value;
+  const covered = useCover();
+  if (!covered) return null;
+  const { cover } = covered;
+  const radius_in = file.diameter_in / 2;
+  const { thinnest } = cover;
+  const say = (direction: Vec3) => thickness(ball.cover_along(direction), radius_in, units);
+  return (
+    <div class="cover-words" id="cover-words">
+      <Legend map={covered.map} />
+      {clickable && (
+        <p class="cover-place" role="status">
+          {place
+            ? `Here, ${whereabouts(place)}: ${say(place)}.`
+            : "Click the ball to read the thickness there."}
+        </p>
+      )}
+      {computed(covered, units).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      {thinnest && (
+        <button
+          type="button"
+          onClick={() => {
+            const [x, y] = thinnest.direction;
+            const round_deg = Math.hypot(x, y) < 1e-9 ? 0 : (Math.atan2(y, x) * 180) / Math.PI + 90;
+            store.look({ plane: { normal: normalOf({ round_deg, up_deg: 0 }), depth_in: 0 } });
+            onCut();
+          }}
+        >
+          Cut through the thinnest place
+        </button>
+      )}
+      <table>
+        <caption>Thickness along the radius</caption>
+        <tbody>
+          {PLACES.map(({ name, direction }) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              <td>{say(direction)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {besideHoles(cover, units).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      <p>{inPractice(cover, units)}</p>
+      <p class="fine-print">* Common practice, no source. The numbers are computed from this ball.</p>
+    </div>
+  );
+}

@@ -1,0 +1,81 @@
+import { useEffect, useState } from "preact/hooks";
+import { useJobs } from "../../jobs";
+import { SectionDrawing } from "../../parts/section-drawing";
+import { useStore } from "../../store";
+import type { BallFile, Ladder, Section } from "../../types";
+import { reading } from "../../units";
+
+/** The cut shown while the saw cuts nothing. */
+const ALONG: Pick<Section, "normal" | "depth_in"> = { normal: [1, 0, 0], depth_in: 0 };
+
+type Rung = Ladder["rungs"][number];
+
+interface RungCardsProps {
+  ladder: Ladder;
+  weight(lb: number): string;
+}
+
+/** Every ball that can be had, sawn open in one plane at one scale, to be put on the bench. */
+export function RungCards({ ladder, weight }: RungCardsProps) {
+  const store = useStore();
+  const jobs = useJobs();
+  const { plane } = store.view.value;
+  const { normal, depth_in } = plane ?? ALONG;
+  const where = plane ? "as the saw cuts" : "along the pin, through the centre";
+  const made = ladder.rungs.filter(
+    (rung): rung is Rung & { ball: BallFile } => rung.feasible && rung.ball !== null,
+  );
+  const [sections, setSections] = useState<(Section | null)[]>([]);
+  const key = JSON.stringify([normal, depth_in]);
+
+  useEffect(() => {
+    const stop = new AbortController();
+    const asked = { balls: made.map(({ ball }) => ball), plane: { normal, depth_in } };
+    jobs.run("sections", asked, stop.signal).then(setSections, (error: unknown) => {
+      if (!stop.signal.aborted) store.fail(error);
+    });
+    return () => stop.abort();
+  }, [ladder, key]);
+
+  if (made.length === 0) return null;
+  return (
+    <section class="rungs" aria-label="The balls side by side">
+      <p class="readout-says">Side by side, cut {where}, all to one scale:</p>
+      <ul class="rung-cards">
+        {made.map(({ weight_lb, ball, changed, size_factor }, n) => {
+          const section = sections[n];
+          const density =
+            ladder.by === "density"
+              ? changed.map(({ density_g_cc }) =>
+                  reading(density_g_cc ?? 0, "density", store.view.value.units),
+                )
+              : [`size × ${(size_factor ?? 1).toFixed(3)}`];
+          return (
+            <li class="rung-card" key={weight_lb}>
+              {section ? (
+                <SectionDrawing section={section} diameter_in={ball.diameter_in} />
+              ) : (
+                <svg class="section-drawing" viewBox="0 0 1 1" aria-hidden="true" />
+              )}
+              <p>
+                <strong>{weight(weight_lb)}</strong>
+                <br />
+                {density.join(", ")}
+              </p>
+              <button
+                type="button"
+                aria-label={`To the bench: ${ball.name}`}
+                onClick={() => {
+                  store.replace({ ball });
+                  store.notice.value = `${ball.name} is on the bench. Undo brings back what was there.`;
+                }}
+              >
+                To the bench
+              </button>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
