@@ -97,6 +97,29 @@ test("a bowler without a thumb hole, a left hand, and what cannot be drilled", a
   // No bridge: the fingers run into each other, and it is told.
   await drill.getByRole("textbox", { name: "Bridge" }).fill("0");
   await drill.getByText(/Holes run into each other by/).waitFor();
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await check();
+  await context.close();
+});
+
+test("a track over a hole is warned of, and by how much another clears", async () => {
+  const { page, context, check } = await site.open({ viewport: DESKTOP, reducedMotion: "reduce" });
+  await turnOn(page);
+  const track = page.locator(".lane-track");
+  assert.equal(await track.getByRole("status").count(), 0, "the common layout clears its holes");
+  await page
+    .locator(".room-lane")
+    .getByRole("textbox", { name: /^Axis tilt/ })
+    .fill("0");
+  await page
+    .locator(".drill")
+    .getByRole("textbox", { name: /over from the grip centre/ })
+    .fill("6.5");
+  await track
+    .getByText(/The track goes over a hole, .*first in turn \d+/)
+    .first()
+    .waitFor();
+  assert.deepEqual(await accessibilityFaults(page), []);
   await check();
   await context.close();
 });

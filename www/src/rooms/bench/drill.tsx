@@ -120,13 +120,13 @@ function Grip({ drilling, problem }: { drilling: Drilling; problem: Problem | nu
         </figure>
       )}
       {drilled && drilled.conflicts.length > 0 && (
-        <ul class="plain" role="status">
+        <div role="status">
           {drilled.conflicts.map(({ message }) => (
-            <li class="says says-caution" key={message}>
+            <p class="says says-caution" key={message}>
               {sentenceIn(message, units)}
-            </li>
+            </p>
           ))}
-        </ul>
+        </div>
       )}
       <fieldset class="choices" aria-label="Start from a layout">
         {LAYOUTS.map((file) => (

@@ -5,6 +5,7 @@ import ball3 from "../../../../scenarios/balls/no-3-three-piece.ball.json";
 import ball4 from "../../../../scenarios/balls/no-4-nested-core.ball.json";
 import ball5 from "../../../../scenarios/balls/no-5-thick-cover.ball.json";
 import ball6 from "../../../../scenarios/balls/no-6-five-piece.ball.json";
+import drilled from "../../../../scenarios/shots/drilled.shot.json";
 import dryLane from "../../../../scenarios/shots/dry-lane.shot.json";
 import flatPattern from "../../../../scenarios/shots/flat-pattern.shot.json";
 import gutter from "../../../../scenarios/shots/gutter.shot.json";
@@ -41,6 +42,7 @@ const SHOTS = [
   highRevs,
   twoHanded,
   leftHander,
+  drilled,
   longOil,
   dryLane,
   student,

@@ -15,13 +15,13 @@ export function TrackRings() {
   return (
     <div class="lane-track">
       {near.length > 0 && (
-        <ul class="plain" role="status">
+        <div role="status">
           {near.map((pass) => (
-            <li class="says says-caution" key={pass.hole}>
+            <p class="says says-caution" key={pass.hole}>
               {warning(pass, units)}
-            </li>
+            </p>
           ))}
-        </ul>
+        </div>
       )}
       <Fold summary={`Rings on the ball (${track.rings.length})`} wrong={false}>
         <p>{bandWords(track, units)}</p>
