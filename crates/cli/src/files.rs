@@ -28,7 +28,7 @@ pub(crate) fn layout(path: &Path) -> Result<LayoutFile, Complaint> {
 }
 
 /// Reads the shot at `path` with its ball and its oil, which are beside it or in
-/// it; the ball is drilled as the shot says.
+/// it.
 pub(crate) fn shot(path: &Path) -> Result<(ShotFile, ReadBall), Complaint> {
     let complaint = |problem| Complaint { file: path.to_owned(), problem };
     let bytes = bytes(path).map_err(|error| unreadable(path, &error))?;
@@ -45,6 +45,13 @@ pub(crate) fn shot(path: &Path) -> Result<(ShotFile, ReadBall), Complaint> {
     {
         lane.oil = OilRef::Object(Box::new(oil(&beside(path, name, "lane.oil")?)?));
     }
+    Ok((shot, ball))
+}
+
+/// The same with the ball as it is thrown: drilled where the shot says so.
+pub(crate) fn thrown(path: &Path) -> Result<(ShotFile, ReadBall), Complaint> {
+    let complaint = |problem| Complaint { file: path.to_owned(), problem };
+    let (shot, ball) = shot(path)?;
     let Some(laid) = shot.throw.laid() else { return Ok((shot, ball)) };
     let file = laid.drill(&ball.file).map_err(complaint)?.file;
     let ball = file.build().map_err(|problem| complaint(problem.within("ball")))?;

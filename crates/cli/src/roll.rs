@@ -20,7 +20,7 @@ pub(crate) struct Args {
 }
 
 pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
-    let (file, read) = files::shot(&args.shot)?;
+    let (file, read) = files::thrown(&args.shot)?;
     let complaint = |problem| Complaint { file: args.shot.clone(), problem };
     let shot = file.throw.shot(&read.file.cover).map_err(complaint)?;
     let body = RigidBall::from(&weigh(&read.ball));

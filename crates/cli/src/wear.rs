@@ -27,7 +27,7 @@ pub(crate) struct Args {
 }
 
 pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
-    let read = args.shots.iter().map(|path| files::shot(path)).collect::<Result<Vec<_>, _>>()?;
+    let read = args.shots.iter().map(|path| files::thrown(path)).collect::<Result<Vec<_>, _>>()?;
     let throws: Vec<_> =
         read.iter().map(|(shot, ball)| (RigidBall::from(&weigh(&ball.ball)), &ball.file.cover, &shot.throw)).collect();
     let worn = wear(&throws, args.games).map_err(|problem| Complaint { file: args.shots[0].clone(), problem })?;
