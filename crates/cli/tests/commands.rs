@@ -593,7 +593,7 @@ fn a_shot_with_a_grip_rolls_the_drilled_ball() {
 fn a_link_holds_the_grip_and_the_ball_before_it_is_drilled() {
     let shot = scenario("shots/drilled.shot.json").to_string_lossy().into_owned();
     let back: Value = serde_json::from_str(&said(&["unlink", said(&["link", &shot]).trim()])).expect("JSON");
-    assert_eq!(back["ball"], serde_json::from_str::<Value>(&three_piece()).expect("JSON"));
+    assert_eq!((back["ball"]["pieces"].as_array().map(Vec::len), &back["ball"]["holes"]), (Some(3), &Value::Null));
     let file: Value = serde_json::from_str(&fs::read_to_string(&shot).expect("a file")).expect("JSON");
     assert_eq!(back["drilling"]["thumb"]["insert"]["wall_in"], file["drilling"]["thumb"]["insert"]["wall_in"]);
     let folder = Folder::new();
