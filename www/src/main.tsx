@@ -47,7 +47,7 @@ async function start(root: HTMLElement): Promise<void> {
   }
   if ("trouble" in found) store.notice.value = found.trouble;
   autosave(store);
-  watchLinks(store);
+  watchLinks(store, jobs);
   effect(() => {
     document.documentElement.dataset.theme = store.view.value.theme;
   });

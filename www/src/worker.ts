@@ -4,7 +4,7 @@
 // for nothing, so that it starts from a blob, over http as from a file.
 
 import { Ball, initSync } from "../pkg/pithball.js";
-import type { BallFile, Cover, Ladder, Section, WasmBall } from "./types";
+import type { BallFile, Cover, Ladder, Section, ShotFile, WasmBall } from "./types";
 
 const balls = memo((file: string) => new Ball(file) as unknown as WasmBall);
 
@@ -20,6 +20,11 @@ const JOBS = {
   cover: (asked: { ball: BallFile; rows: number; columns: number }): { cover: Cover; map: Float64Array } => {
     const ball = balls(asked.ball);
     return { cover: ball.cover(), map: ball.cover_map(asked.rows, asked.columns) };
+  },
+  /** Weighs a ball and rolls a shot with it, to see that both come to an end. */
+  attempt: ({ ball, shot }: { ball: BallFile; shot: Omit<ShotFile, "ball"> }): boolean => {
+    balls(ball).roll(shot);
+    return true;
   },
 };
 

@@ -1,11 +1,14 @@
 // The link: the page's own address with the doc in its fragment, and what
 // happens when the page is opened or sent to such an address.
 
+import type { Jobs } from "../jobs";
 import { type Doc, isProblem, type Shot, type Store } from "../store";
 import type { Problem, ShotFile } from "../types";
 
 /** Addresses longer than this are cut off by some programs that send messages (from memory). */
 export const LONG_CHARS = 2000;
+/** Whatever a stranger's ball holds, the page does not stand still over it longer than this. */
+const LONGEST_MS = 8000;
 
 /** The shot file with its ball inside: it says all there is to say. */
 export function wholeShot({ ball, shot: { format, ...rest } }: Doc): ShotFile {
@@ -27,25 +30,27 @@ function pageAddress(): string {
 }
 
 /** Opens the link the page was opened with, and those it is sent to later. */
-export function watchLinks(store: Store): void {
+export function watchLinks(store: Store, jobs: Jobs): void {
+  let last = new AbortController();
   const look = () => {
-    try {
-      openLink(store);
-    } catch (error) {
-      store.fail(error);
-    }
+    const { hash } = location;
+    // Any other fragment, such as that of the way past the bar, is no link of ours.
+    if (!/^#p\d/.test(hash)) return;
+    // First of all, so that going back to this page or loading it again brings the
+    // work that is on it, and not the link once more, whatever the link holds.
+    history.replaceState(history.state, "", pageAddress());
+    last.abort();
+    last = new AbortController();
+    openLink(store, jobs, hash, last.signal).catch((error) => store.fail(error));
   };
   look();
   addEventListener("hashchange", look);
 }
 
-function openLink(store: Store): void {
-  const { hash } = location;
-  // Any other fragment, such as that of the way past the bar, is no link of ours.
-  if (!/^#p\d/.test(hash)) return;
-  // First of all, so that going back to this page or loading it again brings the
-  // work that is on it, and not the link once more, whatever the link holds.
-  history.replaceState(history.state, "", pageAddress());
+async function openLink(store: Store, jobs: Jobs, hash: string, newer: AbortSignal): Promise<void> {
+  const refuse = (why: string) => {
+    store.notice.value = `The link was not opened, and your work is as it was. ${why}`;
+  };
   let shared: Doc;
   try {
     const { ball, ...shot } = store.wasm.unlink(hash);
@@ -53,12 +58,25 @@ function openLink(store: Store): void {
     shared = { ball, shot: shot as Shot };
   } catch (error) {
     if (!isProblem(error)) throw error;
-    store.notice.value = `The link was not opened, and your work is as it was. ${error.message}`;
+    refuse(error.message);
     return;
   }
   if (sameDoc(store, store.doc.value, shared)) {
     store.notice.value = "The ball and shot of the link are on the bench already.";
     return;
+  }
+  store.notice.value = "Opening the link …";
+  const late = AbortSignal.timeout(LONGEST_MS);
+  try {
+    await jobs.run("attempt", shared, AbortSignal.any([late, newer]));
+  } catch (error) {
+    if (newer.aborted) return;
+    if (late.aborted) {
+      refuse(`Its ball takes more than ${LONGEST_MS / 1000} seconds to work out.`);
+      return;
+    }
+    // A shot that cannot be followed is opened, and the Lane says why.
+    if (!isProblem(error)) throw error;
   }
   store.openShared(shared);
   store.notice.value = `Opened from the link: ${shared.ball.name}. Undo brings back what was on the bench.`;
