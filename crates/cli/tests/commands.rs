@@ -456,6 +456,21 @@ fn a_link_gives_back_the_shot_with_its_ball() {
 }
 
 #[test]
+fn a_link_of_a_drilled_shot_holds_the_grip_and_the_ball_before_it() {
+    let layout: Value =
+        serde_json::from_slice(&fs::read(scenario("layouts/league-right.layout.json")).expect("a file")).expect("JSON");
+    let mut shot: Value = serde_json::from_str(&opening()).expect("JSON");
+    shot["ball"] = serde_json::from_str(&three_piece()).expect("JSON");
+    shot["drilling"] = layout["drilling"].clone();
+    let folder = Folder::new();
+    let path = folder.write("drilled.shot.json", shot.to_string());
+    let back: Value = serde_json::from_str(&said(&["unlink", said(&["link", &path]).trim()])).expect("JSON");
+    assert!(back["ball"].get("holes").is_none(), "{back}");
+    let again = folder.write("again.shot.json", back.to_string());
+    assert_eq!(json(&["roll", &again, "--json"]), json(&["roll", &path, "--json"]));
+}
+
+#[test]
 fn a_link_is_read_from_the_standard_input() {
     let shot = scenario("shots/opening.shot.json");
     let link = said(&["link", &shot.to_string_lossy()]);
