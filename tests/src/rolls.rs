@@ -1,7 +1,8 @@
 //! Shots and their results as the reference scripts write them.
 
 use nalgebra::{Matrix3, Vector3};
-use physics::roll::{End, Friction, Hand, Layout, Release, RigidBall, Shot, Summary};
+use physics::lane::oil::{BOARD_COUNT, Film, FrictionLaw, Oiled, Pattern};
+use physics::roll::{End, Friction, Hand, Layout, Release, RigidBall, Shot, Summary, Zone};
 use physics::units::{M_PER_FT, M_PER_IN, M_S_PER_MPH, RAD_S_PER_RPM};
 use serde_json::Value;
 
@@ -20,6 +21,48 @@ pub fn ball(of: &Value) -> RigidBall {
         inertia_kg_m2: Matrix3::from(
             serde_json::from_value::<[[f64; 3]; 3]>(of["inertia_kg_m2"].clone()).expect("as the script writes it"),
         ),
+    }
+}
+
+/// The lane of a reference shot: zones, a pattern, or the lopsided map, whose
+/// cells stand beside the shots.
+pub fn lane(of: &Value, lopsided_um: &Value) -> Friction {
+    let Some(law) = of.get("law") else {
+        let zone = |zone: &Value| Zone {
+            from_m: number(zone, "from_ft") * M_PER_FT,
+            to_m: number(zone, "to_ft") * M_PER_FT,
+            mu: number(zone, "mu"),
+        };
+        let zones: Vec<Zone> = of["zones"].as_array().expect("zones").iter().map(zone).collect();
+        return Friction::from_zones(&zones).expect("a lane");
+    };
+    let oil = &of["oil"];
+    let film = if oil == "lopsided" { map(lopsided_um) } else { pattern(oil).film().expect("a pattern") };
+    let law = FrictionLaw {
+        mu_oil: number(law, "mu_oil"),
+        mu_dry: number(law, "mu_dry"),
+        film_half_m: number(law, "film_half_um") * 1e-6,
+    };
+    Friction::oiled(Oiled { film, law })
+}
+
+fn map(cells_um: &Value) -> Film {
+    let cells_um: Vec<Vec<f64>> = serde_json::from_value(cells_um.clone()).expect("as the script writes it");
+    let cells_m: Vec<[f64; BOARD_COUNT]> =
+        cells_um.iter().map(|row| std::array::from_fn(|board| row[board] * 1e-6)).collect();
+    Film::from_cells(&cells_m).expect("a map")
+}
+
+fn pattern(of: &Value) -> Pattern {
+    Pattern {
+        length_m: number(of, "length_ft") * M_PER_FT,
+        volume_m3: number(of, "volume_ml") * 1e-6,
+        ratio: number(of, "ratio"),
+        thin_to_board: number(of, "thin_to_board"),
+        full_from_board: number(of, "full_from_board"),
+        front_m: number(of, "front_ft") * M_PER_FT,
+        end_share: number(of, "end_share"),
+        buff_m: number(of, "buff_ft") * M_PER_FT,
     }
 }
 
