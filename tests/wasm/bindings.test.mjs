@@ -10,6 +10,7 @@ import {
   link,
   oil_map,
   read_oil,
+  read_shelf,
   read_shot,
   unlink,
 } from "../../www/pkg/pithball.js";
@@ -49,6 +50,19 @@ test("a shot that is read is handed back as it was", () => {
   assert.deepEqual(read_shot(opening), JSON.parse(opening));
   const whole = { ...JSON.parse(opening), ball: JSON.parse(nested) };
   assert.deepEqual(read_shot(whole), whole);
+});
+
+test("a shelf is handed back entry by entry, with what is wrong in the others", () => {
+  const shot = { ...JSON.parse(opening), ball: JSON.parse(nested) };
+  const whole = { name: "first", note: "kept", saved_at: "2026-03-01T18:30:00.000Z", shot };
+  const spoiled = { name: "spoiled", shot: { ...shot, hand: "both" } };
+  const shelf = { format: "pithball.shelf/1", entries: [whole, spoiled, { name: "last", shot }] };
+  const { entries, broken } = read_shelf(JSON.stringify(shelf));
+  assert.deepEqual(entries, [whole, { name: "last", shot }]);
+  assert.equal(broken.length, 1);
+  assert.equal(broken[0].name, "spoiled");
+  assert.equal(broken[0].problem.place, "entries[1].shot.hand");
+  check(() => read_shelf("{}"), "format", "nothing");
 });
 
 test("mistakes in a ball are thrown as problems", () => {

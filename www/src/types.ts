@@ -199,6 +199,23 @@ export interface ShotFile {
   lane: Lane;
 }
 
+/** An entry of a shelf file; its shot has its ball inside. */
+export interface ShelfEntry {
+  name: string;
+  note?: string;
+  saved_at?: string;
+  shot: ShotFile;
+}
+export interface ShelfFile {
+  format: "pithball.shelf/1";
+  entries: ShelfEntry[];
+}
+/** A shelf file as far as it can be read; the places of `broken` are in the whole file. */
+export interface ReadShelf {
+  entries: ShelfEntry[];
+  broken: { name: string | null; problem: Problem }[];
+}
+
 /** What is wrong with a file or an edit: where, what was found, what is accepted. */
 export interface Problem {
   /** Path in the file, such as `pieces[1].density_g_cc`; empty for the whole. */
@@ -525,6 +542,8 @@ export interface WasmModule {
   read_shot(file: ShotFile | string): ShotFile;
   /** The same for a layout file. */
   read_layout(file: LayoutFile | string): LayoutFile;
+  /** Reads a shelf file's text entry by entry; throws a `Problem` with the whole. */
+  read_shelf(text: string): ReadShelf;
   /** The fragment, without its #, that holds a shot and its ball; throws a `Problem`. */
   link(file: ShotFile | string): string;
   /** The shot, its ball inside, that an address or its fragment holds; throws a `Problem`. */

@@ -19,6 +19,8 @@ enum Kind {
     Layout,
     /// NAME.oil.json
     Oil,
+    /// NAME.shelf.json
+    Shelf,
 }
 
 pub(crate) fn run(args: &Args) -> String {
@@ -27,6 +29,7 @@ pub(crate) fn run(args: &Args) -> String {
         Kind::Shot => format::shot_schema(),
         Kind::Layout => format::layout_schema(),
         Kind::Oil => format::oil_schema(),
+        Kind::Shelf => format::shelf_schema(),
     };
     format!("{schema:#}\n")
 }

@@ -171,7 +171,7 @@ fn tables_for_people_name_what_they_show() {
 
 #[test]
 fn schema_prints_the_published_schemas() {
-    for name in ["ball", "shot", "layout", "oil"] {
+    for name in ["ball", "shot", "layout", "oil", "shelf"] {
         let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("../../schemas/{name}.schema.json"));
         assert_eq!(said(&["schema", name]), fs::read_to_string(path).expect("a file"));
     }

@@ -26,6 +26,7 @@ mod rolled;
 mod schema;
 mod sectioned;
 mod shape;
+mod shelf;
 mod shot;
 mod thrown;
 mod tracked;
@@ -46,9 +47,13 @@ pub use oil::{Oil, OilFile, OilVersion, Pattern};
 pub use oiled::{CurvePointDoc, FrictionCurveDoc, OilMapDoc};
 pub use problem::Problem;
 pub use rolled::{BreakpointDoc, EndDoc, ErrorDoc, PhaseDoc, RolledDoc, SAMPLE_INTERVAL_S, SampleDoc, SummaryDoc};
-pub use schema::{ball_schema, layout_schema, oil_schema, shot_schema};
+pub use schema::{ball_schema, layout_schema, oil_schema, shelf_schema, shot_schema};
 pub use sectioned::{NarrowestDoc, RegionDoc, SectionDoc, part_number};
 pub use shape::{Form, Shape};
+pub use shelf::{
+    BrokenEntry, MAX_ENTRY_NAME_CHARS, MAX_ENTRY_NOTE_CHARS, MAX_SHELF_BYTES, MAX_SHELF_ENTRIES, ReadShelf, ShelfEntry,
+    ShelfFile, ShelfVersion,
+};
 pub use shot::{BallRef, Hand, Layout, Release, ShotFile, ShotVersion, Throw};
 pub use tracked::{PassDoc, RingDoc, TrackDoc, WidthDoc};
 pub use weighed::{Axes, PieceShare, RgIn, WeighedDoc};

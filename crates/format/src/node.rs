@@ -55,6 +55,11 @@ impl<'a> Node<'a> {
         Self { tree, place: Place::Root }
     }
 
+    /// Where this stands in its file.
+    pub(crate) fn place(&self) -> String {
+        self.place.to_string()
+    }
+
     /// A problem with what stands here.
     pub(crate) fn problem(&self, accepted: impl Into<String>) -> Problem {
         Problem::new(self.place, self.tree.describe(), accepted)

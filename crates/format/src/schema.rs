@@ -8,6 +8,7 @@ use serde_json::{Value, json};
 use crate::ball::BallFile;
 use crate::laid::LayoutFile;
 use crate::oil::OilFile;
+use crate::shelf::ShelfFile;
 use crate::shot::ShotFile;
 
 /// JSON Schema (draft 2020-12) of the ball file.
@@ -28,6 +29,11 @@ pub fn layout_schema() -> Value {
 /// JSON Schema (draft 2020-12) of the oil file.
 pub fn oil_schema() -> Value {
     schema::<OilFile>("Pithball oil file")
+}
+
+/// JSON Schema (draft 2020-12) of the shelf file.
+pub fn shelf_schema() -> Value {
+    schema::<ShelfFile>("Pithball shelf file")
 }
 
 fn schema<T: JsonSchema>(title: &str) -> Value {

@@ -125,16 +125,18 @@ impl ShotFile {
     /// The first mistake in the file, with its place; a mistake in a ball that
     /// stands in the file itself has a place under `ball`.
     pub fn read(json: &[u8]) -> Result<Self, Problem> {
-        let tree = Tree::parse(json)?;
-        let node = Node::root(&tree);
-        let format = read_version(&node)?;
+        Self::read_node(&Node::root(&Tree::parse(json)?))
+    }
+
+    pub(crate) fn read_node(node: &Node<'_>) -> Result<Self, Problem> {
+        let format = read_version(node)?;
         let shot = node.object(&KEYS)?;
         Ok(Self {
             format,
             name: shot.find_text("name")?,
             note: shot.find_text("note")?,
             ball: BallRef::read(&shot.get("ball")?)?,
-            throw: Throw::read_node(&node)?,
+            throw: Throw::read_node(node)?,
         })
     }
 }

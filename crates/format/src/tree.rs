@@ -26,11 +26,16 @@ pub(crate) enum Tree {
 impl Tree {
     /// Reads a whole file.
     pub(crate) fn parse(bytes: &[u8]) -> Result<Self, Problem> {
-        if bytes.len() > MAX_FILE_BYTES {
+        Self::parse_up_to(bytes, MAX_FILE_BYTES)
+    }
+
+    /// The same for a file of another kind, up to as many bytes, whole MiB.
+    pub(crate) fn parse_up_to(bytes: &[u8], most: usize) -> Result<Self, Problem> {
+        if bytes.len() > most {
             return Err(Problem::new(
                 "",
                 format!("{} bytes", bytes.len()),
-                format!("at most {MAX_FILE_BYTES} bytes (4 MiB)"),
+                format!("at most {most} bytes ({} MiB)", most >> 20),
             ));
         }
         let text = std::str::from_utf8(bytes).map_err(|e| {

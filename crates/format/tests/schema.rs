@@ -2,19 +2,26 @@
 
 #![allow(clippy::expect_used, reason = "a check that fails stops its test")]
 
-use pithball_format::{BallFile, LayoutFile, OilFile, ShotFile, ball_schema, layout_schema, oil_schema, shot_schema};
+use pithball_format::{
+    BallFile, LayoutFile, OilFile, ShotFile, ball_schema, layout_schema, oil_schema, shelf_schema, shot_schema,
+};
 use serde_json::Value;
 
 const BALL: &str = include_str!("../../../schemas/ball.schema.json");
 const SHOT: &str = include_str!("../../../schemas/shot.schema.json");
 const LAYOUT: &str = include_str!("../../../schemas/layout.schema.json");
 const OIL: &str = include_str!("../../../schemas/oil.schema.json");
+const SHELF: &str = include_str!("../../../schemas/shelf.schema.json");
 
 #[test]
 fn the_published_schemas_are_those_of_the_code() {
-    for (published, generated) in
-        [(BALL, ball_schema()), (SHOT, shot_schema()), (LAYOUT, layout_schema()), (OIL, oil_schema())]
-    {
+    for (published, generated) in [
+        (BALL, ball_schema()),
+        (SHOT, shot_schema()),
+        (LAYOUT, layout_schema()),
+        (OIL, oil_schema()),
+        (SHELF, shelf_schema()),
+    ] {
         let published: Value = serde_json::from_str(published).expect("a schema is JSON");
         assert_eq!(published, generated, "print it again with `pithball schema`");
     }

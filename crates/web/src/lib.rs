@@ -4,6 +4,7 @@
 
 mod ball;
 mod oil;
+mod shelf;
 mod shot;
 // A canvas exists only in a browser.
 #[cfg(target_arch = "wasm32")]
@@ -12,6 +13,7 @@ mod wire;
 
 pub use ball::Ball;
 pub use oil::{friction_curve, oil_map, read_oil};
+pub use shelf::read_shelf;
 pub use shot::{link, read_layout, read_shot, unlink};
 #[cfg(target_arch = "wasm32")]
 pub use view::View;

@@ -11,13 +11,14 @@ use crate::run::{cargo, output, www};
 use crate::tools::WASM_TARGET;
 
 /// npm packages whose code or files end up in the page.
-const FROM_NPM: [&str; 8] = [
+const FROM_NPM: [&str; 9] = [
     "preact",
     "@preact/signals",
     "@preact/signals-core",
     "d3-contour",
     "d3-array",
     "internmap",
+    "idb",
     "uqr",
     "@fontsource-variable/source-sans-3",
 ];
