@@ -2,12 +2,15 @@ import { useSignal } from "@preact/signals";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { open, saveBall, saveShot } from "./files";
 import { PlacesNav } from "./places";
+import { isShelfFile, openOnShelf } from "./rooms/shelf/exchange";
 import { ShareButton, SharePanel } from "./share/share";
+import { useShelf } from "./shelf/shelf";
 import { type Theme, type Units, useStore } from "./store";
 
 /** The top of the page: undo, files, units, light or dark. */
 export function Bar() {
   const store = useStore();
+  const shelf = useShelf();
   const picker = useRef<HTMLInputElement>(null);
   const [menu, setMenu] = useState(false);
   const sharing = useSignal(false);
@@ -29,6 +32,15 @@ export function Bar() {
     addEventListener("keydown", press);
     return () => removeEventListener("keydown", press);
   }, [store]);
+
+  async function openFile(file: File): Promise<void> {
+    if (await isShelfFile(file)) {
+      await openOnShelf(store, shelf, file);
+      store.look({ room: "shelf" });
+    } else {
+      await open(store, file);
+    }
+  }
 
   return (
     <header class="bar" data-open={menu || undefined}>
@@ -61,7 +73,7 @@ export function Bar() {
           onChange={(event) => {
             const file = event.currentTarget.files?.[0];
             event.currentTarget.value = "";
-            if (file) void open(store, file);
+            if (file) void openFile(file);
           }}
         />
         <button

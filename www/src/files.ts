@@ -67,18 +67,23 @@ export async function open(store: Store, file: File): Promise<void> {
   }
 }
 
-/** By what the file says it is; anything else is read as a ball, and the module says what is wrong. */
-function opener(text: string): (store: Store, text: string, name: string) => string {
+/** The format a file says it has; empty where it says none. */
+export function formatOf(json: string): string {
   try {
-    const value: unknown = JSON.parse(text);
-    const format =
-      typeof value === "object" && value !== null && "format" in value ? String(value.format) : "";
-    if (format.startsWith("pithball.shot")) return openShot;
-    if (format.startsWith("pithball.layout")) return openLayout;
-    if (format.startsWith("pithball.oil")) return openOil;
+    const value: unknown = JSON.parse(json);
+    return typeof value === "object" && value !== null && "format" in value ? String(value.format) : "";
   } catch {
     // The module says what is wrong with it.
+    return "";
   }
+}
+
+/** By what the file says it is; anything else is read as a ball, and the module says what is wrong. */
+function opener(text: string): (store: Store, text: string, name: string) => string {
+  const format = formatOf(text);
+  if (format.startsWith("pithball.shot")) return openShot;
+  if (format.startsWith("pithball.layout")) return openLayout;
+  if (format.startsWith("pithball.oil")) return openOil;
   return openBall;
 }
 

@@ -7,6 +7,7 @@ import { Fault } from "./parts/fault";
 import { autosave, type Found, restore } from "./persist";
 import { FIRST_DOC } from "./rooms/bench/templates";
 import { watchLinks } from "./share/link";
+import { createShelf, ShelfContext } from "./shelf/shelf";
 import { createStore, type Doc, FIRST_VIEW, isProblem, type Store, StoreContext } from "./store";
 import type { WasmModule } from "./types";
 import { moduleBytes, startModule } from "./wasm";
@@ -56,11 +57,14 @@ async function start(root: HTMLElement): Promise<void> {
     if (event.error) store.fail(event.error);
   });
   addEventListener("unhandledrejection", (event) => store.fail(event.reason));
+  const shelf = createShelf(store.wasm, store.fail);
   root.replaceChildren();
   render(
     <StoreContext.Provider value={store}>
       <JobsContext.Provider value={jobs}>
-        <App />
+        <ShelfContext.Provider value={shelf}>
+          <App />
+        </ShelfContext.Provider>
       </JobsContext.Provider>
     </StoreContext.Provider>,
     root,

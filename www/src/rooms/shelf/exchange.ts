@@ -1,0 +1,101 @@
+// The shelf to files and back: one ball, one shot, or all of it.
+
+import { download, fileName, formatOf } from "../../files";
+import type { WholeShot } from "../../shelf/measured";
+import type { Broken, Entry } from "../../shelf/record";
+import { readShot, toFile } from "../../shelf/record";
+import type { Shelf } from "../../shelf/shelf";
+import { isProblem, type Store } from "../../store";
+import type { BallFile, Problem, ShelfEntry, ShelfFile } from "../../types";
+
+const MIB = 1024 * 1024;
+/** As the module reads them. */
+const MOST_SHELF_BYTES = 32 * MIB;
+
+/** Whether a file is a shelf, so that opening it is putting it on the shelf. */
+export async function isShelfFile(file: File): Promise<boolean> {
+  return file.size <= MOST_SHELF_BYTES && formatOf(await file.text()).startsWith("pithball.shelf");
+}
+
+const text = (file: unknown) => `${JSON.stringify(file, null, 2)}\n`;
+
+export function saveEntryBall(entry: Entry): void {
+  download(fileName(entry.name, "ball.json"), text(entry.shot.ball));
+}
+
+/** The shot under the name and with the note that it has on the shelf. */
+export function saveEntryShot({ name, note, shot }: Entry): void {
+  const { format, ball, name: _name, note: _note, ...rest } = shot;
+  const file = { format, name, ...(note === "" ? {} : { note }), ball, ...rest };
+  download(fileName(name, "shot.json"), text(file));
+}
+
+export function saveWholeShelf(entries: Entry[]): void {
+  const file: ShelfFile = { format: "pithball.shelf/1", entries: entries.map(toFile) };
+  const day = new Date().toISOString().slice(0, 10);
+  download(fileName(`shelf ${day}`, "shelf.json"), text(file));
+}
+
+/** What cannot be read, as it is. */
+export function saveBroken({ id, raw }: Broken): void {
+  download(fileName(`unreadable ${id}`, "json"), text(raw));
+}
+
+/** Puts on the shelf what is in a file: a ball, a shot or a whole shelf. Tells what came of it. */
+export async function openOnShelf(store: Store, shelf: Shelf, file: File): Promise<void> {
+  if (file.size > MOST_SHELF_BYTES) {
+    shelf.said.value = `${file.name} was not read: it is larger than 32 MiB.`;
+    return;
+  }
+  try {
+    shelf.said.value = await takeIn(store, shelf, file.name, await file.text());
+  } catch (error) {
+    if (!isProblem(error)) throw error;
+    shelf.said.value = `${file.name} was not read. ${error.message}${where(error)}`;
+  }
+}
+
+/** Names the place where the sentence does not. */
+function where({ place, message }: Problem): string {
+  return place === "" || message.includes(place) ? "" : ` (Where in the file: ${place}.)`;
+}
+
+async function takeIn(store: Store, shelf: Shelf, from: string, json: string): Promise<string> {
+  const format = formatOf(json);
+  if (format.startsWith("pithball.ball")) {
+    new store.wasm.Ball(json).free();
+    const ball = JSON.parse(json) as BallFile;
+    const { format: kind, ...shot } = store.derived.peek().shot;
+    const taken = await takeAll(shelf, from, [
+      entryOf({ format: kind, ball, ...shot }, ball.name, ball.note),
+    ]);
+    return `${taken} A ball file holds no shot: it stands with the one on the Lane now.`;
+  }
+  if (format.startsWith("pithball.shot")) {
+    const shot = readShot(store.wasm, json);
+    if (isProblem(shot)) throw shot;
+    const { ball } = shot;
+    return takeAll(shelf, from, [entryOf(shot, shot.name ?? ball.name, shot.note ?? ball.note)]);
+  }
+  const { entries, broken } = store.wasm.read_shelf(json);
+  const spoiled = broken.map(
+    ({ name, problem }) =>
+      `${name === null ? "One" : `"${name}"`} could not be read. ${problem.message}${where(problem)}`,
+  );
+  return [await takeAll(shelf, from, entries), ...spoiled].join(" ");
+}
+
+const entryOf = (shot: WholeShot, name: string, note = ""): ShelfEntry => ({ name, note, shot });
+
+async function takeAll(shelf: Shelf, from: string, entries: ShelfEntry[]): Promise<string> {
+  const before = shelf.unkept.peek();
+  const came = await shelf.addAll(entries);
+  const left = entries.length - came;
+  return [
+    came === 0 ? `Nothing new in ${from}.` : `${came} put on the shelf from ${from}.`,
+    left > 0 && `${left} ${left === 1 ? "was" : "were"} there already or had no room.`,
+    shelf.unkept.peek() > before && "The browser does not keep them: save the shelf to a file.",
+  ]
+    .filter(Boolean)
+    .join(" ");
+}

@@ -1,0 +1,37 @@
+// The orders the shelf can stand in.
+
+import { signal } from "@preact/signals";
+import { measured } from "../../shelf/measured";
+import type { Entry } from "../../shelf/record";
+import { isProblem } from "../../store";
+import type { WasmModule, Weighed } from "../../types";
+
+export type Order = "saved" | "name" | "weight" | "rg" | "differential";
+
+export const ORDERS: { key: Order; name: string }[] = [
+  { key: "saved", name: "when saved, latest first" },
+  { key: "name", name: "name" },
+  { key: "weight", name: "weight, heaviest first" },
+  { key: "rg", name: "RG, lowest first" },
+  { key: "differential", name: "differential, lowest first" },
+];
+
+/** The order asked for, for as long as the page is open. */
+export const order = signal<Order>("saved");
+
+const BY_NUMBER: Partial<Record<Order, (weighed: Weighed) => number>> = {
+  weight: ({ weight_lb }) => -weight_lb,
+  rg: ({ rg_in }) => rg_in.low,
+  differential: ({ differential_in }) => differential_in,
+};
+
+export function inOrder(wasm: WasmModule, entries: Entry[], by: Order): Entry[] {
+  if (by === "saved") return entries.toSorted((a, b) => (a.saved_at < b.saved_at ? 1 : -1));
+  const number = BY_NUMBER[by];
+  if (!number) return entries.toSorted((a, b) => a.name.localeCompare(b.name, "en", { numeric: true }));
+  const value = ({ shot }: Entry) => {
+    const found = measured(wasm, shot);
+    return isProblem(found) ? Number.POSITIVE_INFINITY : number(found.weighed);
+  };
+  return entries.toSorted((a, b) => value(a) - value(b));
+}

@@ -1,0 +1,51 @@
+import { useState } from "preact/hooks";
+import { MOST_NAME_CHARS, MOST_NOTE_CHARS, useShelf } from "../../shelf/shelf";
+import { useStore } from "../../store";
+import type { Item } from "./items";
+
+/** Keeps the bench's ball and shot as they are now, under a name and with a note. */
+export function PutForm({ item }: { item: Item }) {
+  const shelf = useShelf();
+  const { ballProblem, shotProblem } = useStore().derived.value;
+  const [name, setName] = useState(item.name);
+  const [note, setNote] = useState("");
+  return (
+    <form
+      class="put-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void shelf.add(name.trim() || item.name, note, item.shot);
+        setNote("");
+      }}
+    >
+      <label>
+        <span>Name</span>
+        <input
+          type="text"
+          value={name}
+          maxLength={MOST_NAME_CHARS}
+          onInput={(event) => setName(event.currentTarget.value)}
+        />
+      </label>
+      <label>
+        <span>Note</span>
+        <input
+          type="text"
+          value={note}
+          maxLength={MOST_NOTE_CHARS}
+          placeholder="for whom, why, what to try"
+          onInput={(event) => setNote(event.currentTarget.value)}
+        />
+      </label>
+      <button type="submit" class="primary">
+        Put on the shelf
+      </button>
+      {(ballProblem ?? shotProblem) && (
+        <p class="says says-caution">
+          the ball or the shot on the bench has a mistake now; what stands here, and is kept, is the last good
+          one.
+        </p>
+      )}
+    </form>
+  );
+}

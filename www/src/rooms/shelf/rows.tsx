@@ -1,0 +1,189 @@
+import { useState } from "preact/hooks";
+import { SectionDrawing } from "../../parts/section-drawing";
+import { measured } from "../../shelf/measured";
+import type { Broken, Entry } from "../../shelf/record";
+import { MOST_CHOSEN, useShelf } from "../../shelf/shelf";
+import { isProblem, useStore } from "../../store";
+import { reading } from "../../units";
+import { EditForm } from "./edit";
+import { saveBroken, saveEntryBall, saveEntryShot } from "./exchange";
+import { BENCH_ID, type Item } from "./items";
+import { LETTERS } from "./letters";
+
+/** Something to compare: the bench's ball or one of the house. */
+export function ItemRow({ item }: { item: Item }) {
+  return (
+    <li class="row">
+      <Picture item={item} />
+      <div class="row-about">
+        <h4>{item.name}</h4>
+        <Numbers item={item} />
+        {item.note && <p class="row-note">{item.note}</p>}
+        <div class="choices">
+          <Choose item={item} />
+          {item.id !== BENCH_ID && <ToBench item={item} />}
+        </div>
+      </div>
+    </li>
+  );
+}
+
+/** Something on the shelf, with all that can be done to it. */
+export function EntryRow({ entry }: { entry: Entry }) {
+  const [editing, setEditing] = useState<Entry | null>(null);
+  const item: Item = { ...entry, houseBall: false };
+  return (
+    <li class="row" data-entry={entry.id}>
+      <Picture item={item} />
+      <div class="row-about">
+        <h4>{entry.name || "without a name"}</h4>
+        <Numbers item={item} />
+        {entry.note && <p class="row-note">{entry.note}</p>}
+        <p class="row-when">
+          {entry.unkept ? <strong class="out">not kept by the browser</strong> : <When at={entry.saved_at} />}
+        </p>
+        <div class="choices">
+          <Choose item={item} />
+          <ToBench item={item} />
+          {!editing && <More entry={entry} onEdit={() => setEditing(entry)} />}
+        </div>
+        {editing && <EditForm seen={editing} onDone={() => setEditing(null)} />}
+      </div>
+    </li>
+  );
+}
+
+function More({ entry, onEdit }: { entry: Entry; onEdit(): void }) {
+  const shelf = useShelf();
+  return (
+    <details class="row-more">
+      <summary>
+        More<span class="visually-hidden"> for {entry.name}</span>
+      </summary>
+      <div class="choices">
+        <button type="button" onClick={onEdit}>
+          Name and note
+        </button>
+        <button type="button" onClick={() => void shelf.duplicate(entry)}>
+          Duplicate
+        </button>
+        <button type="button" onClick={() => saveEntryShot(entry)}>
+          Save as shot file
+        </button>
+        <button type="button" onClick={() => saveEntryBall(entry)}>
+          Save as ball file
+        </button>
+        <TakeOff one={entry} />
+      </div>
+    </details>
+  );
+}
+
+/** A record that cannot be read: nothing of it is lost. */
+export function BrokenRow({ broken }: { broken: Broken }) {
+  const { problem } = broken;
+  return (
+    <li class="row row-broken" data-entry={broken.id}>
+      <div class="row-about">
+        <h4>One that cannot be read</h4>
+        <p class="says says-wrong">
+          {problem.message} {problem.place !== "" && `(Where: ${problem.place}.)`}
+        </p>
+        <p class="row-note">It stays as it is. You can save it to a file for somebody who can mend it.</p>
+        <div class="choices">
+          {broken.raw !== null && (
+            <button type="button" onClick={() => saveBroken(broken)}>
+              Save it as it is
+            </button>
+          )}
+          <TakeOff one={broken} />
+        </div>
+      </div>
+    </li>
+  );
+}
+
+/** Taken off at once; the button to put it back comes where one looks next. */
+function TakeOff({ one }: { one: Entry | Broken }) {
+  const shelf = useShelf();
+  return (
+    <button
+      type="button"
+      onClick={async () => {
+        await shelf.remove(one);
+        requestAnimationFrame(() => document.querySelector<HTMLElement>(".put-back")?.focus());
+      }}
+    >
+      Take off the shelf
+    </button>
+  );
+}
+
+function Picture({ item }: { item: Item }) {
+  const store = useStore();
+  const found = measured(store.wasm, item.shot);
+  if (isProblem(found)) return null;
+  return <SectionDrawing section={found.section} diameter_in={item.shot.ball.diameter_in} />;
+}
+
+function Numbers({ item }: { item: Item }) {
+  const store = useStore();
+  const units = store.view.value.units;
+  const found = measured(store.wasm, item.shot);
+  if (isProblem(found)) return <p class="says says-wrong">{found.message}</p>;
+  const { weight_lb, rg_in, differential_in } = found.weighed;
+  return (
+    <p class="row-numbers">
+      {reading(weight_lb, "weight", units)}, RG {reading(rg_in.low, "rg", units)}, differential{" "}
+      {reading(differential_in, "rg", units)}
+    </p>
+  );
+}
+
+const SAVED_AT = new Intl.DateTimeFormat("en-GB", { dateStyle: "medium", timeStyle: "short" });
+
+function When({ at }: { at: string }) {
+  const time = new Date(at);
+  if (Number.isNaN(time.getTime())) return null;
+  return <time dateTime={at}>saved {SAVED_AT.format(time)}</time>;
+}
+
+/** In or out of the comparison; four fit. */
+function Choose({ item }: { item: Item }) {
+  const shelf = useShelf();
+  const chosen = shelf.chosen.value;
+  const at = chosen.indexOf(item.id);
+  const full = at < 0 && chosen.length >= MOST_CHOSEN;
+  return (
+    <label class="choose" title={full ? "Four are chosen: take one out to choose another." : undefined}>
+      <input
+        type="checkbox"
+        checked={at >= 0}
+        disabled={full}
+        onChange={() => {
+          shelf.chosen.value = at >= 0 ? chosen.toSpliced(at, 1) : [...chosen, item.id];
+        }}
+      />
+      Compare<span class="visually-hidden"> {item.name}</span>
+      {at >= 0 && <span class="choose-letter">{LETTERS[at]}</span>}
+    </label>
+  );
+}
+
+/** As one step of undo, ball and shot together; of a ball of the house the ball alone. */
+function ToBench({ item }: { item: Item }) {
+  const store = useStore();
+  return (
+    <button
+      type="button"
+      aria-label={`Put on the bench: ${item.name}`}
+      onClick={() => {
+        const { ball, ...shot } = item.shot;
+        store.replace(structuredClone(item.houseBall ? { ball } : { ball, shot }));
+        store.notice.value = `${item.name} is on the bench. Undo brings back what was there.`;
+      }}
+    >
+      Put on the bench
+    </button>
+  );
+}

@@ -1,0 +1,112 @@
+// What the module says about a ball as it is thrown and about its shot, once for
+// each content and not again.
+
+import { isProblem } from "../store";
+import type {
+  BallFile,
+  Checked,
+  Problem,
+  Roll,
+  Section,
+  ShotFile,
+  Vec3,
+  WasmBall,
+  WasmModule,
+  Weighed,
+} from "../types";
+
+/** A shot file with its ball inside: ball, release, layout and lane, whatever they hold. */
+export type WholeShot = ShotFile & { ball: BallFile };
+
+export interface Measured {
+  weighed: Weighed;
+  checked: Checked;
+  /** Sawn through the middle, seen from the side of +x. */
+  section: Section;
+}
+
+export interface Plane {
+  normal: Vec3;
+  depth_in: number;
+}
+
+const MOST_KNOWN = 2000;
+
+/** Finds by key, and once there is too much lets go of the oldest. */
+class Known<T> {
+  private readonly found = new Map<string, T | Problem>();
+
+  get(key: string, find: () => T): T | Problem {
+    const before = this.found.get(key);
+    if (before !== undefined) return before;
+    let now: T | Problem;
+    try {
+      now = find();
+    } catch (error) {
+      if (!isProblem(error)) throw error;
+      now = error;
+    }
+    this.found.set(key, now);
+    const oldest = this.found.keys().next();
+    if (this.found.size > MOST_KNOWN && !oldest.done) this.found.delete(oldest.value);
+    return now;
+  }
+}
+
+const balls = new Known<Measured>();
+const cuts = new Known<Section>();
+const rolls = new Known<Roll>();
+
+/** Works with the ball as it is thrown, drilled where the shot says so, and gives it back. */
+function withBall<T>(wasm: WasmModule, shot: WholeShot, work: (ball: WasmBall) => T): T {
+  const made = makeBall(wasm, shot.ball);
+  try {
+    const thrown = made.drilled(shot);
+    try {
+      return work(thrown);
+    } finally {
+      thrown.free();
+    }
+  } finally {
+    made.free();
+  }
+}
+
+function makeBall(wasm: WasmModule, file: BallFile): WasmBall {
+  try {
+    return new wasm.Ball(file);
+  } catch (error) {
+    if (isProblem(error)) throw { ...error, place: error.place === "" ? "ball" : `ball.${error.place}` };
+    throw error;
+  }
+}
+
+/** All that the ball as thrown depends on; speed and lane are not among it. */
+function ballKey(shot: WholeShot): string {
+  const { ball, hand, layout } = shot;
+  return JSON.stringify("drilling" in shot ? [ball, hand, layout, shot.drilling] : [ball]);
+}
+
+/** The ball's numbers and its cut; a problem where it cannot be made. */
+export function measured(wasm: WasmModule, shot: WholeShot): Measured | Problem {
+  return balls.get(ballKey(shot), () =>
+    withBall(wasm, shot, (ball) => ({
+      weighed: ball.weigh(),
+      checked: ball.check(),
+      section: ball.section([1, 0, 0], 0),
+    })),
+  );
+}
+
+/** The ball cut along any plane. */
+export function cutOf(wasm: WasmModule, shot: WholeShot, plane: Plane): Section | Problem {
+  return cuts.get(`${JSON.stringify(plane)}${ballKey(shot)}`, () =>
+    withBall(wasm, shot, (ball) => ball.section(plane.normal, plane.depth_in)),
+  );
+}
+
+/** The shot rolled; a problem where it cannot be followed. */
+export function rolled(wasm: WasmModule, shot: WholeShot): Roll | Problem {
+  const { name: _name, note: _note, ...thrown } = shot;
+  return rolls.get(JSON.stringify(thrown), () => withBall(wasm, shot, (ball) => ball.roll(shot)));
+}

@@ -1,0 +1,324 @@
+// The shelf as the page shows it. Every change is kept at once; one that the
+// browser cannot keep stays here, says so, and can be saved to a file.
+
+import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
+import { createContext } from "preact";
+import { useContext } from "preact/hooks";
+import { describe, isProblem } from "../store";
+import type { ShelfEntry, WasmModule } from "../types";
+import { type Cupboard, clearCupboard, type Missing, openCupboard } from "./cupboard";
+import type { WholeShot } from "./measured";
+import { type Broken, type Entry, readKept, readShot, toKept, token } from "./record";
+
+/** As the shelf file has it. */
+export const MOST_ENTRIES = 1000;
+export const MOST_NAME_CHARS = 200;
+export const MOST_NOTE_CHARS = 4000;
+export const MOST_CHOSEN = 4;
+
+export interface Shelf {
+  /** "opening" until it is known what the browser keeps. */
+  standing: ReadonlySignal<"opening" | "kept" | Missing>;
+  entries: ReadonlySignal<Entry[]>;
+  broken: ReadonlySignal<Broken[]>;
+  /** How many the browser does not keep as they are here. */
+  unkept: ReadonlySignal<number>;
+  /** What was last done, for the reader. */
+  said: Signal<string>;
+  /** What was last taken off, to put back. */
+  removed: ReadonlySignal<Entry | Broken | null>;
+  /** Ids chosen to compare, the one compared with first. */
+  chosen: Signal<string[]>;
+  /** Every ball thrown as the first is. */
+  sameShot: Signal<boolean>;
+  add(name: string, note: string, shot: WholeShot): Promise<void>;
+  /** Those of a file; the ones that are here already are left out. How many came in. */
+  addAll(entries: ShelfEntry[]): Promise<number>;
+  /** `seen` is the entry as it was when the reader began to change it. */
+  change(seen: Entry, change: { name: string; note: string }): Promise<void>;
+  duplicate(entry: Entry): Promise<void>;
+  remove(entry: Entry | Broken): Promise<void>;
+  putBack(): Promise<void>;
+  /** Tries once more to keep what is not kept. */
+  retry(): Promise<void>;
+  /** Throws away a store that cannot be opened and begins a new one. */
+  startAfresh(): Promise<void>;
+}
+
+export const isBroken = (one: Entry | Broken): one is Broken => "problem" in one;
+
+/** Not kept yet, and nothing to tell of. */
+const BEING_KEPT = "";
+const MEMORY_ONLY = "This browser does not let the page keep it.";
+
+function whyNotKept(error: unknown): string {
+  const name = error instanceof Error || error instanceof DOMException ? error.name : String(error);
+  return name === "QuotaExceededError"
+    ? "The browser's storage for this page is full."
+    : `The browser did not keep it (${name}).`;
+}
+
+/** Lets the page draw between two stretches of work. */
+const breathe = () => new Promise((resume) => setTimeout(resume));
+const STRETCH_MS = 12;
+
+export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): Shelf {
+  const standing = signal<"opening" | "kept" | Missing>("opening");
+  const entries = signal<Entry[]>([]);
+  const broken = signal<Broken[]>([]);
+  const said = signal("");
+  const removed = signal<Entry | Broken | null>(null);
+  const chosen = signal<string[]>([]);
+  let cupboard: Cupboard | null = null;
+  let others: BroadcastChannel | null = null;
+
+  async function open(): Promise<void> {
+    const found = await openCupboard(() => {
+      cupboard = null;
+      standing.value = "newer";
+    });
+    if ("missing" in found) {
+      standing.value = found.missing;
+      return;
+    }
+    cupboard = found;
+    try {
+      await refresh();
+      standing.value = "kept";
+    } catch (error) {
+      if (!(error instanceof DOMException)) throw error;
+      found.close();
+      cupboard = null;
+      standing.value = "broken";
+    }
+  }
+
+  /** Takes up what is kept now, without letting go of what is only here. */
+  async function refresh(): Promise<void> {
+    if (!cupboard) return;
+    const records = await cupboard.all();
+    const read: Entry[] = [];
+    const unread: Broken[] = [];
+    const before = new Map(entries.peek().map((entry) => [entry.id, entry]));
+    let since = performance.now();
+    for (const { id, raw } of records) {
+      const known = before.get(id);
+      const rev = typeof raw === "object" && raw !== null && "rev" in raw ? raw.rev : null;
+      const entry = known?.unkept === null && known.rev === rev ? known : readKept(wasm, raw);
+      if (isProblem(entry)) unread.push({ id, raw, problem: entry });
+      else read.push(entry);
+      if (performance.now() - since > STRETCH_MS) {
+        await breathe();
+        since = performance.now();
+      }
+    }
+    const mine = new Map(
+      entries.peek().flatMap((entry) => (entry.unkept === null ? [] : [[entry.id, entry] as const])),
+    );
+    const kept = read.map((entry) => mine.get(entry.id) ?? entry);
+    const ids = new Set(kept.map(({ id }) => id));
+    entries.value = [...kept, ...[...mine.values()].filter(({ id }) => !ids.has(id))];
+    broken.value = unread;
+  }
+
+  function show(id: string, now: Entry | null): void {
+    const rest = entries.peek();
+    const at = rest.findIndex((entry) => entry.id === id);
+    if (now === null) entries.value = rest.filter((entry) => entry.id !== id);
+    else entries.value = at < 0 ? [...rest, now] : rest.with(at, now);
+  }
+
+  /** Shows entries as they are to be and keeps them; the name of one that went beside another page's change. */
+  async function keep(wanted: Entry[]): Promise<string | null> {
+    if (!cupboard) {
+      for (const entry of wanted) show(entry.id, { ...entry, unkept: MEMORY_ONLY });
+      return null;
+    }
+    for (const entry of wanted) show(entry.id, { ...entry, unkept: BEING_KEPT });
+    let beside: string | null = null;
+    try {
+      const done = await cupboard.put(wanted.map((entry) => ({ kept: toKept(entry), basis: entry.rev })));
+      for (const [i, entry] of wanted.entries()) {
+        const record = done[i];
+        if (!record) continue;
+        if (record.id !== entry.id) {
+          beside = entry.name;
+          show(entry.id, null);
+        }
+        show(record.id, { ...entry, id: record.id, rev: record.rev, unkept: null });
+      }
+      others?.postMessage("changed");
+      if (beside !== null) await refresh();
+    } catch (error) {
+      const unkept = whyNotKept(error);
+      for (const entry of wanted) show(entry.id, { ...entry, unkept });
+    }
+    return beside;
+  }
+
+  /** One change after the other, so that each sees what the one before has kept. */
+  let last: Promise<unknown> = Promise.resolve();
+  function inTurn<T>(act: () => Promise<T>): Promise<T> {
+    const next = last.then(act);
+    last = next.catch(() => {});
+    return next;
+  }
+
+  const fresh = (name: string, note: string, shot: WholeShot, saved_at: string): Entry => ({
+    id: token(),
+    rev: null,
+    name: [...name.trim()].slice(0, MOST_NAME_CHARS).join(""),
+    note: [...note.trim()].slice(0, MOST_NOTE_CHARS).join(""),
+    saved_at,
+    shot: structuredClone(shot),
+    unkept: null,
+  });
+
+  const room = () => MOST_ENTRIES - entries.peek().length - broken.peek().length;
+  const full = `The shelf is full: ${MOST_ENTRIES} stand on it. Take something off, or save it to a file and begin anew.`;
+
+  async function add(name: string, note: string, shot: WholeShot, what: string): Promise<void> {
+    if (room() < 1) {
+      said.value = full;
+      return;
+    }
+    // As the module reads it back, whatever order its keys came in.
+    const read = readShot(wasm, JSON.stringify(shot));
+    if (isProblem(read)) {
+      said.value = `It was not put on the shelf. ${read.message}`;
+      return;
+    }
+    const entry = fresh(name, note, read, new Date().toISOString());
+    await keep([entry]);
+    const unkept = entries.peek().find(({ id }) => id === entry.id)?.unkept ?? null;
+    said.value =
+      unkept === null
+        ? `${what}: ${entry.name}.`
+        : `${what}, but only for this visit: ${entry.name}. ${unkept} Save it to a file.`;
+  }
+
+  async function remove(one: Entry | Broken): Promise<void> {
+    const basis = isBroken(one) ? null : one.rev;
+    if (cupboard && (isBroken(one) || one.rev !== null)) {
+      try {
+        if (!(await cupboard.remove(one.id, basis))) {
+          await refresh();
+          said.value = "It was changed in another tab meanwhile, so it stays on the shelf.";
+          return;
+        }
+        others?.postMessage("changed");
+      } catch (error) {
+        said.value = `It could not be taken off the shelf: ${describe(error)}.`;
+        return;
+      }
+    }
+    if (isBroken(one)) broken.value = broken.peek().filter(({ id }) => id !== one.id);
+    else show(one.id, null);
+    chosen.value = chosen.peek().filter((id) => id !== one.id);
+    // What the browser itself cannot read could not be put back as it was.
+    removed.value = isBroken(one) && one.raw === null ? null : one;
+    said.value = `Taken off the shelf: ${isBroken(one) ? "the one that cannot be read" : one.name}.`;
+  }
+
+  async function putBack(): Promise<void> {
+    const one = removed.peek();
+    if (!one) return;
+    removed.value = null;
+    if (isBroken(one)) {
+      // It goes back as it was, whatever it is.
+      const kept = { ...(one.raw as object), id: one.id } as never;
+      try {
+        await cupboard?.put([{ kept, basis: null }]);
+        await refresh();
+      } catch (error) {
+        removed.value = one;
+        said.value = `It could not be put back: ${describe(error)}.`;
+        return;
+      }
+      said.value = "Put back as it was.";
+      return;
+    }
+    await keep([{ ...one, rev: null, unkept: null }]);
+    said.value = `Put back: ${one.name}.`;
+  }
+
+  try {
+    others = new BroadcastChannel("pithball.shelf");
+    others.onmessage = () => {
+      inTurn(refresh).catch(fail);
+    };
+  } catch {
+    // Other pages are then noticed when this one is looked at again.
+    addEventListener("focus", () => {
+      inTurn(refresh).catch(fail);
+    });
+  }
+  inTurn(open).catch(fail);
+
+  return {
+    standing,
+    entries,
+    broken,
+    unkept: computed(() => entries.value.filter((entry) => entry.unkept).length),
+    said,
+    removed,
+    chosen,
+    sameShot: signal(true),
+    add: (name, note, shot) => inTurn(() => add(name, note, shot, "Put on the shelf")),
+    addAll: (files) =>
+      inTurn(async () => {
+        const key = (name: string, note: string, shot: unknown) => JSON.stringify([name, note, shot]);
+        const here = new Set(entries.peek().map(({ name, note, shot }) => key(name, note, shot)));
+        const news = files
+          .filter(({ name, note, shot }) => !here.has(key(name, note ?? "", shot)))
+          .slice(0, room())
+          .map(({ name, note, saved_at, shot }) =>
+            fresh(name, note ?? "", shot as WholeShot, saved_at ?? new Date().toISOString()),
+          );
+        await keep(news);
+        return news.length;
+      }),
+    change: (seen, { name, note }) =>
+      inTurn(async () => {
+        if (name === seen.name && note === seen.note) return;
+        const now = entries.peek().find(({ id }) => id === seen.id);
+        // The basis is what the reader saw, so that what another page did since is not written over.
+        const beside = await keep([{ ...(now ?? seen), rev: seen.rev, name, note }]);
+        said.value =
+          beside === null
+            ? `Changed: ${name}.`
+            : `${name} was changed or taken off in another tab meanwhile, so yours is kept beside it, by itself.`;
+      }),
+    duplicate: (entry) =>
+      inTurn(() => add(`${entry.name}, copy`, entry.note, entry.shot, "Put on the shelf once more")),
+    remove: (one) => inTurn(() => remove(one)),
+    putBack: () => inTurn(putBack),
+    retry: () =>
+      inTurn(async () => {
+        await keep(entries.peek().filter((entry) => entry.unkept !== null));
+        const left = entries.peek().filter((entry) => entry.unkept !== null);
+        said.value =
+          left[0] === undefined ? "All of the shelf is kept now." : `Still not kept. ${left[0].unkept}`;
+      }),
+    startAfresh: () =>
+      inTurn(async () => {
+        try {
+          await clearCupboard();
+        } catch (error) {
+          said.value = `No new shelf could be begun: ${describe(error)}.`;
+          return;
+        }
+        await open();
+        await keep(entries.peek().filter((entry) => entry.unkept !== null));
+        said.value = "A new shelf is begun.";
+      }),
+  };
+}
+
+export const ShelfContext = createContext<Shelf | null>(null);
+
+export function useShelf(): Shelf {
+  const shelf = useContext(ShelfContext);
+  if (!shelf) throw new Error("no shelf around this part of the page");
+  return shelf;
+}
