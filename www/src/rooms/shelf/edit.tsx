@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { Entry } from "../../shelf/record";
 import { MOST_NAME_CHARS, MOST_NOTE_CHARS, useShelf } from "../../shelf/shelf";
 
@@ -11,8 +11,9 @@ export function EditForm({ seen, onDone }: { seen: Entry; onDone(): void }) {
   const first = useRef<HTMLInputElement>(null);
   typed.current = { name, note };
 
+  // At once, so that nobody who is already typing elsewhere is called away.
+  useLayoutEffect(() => first.current?.focus(), []);
   useEffect(() => {
-    first.current?.focus();
     return () => {
       const last = typed.current;
       if (last) void shelf.change(seen, { name: last.name.trim() || seen.name, note: last.note.trim() });
