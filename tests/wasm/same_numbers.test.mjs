@@ -7,7 +7,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { test } from "node:test";
 import { fileURLToPath } from "node:url";
-import { Ball, initSync, link, unlink } from "../../www/pkg/pithball.js";
+import { Ball, Throws, initSync, link, unlink, why } from "../../www/pkg/pithball.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const target = resolve(root, process.env.CARGO_TARGET_DIR ?? "target");
@@ -98,3 +98,27 @@ test("wear gives the same bits", () => {
   const shot = whole(path);
   assert.deepStrictEqual(new Ball(shot.ball).wear(shot, 2), native("wear", path, "--games", "2"));
 });
+
+const shots = files("shots", ".shot.json");
+
+for (const [n, path] of shots.entries()) {
+  const other = shots[(n + 1) % shots.length];
+  test(`why gives the same bits: ${read(path).name} and ${read(other).name}`, () => {
+    const effort = n % 2 === 1;
+    const told = native("why", path, other, ...(effort ? ["--same-effort"] : []));
+    assert.deepStrictEqual(why(whole(path), whole(other), effort, "A", "B"), told);
+  });
+}
+
+for (const name of ["opening.shot.json", "house-pattern.shot.json", "left-hander.shot.json"]) {
+  test(`area gives the same bits, in whatever parts it is worked out: ${name}`, () => {
+    const path = shots.find((path) => path.endsWith(name));
+    const throws = new Throws(whole(path));
+    const parts = [];
+    for (let from = 0; from < throws.count; from += 777) {
+      parts.push(...throws.part(from, Math.min(from + 777, throws.count)));
+    }
+    assert.deepStrictEqual(throws.area(Float64Array.from(parts)), native("area", path));
+    assert.equal(throws.area(Float64Array.of(1, 2)), null);
+  });
+}

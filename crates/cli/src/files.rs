@@ -4,7 +4,8 @@ use std::fs::File;
 use std::io::{self, Read};
 use std::path::{Path, PathBuf};
 
-use format::{BallFile, BallRef, Lane, LayoutFile, MAX_FILE_BYTES, OilFile, OilRef, Problem, ShotFile};
+use format::{BallFile, BallRef, Lane, LayoutFile, MAX_FILE_BYTES, OilFile, OilRef, Problem, ShotFile, WeighedShot};
+use physics::weigh::weigh;
 
 use crate::Complaint;
 
@@ -84,6 +85,12 @@ fn beside(shot: &Path, name: &str, place: &str) -> Result<PathBuf, Complaint> {
             },
         }),
     }
+}
+
+/// The shot at `path` with its ball weighed as it is thrown.
+pub(crate) fn weighed_shot(path: &Path) -> Result<WeighedShot, Complaint> {
+    let (shot, read) = self::shot(path)?;
+    Ok(WeighedShot { weighed: weigh(&read.ball), ball: read.file, throw: shot.throw })
 }
 
 /// No more than one byte past what is accepted, however long the file.

@@ -4,6 +4,7 @@
 //! a mistake leaves nothing on the standard output: it is one message on the
 //! standard error, and exit code 2.
 
+mod area;
 mod check;
 mod cover;
 mod drill;
@@ -15,6 +16,7 @@ mod schema;
 mod tables;
 mod wear;
 mod weigh;
+mod why;
 
 use std::fmt;
 use std::io::{self, ErrorKind, Write};
@@ -46,6 +48,10 @@ enum Command {
     Ladder(ladder::Args),
     /// Roll a shot: phases, breakpoint, and how the ball meets the pins.
     Roll(roll::Args),
+    /// Tell why two shots differ: what RG, differential, cover, layout and the rest each add.
+    Why(why::Args),
+    /// Throw a shot again and again, a little otherwise each time: its room for error.
+    Area(area::Args),
     /// Put a shot and its ball into the fragment of a web address.
     Link(link::LinkArgs),
     /// Print the shot file that a link holds.
@@ -78,6 +84,8 @@ fn main() -> ExitCode {
         Command::Drill(args) => drill::run(&args),
         Command::Ladder(args) => ladder::run(&args),
         Command::Roll(args) => roll::run(&args),
+        Command::Why(args) => why::run(&args),
+        Command::Area(args) => area::run(&args),
         Command::Link(args) => link::link(&args),
         Command::Unlink(args) => link::unlink(&args),
         Command::Wear(args) => wear::run(&args),

@@ -12,6 +12,7 @@ mod checked;
 mod covered;
 mod drilled;
 mod drilling;
+mod explained;
 mod laddered;
 mod laid;
 mod lane;
@@ -31,7 +32,9 @@ mod shot;
 mod thrown;
 mod tracked;
 mod tree;
+mod varied;
 mod weighed;
+mod weighed_shot;
 mod worn;
 
 pub use ball::{BallFile, BallVersion, Cover, Cut, Family, Finish, Hole, Piece};
@@ -39,6 +42,7 @@ pub use checked::{CheckedDoc, RuleDoc};
 pub use covered::{CoverDoc, HoleWallDoc, ThinnestDoc, WebDoc, cover_along_in, cover_map_in};
 pub use drilled::{AxisMoveDoc, ChangeDoc, ConflictDoc, DrilledDoc, InsertDoc, MarksDoc, StaticsDoc};
 pub use drilling::{Bore, Drilling, Insert, ThumbBore};
+pub use explained::{HandDoc, OutcomeDoc, PartDoc, PropertyDoc, ShotDoc, WhyDoc, WhyProblem};
 pub use laddered::{ChangedDoc, LadderDoc, RungDoc};
 pub use laid::{DrilledBall, Laid, LayoutFile, LayoutVersion, PinLayout};
 pub use lane::{Friction, Lane, OilRef, OiledLane, Zone, ZonedLane};
@@ -46,7 +50,9 @@ pub use link::{MAX_LINK_CHARS, MAX_LINK_JSON_BYTES, MAX_LINK_TEXT_CHARS};
 pub use oil::{Oil, OilFile, OilVersion, Pattern};
 pub use oiled::{CurvePointDoc, FrictionCurveDoc, OilMapDoc};
 pub use problem::Problem;
-pub use rolled::{BreakpointDoc, EndDoc, ErrorDoc, PhaseDoc, RolledDoc, SAMPLE_INTERVAL_S, SampleDoc, SummaryDoc};
+pub use rolled::{
+    BreakpointDoc, EndDoc, ErrorDoc, PhaseDoc, PhaseSpanDoc, RolledDoc, SAMPLE_INTERVAL_S, SampleDoc, SummaryDoc,
+};
 pub use schema::{ball_schema, layout_schema, oil_schema, shelf_schema, shot_schema};
 pub use sectioned::{NarrowestDoc, RegionDoc, SectionDoc, part_number};
 pub use shape::{Form, Shape};
@@ -56,7 +62,9 @@ pub use shelf::{
 };
 pub use shot::{BallRef, Hand, Layout, Release, ShotFile, ShotVersion, Throw};
 pub use tracked::{PassDoc, RingDoc, TrackDoc, WidthDoc};
+pub use varied::{AreaDoc, ArrivalDoc, KindDoc, MapDoc, RoomDoc, ScatterDoc, SharesDoc, WindowDoc};
 pub use weighed::{Axes, PieceShare, RgIn, WeighedDoc};
+pub use weighed_shot::WeighedShot;
 pub use worn::{MAX_GAMES, WornDoc, WornGameDoc, wear};
 
 /// Largest file that is read, in bytes (4 MiB).

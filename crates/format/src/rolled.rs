@@ -1,7 +1,7 @@
 //! What `roll` prints.
 
 use nalgebra::Vector3;
-use physics::roll::{AtPins, Breakpoint, End, Phase, Sample, Summary, Trace};
+use physics::roll::{AtPins, Breakpoint, End, Phase, Sample, Stretch, Summary, Trace};
 use physics::units::{M_PER_FT, M_PER_IN, M_S_PER_MPH, RAD_S_PER_RPM};
 use serde::Serialize;
 
@@ -18,6 +18,8 @@ pub const SAMPLE_INTERVAL_S: f64 = 0.01;
 pub struct RolledDoc {
     /// What the shot did.
     pub summary: SummaryDoc,
+    /// The phases there are, in order.
+    pub phases: Vec<PhaseSpanDoc>,
     /// The ball along its way, evenly in time, and at the end.
     pub samples: Vec<SampleDoc>,
     /// The rings the lane leaves on the ball.
@@ -121,10 +123,38 @@ pub struct SampleDoc {
     /// Thickness of the oil under the contact, in micrometres; `null` where
     /// friction is given in zones.
     pub film_um: Option<f64>,
+    /// How sharply the path bends: degrees a foot of path, positive towards the
+    /// pocket side.
+    pub curvature_deg_ft: f64,
+    /// Axis rotation now, measured as at the release; `null` without spin.
+    pub axis_rotation_deg: Option<f64>,
+    /// Axis tilt now; `null` without spin.
+    pub axis_tilt_deg: Option<f64>,
     /// Part of the path.
     pub phase: PhaseDoc,
     /// Unit quaternion `[w, x, y, z]` that turns ball axes into lane axes.
     pub turn: [f64; 4],
+}
+
+/// One phase of the shot.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct PhaseSpanDoc {
+    /// Which.
+    pub phase: PhaseDoc,
+    /// Where it begins, from the foul line.
+    pub from_ft: f64,
+    /// Where it ends.
+    pub to_ft: f64,
+    /// How long it is down the lane.
+    pub length_ft: f64,
+    /// How long it lasts.
+    pub time_s: f64,
+    /// Speed lost in it.
+    pub speed_lost_mph: f64,
+    /// Turns a minute gained in it.
+    pub revs_gained_rpm: f64,
+    /// How far the path turns in it, positive towards the pocket side.
+    pub turned_deg: f64,
 }
 
 /// Part of the path.
@@ -144,8 +174,25 @@ impl RolledDoc {
     pub fn new(file: &BallFile, trace: &Trace) -> Self {
         Self {
             summary: SummaryDoc::from(&trace.summary),
+            phases: trace.phases.iter().map(PhaseSpanDoc::from).collect(),
             samples: trace.samples.iter().map(SampleDoc::from).collect(),
             track: TrackDoc::new(file, trace),
+        }
+    }
+}
+
+impl From<&Stretch> for PhaseSpanDoc {
+    fn from(stretch: &Stretch) -> Self {
+        let (from_ft, to_ft) = (stretch.from.distance_m / M_PER_FT, stretch.to.distance_m / M_PER_FT);
+        Self {
+            phase: stretch.phase.into(),
+            from_ft,
+            to_ft,
+            length_ft: to_ft - from_ft,
+            time_s: stretch.to.time_s - stretch.from.time_s,
+            speed_lost_mph: (stretch.speed_m_s[0] - stretch.speed_m_s[1]) / M_S_PER_MPH,
+            revs_gained_rpm: (stretch.spin_rad_s[1] - stretch.spin_rad_s[0]) / RAD_S_PER_RPM,
+            turned_deg: stretch.turned_rad.to_degrees(),
         }
     }
 }
@@ -211,6 +258,9 @@ impl From<&Sample> for SampleDoc {
             normal_n: sample.normal_n,
             mu: sample.mu,
             film_um: sample.film_m.map(|film_m| film_m / M_PER_UM),
+            curvature_deg_ft: sample.curvature_per_m.to_degrees() * M_PER_FT,
+            axis_rotation_deg: sample.axis_rotation_rad.map(f64::to_degrees),
+            axis_tilt_deg: sample.axis_tilt_rad.map(f64::to_degrees),
             phase: sample.phase.into(),
             turn: [turn.w, turn.i, turn.j, turn.k],
         }

@@ -3,6 +3,7 @@
 //! Data flows one way: [`recipe::Recipe`] → [`ball::Ball`] → [`weigh::Weighed`]
 //! → shot. Pure functions over plain data in SI units; no IO, no files, no page.
 
+pub mod area;
 pub mod ball;
 pub mod check;
 pub mod cover;
@@ -20,3 +21,4 @@ pub mod units;
 mod walk;
 pub mod wear;
 pub mod weigh;
+pub mod why;

@@ -3,6 +3,7 @@
 //! does not say.
 
 mod ball;
+mod compare;
 mod oil;
 mod shelf;
 mod shot;
@@ -12,6 +13,7 @@ mod view;
 mod wire;
 
 pub use ball::Ball;
+pub use compare::{Throws, same_effort_revs_rpm, why};
 pub use oil::{friction_curve, oil_map, read_oil};
 pub use shelf::read_shelf;
 pub use shot::{link, read_layout, read_shot, unlink};

@@ -25,6 +25,7 @@ mod accuracy;
 mod body;
 mod control;
 mod dop853;
+mod effort;
 mod events;
 mod report;
 mod run;
@@ -32,13 +33,15 @@ mod shot;
 mod start;
 mod watch;
 
-pub use report::{AtPins, Breakpoint, End, Moment, Phase, Sample, ShotError, Summary, Trace};
+pub use effort::{SameHand, release_inertia_kg_m2};
+pub use report::{AtPins, Breakpoint, End, Moment, Phase, Sample, ShotError, Stretch, Summary, Trace};
 pub use run::{STEP_LIMIT, TIME_LIMIT_S};
 pub use shot::{Layout, Release, RigidBall, Shot};
 
 pub use crate::lane::{Friction, FrictionError, Hand, Zone};
 
 use nalgebra::{Quaternion, Unit, UnitQuaternion, Vector2, Vector3};
+use smallvec::SmallVec;
 
 use crate::lane::{BOARD_M, board_at};
 use body::{Body, State, omega};
@@ -76,6 +79,9 @@ pub fn trace(ball: &RigidBall, shot: &Shot, interval_s: f64) -> Result<Trace, Sh
     }
     let named = start::spin_direction(shot.hand, &shot.release);
     let mut samples = Vec::new();
+    let roll_s = outline.roll_start.map_or(outline.end_time_s, |at| at.time_s);
+    let hook_s = outline.hook_start.map_or(roll_s, |at| at.time_s.min(roll_s));
+    let mut borders: SmallVec<[Sample; 2]> = SmallVec::new();
     let summary = follow(ball, shot, &mut |run, leg, last| {
         loop {
             let time_s = samples.len() as f64 * interval_s;
@@ -84,14 +90,41 @@ pub fn trace(ball: &RigidBall, shot: &Shot, interval_s: f64) -> Result<Trace, Sh
             }
             samples.push(leg.sample(run.body, time_s, &named));
         }
+        while let Some(time_s) = [hook_s, roll_s].get(borders.len()).filter(|at| last || **at <= run.time_s) {
+            borders.push(leg.sample(run.body, *time_s, &named));
+        }
         if last {
-            samples.push(sample(run.body, run.time_s, &run.y, run.now.normal_n, &run.contact, &named));
+            samples.push(sample(run.body, run.time_s, &run.y, &run.now, &run.contact, &named));
         }
     })?;
     for sample in &mut samples {
         sample.phase = phase(&summary, sample.time_s);
+        sample.curvature_per_m *= shot.hand.side();
+        let angles = start::spin_angles(shot.hand, &sample.omega_rad_s);
+        sample.axis_rotation_rad = angles.map(|(rotation, _)| rotation);
+        sample.axis_tilt_rad = angles.map(|(_, tilt)| tilt);
     }
-    Ok(Trace { summary, samples })
+    let phases = stretches(shot.hand, &samples, &borders);
+    Ok(Trace { phases, summary, samples })
+}
+
+/// The phases between the first sample, the borders and the last sample.
+fn stretches(hand: Hand, samples: &[Sample], borders: &[Sample]) -> Vec<Stretch> {
+    let marks: SmallVec<[&Sample; 4]> = samples.first().into_iter().chain(borders).chain(samples.last()).collect();
+    let stretch = |(phase, ends): (Phase, &[&Sample])| {
+        let (from, to) = (ends[0], ends[1]);
+        let moment = |at: &Sample| Moment { time_s: at.time_s, distance_m: at.position_m.y };
+        let (v, w) = (from.velocity_m_s, to.velocity_m_s);
+        (to.time_s > from.time_s).then(|| Stretch {
+            phase,
+            from: moment(from),
+            to: moment(to),
+            speed_m_s: [v.norm(), w.norm()],
+            spin_rad_s: [from.omega_rad_s.norm(), to.omega_rad_s.norm()],
+            turned_rad: hand.side() * libm::atan2(v.perp(&w), v.dot(&w)),
+        })
+    };
+    [Phase::Skid, Phase::Hook, Phase::Roll].into_iter().zip(marks.windows(2)).filter_map(stretch).collect()
 }
 
 fn phase(summary: &Summary, time_s: f64) -> Phase {
@@ -177,7 +210,7 @@ impl Leg<'_> {
     fn sample(&self, body: &Body, time_s: f64, named: &Vector3<f64>) -> Sample {
         let h = time_s - self.time_s;
         let step = dop853::step(&self.y, &self.rates.d, h, |y| body.rates(&self.contact, y));
-        sample(body, time_s, &step.state, step.rates.normal_n, &self.contact, named)
+        sample(body, time_s, &step.state, &step.rates, &self.contact, named)
     }
 }
 
@@ -185,13 +218,15 @@ fn sample(
     body: &Body,
     time_s: f64,
     y: &State,
-    normal_n: f64,
+    now: &body::Rates,
     contact: &body::Contact<'_>,
     named: &Vector3<f64>,
 ) -> Sample {
     let spin = omega(y);
     let on = contact.ground();
     let way = if spin.norm() > NO_SPIN_RAD_S { spin } else { *named };
+    let (velocity, acceleration) = (Vector2::new(y[2], y[3]), Vector2::new(now.d[2], now.d[3]));
+    let cubed = velocity.norm_squared() * velocity.norm();
     Sample {
         time_s,
         position_m: Vector2::new(y[0], y[1]),
@@ -203,12 +238,16 @@ fn sample(
         omega_rad_s: spin,
         axis_body: Body::in_ball(y, &way).normalize(),
         contact_body: Body::in_ball(y, &-Vector3::z()),
-        normal_n,
         mu: on.mu(y),
         film_m: match on {
             body::Ground::Even(_) => None,
             body::Ground::Oiled(lane) => Some(lane.film.at_m(y[0], y[1])),
         },
+        normal_n: now.normal_n,
+        // The hand's side is not known here: see `trace`.
+        curvature_per_m: if cubed > 0.0 { velocity.perp(&acceleration) / cubed } else { 0.0 },
+        axis_rotation_rad: None,
+        axis_tilt_rad: None,
         phase: Phase::Skid,
         turn: turn(y),
     }

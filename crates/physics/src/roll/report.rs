@@ -139,15 +139,43 @@ pub struct Sample {
     /// Thickness of the oil under the contact; none where friction is given
     /// in zones.
     pub film_m: Option<f64>,
+    /// How sharply the path of the centre bends, in radians a metre of path:
+    /// (v × a)/|v|³, positive towards the pocket side. 0 for a ball at rest.
+    pub curvature_per_m: f64,
+    /// Axis rotation now, measured as at the release (from the lane, not from
+    /// the path); none for a ball that does not spin.
+    pub axis_rotation_rad: Option<f64>,
+    /// Axis tilt now; none for a ball that does not spin.
+    pub axis_tilt_rad: Option<f64>,
     /// Part of the path.
     pub phase: Phase,
     /// Turns ball axes into lane axes.
     pub turn: UnitQuaternion<f64>,
 }
 
+/// One phase of a shot, from its beginning to its end.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Stretch {
+    /// Which.
+    pub phase: Phase,
+    /// Where it begins.
+    pub from: Moment,
+    /// Where it ends.
+    pub to: Moment,
+    /// Speed at its beginning and end.
+    pub speed_m_s: [f64; 2],
+    /// Rate of spin at its beginning and end.
+    pub spin_rad_s: [f64; 2],
+    /// How far the direction of travel turns in it, positive towards the
+    /// pocket side.
+    pub turned_rad: f64,
+}
+
 /// A shot and its samples.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Trace {
+    /// The phases there are, in order: each begins where the one before it ends.
+    pub phases: Vec<Stretch>,
     /// What the shot did; the very numbers of [`super::roll`].
     pub summary: Summary,
     /// Evenly in time from the release, and the end.

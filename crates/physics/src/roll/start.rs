@@ -4,6 +4,7 @@ use nalgebra::{Matrix3, Rotation3, Unit, UnitQuaternion, Vector3};
 
 use super::body::State;
 use super::shot::{Layout, Release, Shot};
+use super::watch::NO_SPIN_RAD_S;
 use crate::lane::{Hand, x_at_m};
 
 /// A direction this close to another (sine of the angle) has no side to it.
@@ -17,6 +18,15 @@ pub(super) fn spin_direction(hand: Hand, release: &Release) -> Vector3<f64> {
     let (sin_t, cos_t) = libm::sincos(release.axis_tilt_rad);
     let side = hand.side();
     Vector3::new(-cos_t * cos_a, -side * cos_t * sin_a, side * sin_t)
+}
+
+/// Axis rotation and tilt of a spin in the lane frame, the inverse of
+/// [`spin_direction`]; none where there is no spin.
+pub(super) fn spin_angles(hand: Hand, spin: &Vector3<f64>) -> Option<(f64, f64)> {
+    let side = hand.side();
+    let level = (spin.x * spin.x + spin.y * spin.y).sqrt();
+    let rotation = if level > 0.0 { libm::atan2(-side * spin.y, -spin.x) } else { 0.0 };
+    (spin.norm() > NO_SPIN_RAD_S).then(|| (rotation, libm::atan2(side * spin.z, level)))
 }
 
 /// The part of `v` square to the unit vector `axis`, made a unit vector; none

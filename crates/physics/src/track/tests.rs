@@ -108,6 +108,9 @@ fn spinning(height: f64, turns: f64) -> Trace {
             normal_n: 60.0,
             mu: 0.2,
             film_m: None,
+            curvature_per_m: 0.0,
+            axis_rotation_rad: None,
+            axis_tilt_rad: None,
             phase: Phase::Roll,
             turn: UnitQuaternion::identity(),
         }

@@ -112,6 +112,13 @@ pub fn weigh(ball: &Ball) -> Weighed {
     Whole::new(ball, &sum).weighed(ball, &sum)
 }
 
+/// Principal moments of a tensor in ascending order, with axes as in
+/// [`Weighed::axes`]: free ones as near to +z and +x as may be where two
+/// moments agree within [`TOLERANCE`].
+pub(crate) fn principal_moments(inertia_kg_m2: &Matrix3<f64>) -> ([f64; 3], [Vector3<f64>; 3]) {
+    principal::principal(inertia_kg_m2, TOLERANCE)
+}
+
 /// The ball as one body.
 struct Whole {
     mass_kg: f64,

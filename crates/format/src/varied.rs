@@ -1,0 +1,256 @@
+//! What `area` prints: room for error about a shot.
+
+use physics::area::{ANGLES, Area, Arrival, BOARDS, KINDS, Kind, POCKET, Room, SCATTER, SPREAD, Shares};
+use physics::units::{M_S_PER_MPH, RAD_S_PER_RPM};
+use serde::Serialize;
+
+/// Room for error about a shot.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct AreaDoc {
+    /// One or two sentences that say it all.
+    pub sentence: String,
+    /// How many throws were rolled for it.
+    pub throws: usize,
+    /// Where a ball has to arrive.
+    pub window: WindowDoc,
+    /// What the shot itself comes to.
+    pub shot: ArrivalDoc,
+    /// The stretch of boards that will do at the shot's own launch angle; null
+    /// where none of the map does.
+    pub board_room: Option<RoomDoc>,
+    /// The stretch of launch angles, in degrees, that will do from the shot's own board.
+    pub launch_angle_room_deg: Option<RoomDoc>,
+    /// Board and launch angle varied evenly.
+    pub map: MapDoc,
+    /// Board, launch angle, speed and revs varied together as a hand does.
+    pub scatter: ScatterDoc,
+}
+
+/// Where a ball has to arrive, as published.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct WindowDoc {
+    /// Least and largest board.
+    pub boards: [f64; 2],
+    /// Least and largest entry angle.
+    pub entry_angles_deg: [f64; 2],
+    /// Where the figures are from.
+    pub source: &'static str,
+}
+
+/// Where one throw arrives; null where it does not.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct ArrivalDoc {
+    /// Board at the pins.
+    pub board_at_pins: Option<f64>,
+    /// Entry angle.
+    pub entry_angle_deg: Option<f64>,
+    /// What that is.
+    pub kind: KindDoc,
+}
+
+/// A stretch of one quantity that will do.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct RoomDoc {
+    /// Where it begins.
+    pub from: f64,
+    /// Where it ends.
+    pub to: f64,
+    /// How wide it is; at least that, where it is open.
+    pub width: f64,
+    /// Whether the map ends before it does: at its beginning, at its end.
+    pub open: [bool; 2],
+    /// Whether the shot's own value is in it.
+    pub holds: bool,
+}
+
+/// What a throw comes to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum KindDoc {
+    /// In the window.
+    Pocket,
+    /// On the window's boards, at too small an angle.
+    Shallow,
+    /// On the window's boards, at too large an angle.
+    Steep,
+    /// On a board nearer the bowler's own side.
+    Light,
+    /// On a board past the window.
+    High,
+    /// In the gutter, or it cannot be thrown so.
+    Lost,
+}
+
+/// Which part of the throws is of each kind.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct SharesDoc {
+    /// In the window.
+    pub pocket: f64,
+    /// Too small an angle.
+    pub shallow: f64,
+    /// Too large an angle.
+    pub steep: f64,
+    /// Nearer the bowler's own side.
+    pub light: f64,
+    /// Past the window.
+    pub high: f64,
+    /// In the gutter.
+    pub lost: f64,
+}
+
+/// Board and launch angle varied evenly about the shot's own.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct MapDoc {
+    /// Boards at the foul line.
+    pub boards: Vec<f64>,
+    /// Launch angles.
+    pub launch_angles_deg: Vec<f64>,
+    /// For each launch angle, for each board: the board at the pins.
+    pub board_at_pins: Vec<Vec<Option<f64>>>,
+    /// The same for the entry angle.
+    pub entry_angle_deg: Vec<Vec<Option<f64>>>,
+    /// The same for what it comes to.
+    pub kinds: Vec<Vec<KindDoc>>,
+    /// Shares of the map.
+    pub shares: SharesDoc,
+}
+
+/// Throws that vary as a hand's do.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct ScatterDoc {
+    /// How many.
+    pub throws: usize,
+    /// Standard deviation of the board (model choice, as all four).
+    pub spread_board: f64,
+    /// Standard deviation of the launch angle.
+    pub spread_launch_angle_deg: f64,
+    /// Standard deviation of the speed.
+    pub spread_speed_mph: f64,
+    /// Standard deviation of the revs.
+    pub spread_revs_rpm: f64,
+    /// Shares of these throws.
+    pub shares: SharesDoc,
+}
+
+impl From<&Area> for AreaDoc {
+    fn from(area: &Area) -> Self {
+        let rows = |of: fn(&Arrival) -> f64| {
+            area.map.chunks(BOARDS).map(|row| row.iter().map(|at| at.as_ref().map(of)).collect()).collect()
+        };
+        let kinds = |row: &[Option<Arrival>]| row.iter().map(|at| Kind::of(at.as_ref()).into()).collect();
+        let mut doc = Self {
+            sentence: String::new(),
+            throws: BOARDS * ANGLES + SCATTER,
+            window: WindowDoc {
+                boards: POCKET.boards,
+                entry_angles_deg: POCKET.angles_rad.map(f64::to_degrees),
+                source: "boards 17 to 18.5 at 4° to 6° strike best (studies of the United States Bowling Congress, as reported)",
+            },
+            shot: ArrivalDoc::from(area.map[area.map.len() / 2].as_ref()),
+            board_room: area.board_room.as_ref().map(|room| room_in(room, 1.0)),
+            launch_angle_room_deg: area.angle_room_rad.as_ref().map(|room| room_in(room, 1.0_f64.to_radians())),
+            map: MapDoc {
+                boards: area.boards.clone(),
+                launch_angles_deg: area.launch_angles_rad.iter().map(|angle| angle.to_degrees()).collect(),
+                board_at_pins: rows(|at| at.board),
+                entry_angle_deg: rows(|at| at.entry_angle_rad.to_degrees()),
+                kinds: area.map.chunks(BOARDS).map(kinds).collect(),
+                shares: SharesDoc::from(area.map_shares),
+            },
+            scatter: ScatterDoc {
+                throws: SCATTER,
+                spread_board: SPREAD.board,
+                spread_launch_angle_deg: SPREAD.launch_angle_rad.to_degrees(),
+                spread_speed_mph: SPREAD.speed_m_s / M_S_PER_MPH,
+                spread_revs_rpm: SPREAD.spin_rad_s / RAD_S_PER_RPM,
+                shares: SharesDoc::from(area.scatter_shares),
+            },
+        };
+        doc.sentence = sentence(&doc);
+        doc
+    }
+}
+
+impl From<Option<&Arrival>> for ArrivalDoc {
+    fn from(arrival: Option<&Arrival>) -> Self {
+        Self {
+            board_at_pins: arrival.map(|at| at.board),
+            entry_angle_deg: arrival.map(|at| at.entry_angle_rad.to_degrees()),
+            kind: Kind::of(arrival).into(),
+        }
+    }
+}
+
+fn room_in(room: &Room, unit: f64) -> RoomDoc {
+    let (from, to) = (room.from / unit, room.to / unit);
+    RoomDoc { from, to, width: to - from, open: room.open, holds: room.holds }
+}
+
+fn sentence(doc: &AreaDoc) -> String {
+    let whole = |room: &RoomDoc| if room.open.contains(&true) { "at least " } else { "" };
+    let head = match (&doc.board_room, &doc.launch_angle_room_deg) {
+        (Some(boards), Some(angles)) if boards.holds && angles.holds => format!(
+            "This shot reaches the pocket with {}{:.1} boards of room at the foul line and {}{:.2}° of room in the launch angle.",
+            whole(boards),
+            boards.width,
+            whole(angles),
+            angles.width
+        ),
+        (Some(boards), _) => format!(
+            "{} At the same launch angle it would reach the pocket from boards {:.1} to {:.1}.",
+            misses(&doc.shot),
+            boards.from,
+            boards.to
+        ),
+        (None, Some(angles)) => format!(
+            "{} From the same board it would reach the pocket at launch angles of {:.2}° to {:.2}°.",
+            misses(&doc.shot),
+            angles.from,
+            angles.to
+        ),
+        (None, None) => format!("{} No other board and no other launch angle near it would help.", misses(&doc.shot)),
+    };
+    let shares = &doc.scatter.shares;
+    format!("{head} Of 100 throws of a steady league hand, {:.0} reach it.", 100.0 * shares.pocket)
+}
+
+/// How a shot misses the window.
+fn misses(shot: &ArrivalDoc) -> String {
+    let (Some(board), Some(angle)) = (shot.board_at_pins, shot.entry_angle_deg) else {
+        return "This shot does not reach the pins.".to_owned();
+    };
+    match shot.kind {
+        KindDoc::Shallow => format!("This shot comes in on the pocket's boards but too flat, at {angle:.1}°."),
+        KindDoc::Steep => format!("This shot comes in on the pocket's boards but too steep, at {angle:.1}°."),
+        KindDoc::Light => format!("This shot comes in short of the pocket, on board {board:.1}."),
+        KindDoc::High => format!("This shot comes in past the pocket, on board {board:.1}."),
+        KindDoc::Pocket | KindDoc::Lost => "This shot is at the edge of the pocket.".to_owned(),
+    }
+}
+
+impl From<Shares> for SharesDoc {
+    fn from(shares: Shares) -> Self {
+        let of = |kind| KINDS.iter().position(|other| *other == kind).map_or(0.0, |at| shares[at]);
+        Self {
+            pocket: of(Kind::Pocket),
+            shallow: of(Kind::Shallow),
+            steep: of(Kind::Steep),
+            light: of(Kind::Light),
+            high: of(Kind::High),
+            lost: of(Kind::Lost),
+        }
+    }
+}
+
+impl From<Kind> for KindDoc {
+    fn from(kind: Kind) -> Self {
+        match kind {
+            Kind::Pocket => Self::Pocket,
+            Kind::Shallow => Self::Shallow,
+            Kind::Steep => Self::Steep,
+            Kind::Light => Self::Light,
+            Kind::High => Self::High,
+            Kind::Lost => Self::Lost,
+        }
+    }
+}
