@@ -363,7 +363,7 @@ export interface Ladder {
     why: string | null;
     caution: string | null;
     size_factor: number | null;
-    changed: { name: string; density_g_cc: number | null }[];
+    changed: { name: string; density_g_cc: number | null; usual_g_cc: [number, number] | null }[];
     floats: boolean;
     ball: BallFile | null;
   }[];

@@ -430,6 +430,16 @@ fn a_weight_line_by_size_and_of_two_pieces() {
     assert_eq!(both["parts"], serde_json::json!(["outer core", "inner core"]));
     assert_eq!(both["rungs"][0]["changed"].as_array().map(Vec::len), Some(2));
     let path = scenario("balls/no-3-three-piece.ball.json").to_string_lossy().into_owned();
+    // What cannot be had says which density it would take, against its material's usual ones.
+    let puck = ladder(&["puck"], "density");
+    assert_eq!(puck["rungs"][0]["changed"][0]["usual_g_cc"], serde_json::json!([1.2, 3.2]));
+    let why = |rung: usize| puck["rungs"][rung]["why"].as_str().expect("a reason").to_owned();
+    assert!(
+        why(0).contains("puck at 12.81 g/cc (usually 1.20 to 3.20), over the published limit of 3.80"),
+        "{}",
+        why(0)
+    );
+    assert!(why(2).contains("it would take puck at -7.59 g/cc (usually 1.20 to 3.20)"), "{}", why(2));
     let told = said(&["ladder", &path, "--piece", "cover", "--by", "density"]);
     assert!(told.contains("cover, g/cc") && told.contains("floats if it weighs less than"), "{told}");
 }

@@ -7,6 +7,7 @@ use physics::weigh::weigh;
 use serde::Serialize;
 
 use crate::ball::{BallFile, Cut};
+use crate::materials::usual_g_cc;
 use crate::problem::Problem;
 use crate::shape::Form;
 use crate::weighed::RgIn;
@@ -61,8 +62,12 @@ pub struct RungDoc {
 pub struct ChangedDoc {
     /// What it is called.
     pub name: String,
-    /// Its density at this weight; null where none would do.
+    /// Its density at this weight, or what it would have to be, 0 or less
+    /// included; null where none would do.
     pub density_g_cc: Option<f64>,
+    /// Lowest and highest density that its material usually has; null where
+    /// the file names none that is known.
+    pub usual_g_cc: Option<[f64; 2]>,
 }
 
 impl BallFile {
@@ -127,6 +132,7 @@ impl BallFile {
             .map(|part| ChangedDoc {
                 name: self.part_name(*part).to_owned(),
                 density_g_cc: rung.density_factor.map(|factor| factor * self.density_g_cc(*part)),
+                usual_g_cc: self.material(*part).and_then(usual_g_cc),
             })
             .collect();
         let weighed = rung.made.as_ref().map(|(_, weighed)| weighed);
@@ -167,6 +173,13 @@ impl BallFile {
             }
         }
         file
+    }
+
+    fn material(&self, part: Part) -> Option<&str> {
+        match part {
+            Part::Cover => self.cover.material.as_deref(),
+            Part::Piece(piece) => self.pieces.get(piece)?.material.as_deref(),
+        }
     }
 
     pub(crate) fn density_g_cc(&self, part: Part) -> f64 {
@@ -215,18 +228,22 @@ fn caution(trouble: Option<Trouble>, changed: &[ChangedDoc]) -> Option<String> {
     })
 }
 
-/// One sentence, with the density it would need.
+/// One sentence, with the density it would need against what is usual.
 fn why(trouble: Trouble, changed: &[ChangedDoc]) -> String {
     let limit = physics::ladder::MOST_DENSITY_KG_M3 / KG_M3_PER_G_CC;
-    let needed: Vec<String> =
-        changed.iter().filter_map(|part| Some(format!("{} at {:.2} g/cc", part.name, part.density_g_cc?))).collect();
-    let needed = needed.join(" and ");
+    let needed = changed.iter().filter_map(|part| {
+        let usual = part.usual_g_cc.map_or_else(String::new, |[low, high]| format!(" (usually {low:.2} to {high:.2})"));
+        Some(format!("{} at {:.2} g/cc{usual}", part.name, part.density_g_cc?))
+    });
+    let needed = needed.collect::<Vec<_>>().join(" and ");
     let instead = match changed.first().and_then(|part| part.density_g_cc) {
-        Some(density) if density > 0.0 => format!("; at the present size it would take {needed}"),
-        _ => "; at the present size no density would do either".to_owned(),
+        Some(_) => format!("; at the present size it would take {needed}"),
+        None => "; at the present size no density would do either".to_owned(),
     };
     match trouble {
-        Trouble::DensityNotPositive => "The rest of the ball is too heavy already: no density would do.".to_owned(),
+        Trouble::DensityNotPositive => {
+            format!("The rest of the ball is too heavy already: it would take {needed}.")
+        }
         Trouble::DensityAboveLimit => {
             format!("It would take {needed}, over the published limit of {limit:.2} g/cc.")
         }

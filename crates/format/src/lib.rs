@@ -18,6 +18,7 @@ mod laid;
 mod lane;
 mod limits;
 mod link;
+mod materials;
 mod node;
 mod oil;
 mod oiled;

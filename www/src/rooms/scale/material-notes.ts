@@ -1,15 +1,14 @@
 // Where a weight asks of a part a density that its material does not have.
 import type { BallFile, Ladder } from "../../types";
 import { digits } from "../../units";
-import { MATERIALS } from "../bench/materials";
 
 /** A sentence for every part whose material is known and some weights are beyond it. */
 export function materialNotes(file: BallFile, ladder: Ladder, weight: (lb: number) => string): string[] {
   return ladder.parts.flatMap((name, n) => {
     const piece = file.pieces.find((piece) => piece.name === name) ?? file.cover;
-    const material = MATERIALS.find((material) => material.name === piece.material);
-    if (!material) return [];
-    const [low, high] = material.density_g_cc;
+    const usual = ladder.rungs[0]?.changed[n]?.usual_g_cc;
+    if (!usual) return [];
+    const [low, high] = usual;
     const beyond = ladder.rungs.filter(({ feasible, changed }) => {
       const density = changed[n]?.density_g_cc;
       return feasible && density != null && (density < low || density > high);
@@ -17,6 +16,6 @@ export function materialNotes(file: BallFile, ladder: Ladder, weight: (lb: numbe
     if (beyond.length === 0) return [];
     const weights = beyond.map(({ weight_lb }) => weight(weight_lb)).join(", ");
     const range = low === high ? digits(low, 2) : `${digits(low, 2)} to ${digits(high, 2)}`;
-    return [`${weights}: outside what ${material.name} usually has (${range}\u00a0g/cc) for ${name}.`];
+    return [`${weights}: outside what ${piece.material} usually has (${range}\u00a0g/cc) for ${name}.`];
   });
 }

@@ -174,7 +174,7 @@ function Rungs({ ladder }: { ladder: Ladder }) {
                   </>
                 ) : (
                   <td class="why" colSpan={5}>
-                    {rung.why}
+                    {rung.why?.replace(/-(?=\d)/g, "\u2212")}
                   </td>
                 )}
               </tr>
