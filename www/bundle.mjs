@@ -4,6 +4,7 @@ import { cpSync, mkdirSync, rmSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { markdown } from "./markdown.mjs";
 import { workerSource } from "./worker-source.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
@@ -14,7 +15,7 @@ mkdirSync(out, { recursive: true });
 
 await build({
   entryPoints: [join(here, "src", "main.tsx")],
-  plugins: [workerSource],
+  plugins: [workerSource, markdown],
   outdir: out,
   bundle: true,
   format: "esm",

@@ -242,6 +242,37 @@ test("cover and finish change friction on oil, and say so where they do not", as
   await context.close();
 });
 
+test("games wear the oil; nothing is lost; the worn lane can be used", async () => {
+  const { context, page, lane, check } = await oilOpen();
+  await fold(lane, "As games go by").click();
+  const wear = lane.locator(".wear-fold");
+  const became = wear.locator("p[aria-live]", { hasText: "After 3 games" });
+  await became.waitFor();
+  const mine = await says(lane);
+  await fold(wear, "Game by game").click();
+  const rows = async () =>
+    wear
+      .locator("tbody tr")
+      .evaluateAll((rows) => rows.map((row) => [...row.querySelectorAll("td")].map((td) => td.textContent)));
+  const games = await rows();
+  assert.equal(games.length, 4);
+  for (const [on, gone] of games)
+    assert.ok(Math.abs(Number(on) + Number(gone) - 24) < 0.11, `${on} and ${gone}`);
+  assert.ok(Number(games[3][0]) < Number(games[1][0]));
+  assert.match(plain(await wear.textContent()), /model choice/);
+  await field(wear, "Games").fill("8");
+  await wear.locator("p[aria-live]", { hasText: "After 8 games" }).waitFor();
+  const worn = await rows();
+  assert.equal(worn.length, 9);
+  await wear.getByRole("button", { name: "Use the worn lane" }).click();
+  assert.match(await oilSays(lane), new RegExp(`House after 8 games, [\\d.]+ ft, ${worn[8][0]} mL`));
+  assert.notEqual(await says(lane), mine);
+  await page.getByRole("button", { name: "Undo" }).click();
+  assert.equal(await says(lane), mine);
+  await check();
+  await context.close();
+});
+
 test("the Bench says what the cover is", async () => {
   const { context, page, check } = await site.open({ viewport: DESKTOP });
   const bench = page.getByRole("region", { name: "Bench" });
@@ -266,9 +297,10 @@ test("the Bench says what the cover is", async () => {
 test("the folds are sound to a screen reader and fit a narrow page", async () => {
   for (const options of [{ viewport: DESKTOP }, { viewport: NARROW, colorScheme: "dark" }]) {
     const { context, page, lane, check } = await oilOpen(options);
-    for (const name of ["Draw on the oil", "Across the lane", "The same as tables", "Friction:"])
+    for (const name of ["Draw on the oil", "Across the lane", "The same as tables", "Friction:", "As games"])
       await fold(lane, name).click();
     await lane.getByRole("button", { name: "Pencil: more oil" }).click();
+    await lane.getByRole("button", { name: "Use the worn lane" }).waitFor();
     assert.deepEqual(await accessibilityFaults(page), []);
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     assert.ok(wide <= 0, `${wide} px too wide`);

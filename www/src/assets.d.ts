@@ -10,3 +10,8 @@ declare module "worker:source" {
   const text: string;
   export default text;
 }
+/** HTML of a note (see `markdown.mjs`). */
+declare module "*.md" {
+  const html: string;
+  export default html;
+}

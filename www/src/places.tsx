@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { Bench } from "./rooms/bench/bench";
 import { Lane } from "./rooms/lane/lane";
+import { ModelNote } from "./rooms/model/model";
 import { Saw } from "./rooms/saw/saw";
 import { Scale } from "./rooms/scale/scale";
 import { Sheet } from "./rooms/sheet/sheet";
@@ -15,6 +16,8 @@ export interface Place {
   room: Room;
   name: string;
   View: () => JSX.Element | null;
+  /** Reached from another room, not from the bar. */
+  aside?: true;
 }
 
 export const WORKSHOP: Place[] = [
@@ -28,7 +31,9 @@ export const WORKSHOP: Place[] = [
 export const WHOLE: Place[] = [
   { room: "shelf", name: "Shelf", View: Shelf },
   { room: "sheet", name: "Sheet", View: Sheet },
+  { room: "model", name: "Model note", View: ModelNote, aside: true },
 ];
+const IN_BAR = WHOLE.filter(({ aside }) => !aside);
 
 export const inWorkshop = (room: Room): boolean => WORKSHOP.some((place) => place.room === room);
 
@@ -73,7 +78,7 @@ export function PlacesNav() {
   return (
     <nav class="places-nav" aria-label="Places">
       <Tab name="Workshop" current={inWorkshop(front)} onGo={() => go(last.current)} />
-      {WHOLE.map(({ room, name }) => (
+      {IN_BAR.map(({ room, name }) => (
         <Tab key={room} name={name} current={front === room} onGo={() => go(room)} />
       ))}
     </nav>
@@ -86,7 +91,7 @@ export function RoomsNav() {
   const front = useFront();
   return (
     <nav class="rooms-nav" aria-label="Rooms">
-      {[...WORKSHOP, ...WHOLE].map(({ room, name }) => (
+      {[...WORKSHOP, ...IN_BAR].map(({ room, name }) => (
         <Tab key={room} name={name} current={front === room} onGo={() => go(room)} />
       ))}
     </nav>

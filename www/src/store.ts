@@ -26,7 +26,7 @@ export interface Doc {
   shot: Shot;
 }
 
-export type Room = "bench" | "saw" | "scale" | "lane" | "shelf" | "sheet";
+export type Room = "bench" | "saw" | "scale" | "lane" | "shelf" | "sheet" | "model";
 export type Units = "trade" | "metric";
 export type Theme = "system" | "light" | "dark";
 

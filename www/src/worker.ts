@@ -4,7 +4,7 @@
 // for nothing, so that it starts from a blob, over http as from a file.
 
 import { Ball, initSync } from "../pkg/pithball.js";
-import type { BallFile, Cover, Ladder, Section, ShotFile, WasmBall } from "./types";
+import type { BallFile, Cover, Ladder, Section, ShotFile, WasmBall, Worn } from "./types";
 
 const balls = memo((file: string) => new Ball(file) as unknown as WasmBall);
 
@@ -26,6 +26,9 @@ const JOBS = {
     balls(ball).roll(shot);
     return true;
   },
+  /** The oil of a shot after games of it. */
+  wear: (asked: { ball: BallFile; shot: Omit<ShotFile, "ball">; games: number }): Worn =>
+    balls(asked.ball).wear(asked.shot, asked.games),
 };
 
 type Plane = Pick<Section, "normal" | "depth_in">;

@@ -18,7 +18,7 @@ export interface FilmFrame {
 
 const LEFT = 22;
 const FOOT = 18;
-const TOP = 2;
+const TOP = 6;
 const RIGHT = 8;
 
 /** Lays boards and feet into a box, with room for their numbers. */

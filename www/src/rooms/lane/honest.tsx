@@ -73,9 +73,12 @@ export function Honest() {
       <LastChange derived={derived} units={units} />
       <p class="lane-limits">
         The model: a rigid ball on a flat, level lane; sliding friction by distance, or by the oil under the
-        ball. No bounce, no pins, no wear of the oil, no slope or grain of the boards, no air. Friction
-        figures are as quoted from the physics literature, from memory.
+        ball. No bounce, no pins, no slope or grain of the boards, no air. Friction figures are as quoted from
+        the physics literature, from memory.
       </p>
+      <button type="button" class="to-model" onClick={() => store.look({ room: "model" })}>
+        What this model leaves out
+      </button>
     </div>
   );
 }

@@ -150,7 +150,8 @@ export function FilmMap({ oil, map, cut_ft, stale }: MapProps) {
   );
 }
 
-const boardOf = (x_in: number): number => (BOARDS + 1) / 2 - x_in / (WIDTH_IN / BOARDS);
+/** The board from the lane's right edge under a point. */
+export const boardOf = (x_in: number): number => (BOARDS + 1) / 2 - x_in / (WIDTH_IN / BOARDS);
 
 interface BrushProps {
   frame: FilmFrame;

@@ -12,6 +12,7 @@ import { FilmMap } from "./map";
 import { PatternFields } from "./pattern-fields";
 import { oiled, ownOf, PRESETS, presetOf, TWO_ZONES } from "./presets";
 import { type OilOn, useOil } from "./use-oil";
+import { WearFold } from "./wear";
 import { Zones } from "./zones";
 
 const ZONES = "zones";
@@ -44,6 +45,7 @@ export function OilFold() {
         </div>
       </Fold>
       {!("zones" in lane) && <FrictionFold lane={lane} />}
+      {!("zones" in lane) && <WearFold />}
     </>
   );
 }

@@ -1,0 +1,47 @@
+// The model note: one click from the Lane, the same text as in the repository,
+// readable, printable, and back.
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { after, before, test } from "node:test";
+import { accessibilityFaults, launch, NARROW } from "./harness.mjs";
+
+let site;
+before(async () => {
+  site = await launch();
+});
+after(() => site?.close());
+
+const note = readFileSync(new URL("../../docs/model.md", import.meta.url), "utf8");
+
+test("the note is the file's text, reached from the Lane and left again", async () => {
+  const { page, context, check } = await site.open({ viewport: NARROW });
+  await page.getByRole("button", { name: "Lane", exact: true }).click();
+  await page.getByRole("button", { name: "What this model leaves out" }).click();
+  const article = page.getByRole("article");
+  for (const [, heading] of note.matchAll(/^#+ (.*)$/gm))
+    assert.equal(await article.getByRole("heading", { name: heading, exact: true }).count(), 1, heading);
+  const rows = note.match(/^\| (?!---)/gm).length;
+  assert.equal(await article.locator("tr").count(), rows);
+  assert.deepEqual(await accessibilityFaults(page), []);
+  const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  assert.ok(wide <= 0, `${wide} px too wide`);
+  assert.equal(await page.evaluate(() => document.activeElement.textContent), "Back to the lane");
+  await page.keyboard.press("Enter");
+  await page.getByRole("region", { name: "Lane" }).locator(".lane-says").waitFor();
+  await check();
+  await context.close();
+});
+
+test("printed, the note stands alone", async () => {
+  const { page, context, check } = await site.open();
+  await page.getByRole("button", { name: "What this model leaves out" }).click();
+  await page.emulateMedia({ media: "print" });
+  assert.ok(await page.getByRole("article").isVisible());
+  for (const other of [".bar", ".model-actions"])
+    assert.equal(await page.locator(other).isVisible(), false, other);
+  const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
+  const pages = pdf.match(/\/Type \/Page\b/g).length;
+  assert.ok(pages >= 2 && pages <= 5, `${pages} pages`);
+  await check();
+  await context.close();
+});
