@@ -222,6 +222,35 @@ test("long names, many parts, large links: still one page, and it says what it l
   await context.close();
 });
 
+test("a drilled ball on oil: the layout drawn, what its holes did, and a link to all of it", async () => {
+  const { page, check, context } = await openSheet({ deviceScaleFactor: 2 });
+  const { layout, drilling } = scenario("layouts/league-right.layout.json");
+  await openFile(page, {
+    ...scenario("shots/house-pattern.shot.json"),
+    ball: scenario("balls/no-4-nested-core.ball.json"),
+    layout: { start_turn_deg: 0, ...layout },
+    drilling,
+    lane: { oil: scenario("oil/house.oil.json") },
+  });
+  await page.getByRole("img", { name: "The layout, seen at the grip" }).last().waitFor();
+  assert.match(await page.locator(".sheet-laid").textContent(), /The drill takes out 2\.\d\d\u00a0oz/);
+  assert.match(
+    await page.locator(".sheet-shot").textContent(),
+    /VAL angle 35.*oil pattern House, 24\.0\u00a0mL/,
+  );
+  for (const paper of Object.keys(PAPERS)) await print(page, paper, "drilled");
+  const numbers = await page.locator(".sheet-numbers").textContent();
+  const again = await openSheet({ hash: new URL(await read(page)).hash });
+  await again.page.locator(".sheet-laid").waitFor();
+  assert.equal(await again.page.locator(".sheet-numbers").textContent(), numbers);
+  await page.getByLabel("Compare with").selectOption({ label: BALLS[5] });
+  for (const paper of Object.keys(PAPERS)) await print(page, paper, "drilled and another");
+  await check();
+  await again.check();
+  await again.context.close();
+  await context.close();
+});
+
 test("metric, in the dark, on a narrow screen, for every reader", async () => {
   const { page, check, context } = await openSheet({ viewport: NARROW, colorScheme: "dark" });
   await page.getByRole("button", { name: "More" }).click();

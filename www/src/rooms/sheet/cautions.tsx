@@ -1,5 +1,6 @@
 import { useMemo } from "preact/hooks";
 import type { Units } from "../../store";
+import { sentenceIn } from "../../units";
 import type { Told } from "./told";
 
 /** Limits passed, and what a page cannot decide. */
@@ -12,6 +13,13 @@ export function Cautions({ balls, units }: { balls: Told[]; units: Units }) {
           <Outside key={n} told={told} letter={balls.length > 1 ? ("AB"[n] ?? "") : null} />
         ))}
       </p>
+      {balls.flatMap(({ drilled }, n) =>
+        (drilled?.conflicts ?? []).map(({ message }) => (
+          <p key={`${n} ${message}`}>
+            <b>Caution{balls.length > 1 && `, ${"AB"[n]}`}:</b> {sentenceIn(message, units)}
+          </p>
+        )),
+      )}
       <p>
         Leave drilling to a qualified pro shop: cutting throws hot, sharp chips and dust. Lift with care: a
         ball weighs up to {units === "trade" ? "16\u00a0lb" : "7.3\u00a0kg"}. The rules in force decide what

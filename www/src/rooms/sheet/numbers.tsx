@@ -72,7 +72,7 @@ const ROWS: Row[] = [
 /** The numbers with what they mean; of two balls, side by side with the difference. */
 export function Numbers({ balls, units }: { balls: Told[]; units: Units }) {
   const two = balls.length > 1;
-  const measured = balls.map(({ ball, weighed }) => ({ weighed, cover: useCover(ball) }));
+  const measured = balls.map((told) => ({ weighed: told.weighed, cover: useCover(told) }));
   return (
     <table class="sheet-numbers">
       <caption class="visually-hidden">The ball in numbers</caption>

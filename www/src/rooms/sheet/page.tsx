@@ -2,8 +2,9 @@ import "../../draw/draw.css";
 import { groundOf } from "../../draw/ground";
 import { LaneDrawing } from "../../draw/lane";
 import { place } from "../../draw/lane-frame";
+import { LayoutDrawing } from "../../draw/layout";
 import { type Shot, type Units, useStore } from "../../store";
-import type { Ladder } from "../../types";
+import type { Drilled, Ladder } from "../../types";
 import { whatHappened } from "../lane/sentence";
 import { Flat } from "../saw/flat";
 import { Cautions } from "./cautions";
@@ -12,7 +13,7 @@ import { Numbers } from "./numbers";
 import type { Paper } from "./paper";
 import { type Told, useMiddle, usePlain } from "./told";
 import { Weights } from "./weights";
-import { releaseWords, whyEither, whyThis } from "./words";
+import { drillingWords, releaseWords, shorten, whyEither, whyThis } from "./words";
 
 export interface PageProps {
   bench: Told & { shot: Shot };
@@ -29,18 +30,21 @@ const MOST_NAME = 80;
 const MOST_NAMES = 48;
 const MOST_NOTE = 200;
 
-const shorten = (text: string, most: number): string => {
-  const letters = [...text];
-  return letters.length > most ? `${letters.slice(0, most - 1).join("")}…` : text;
-};
-
 /** The page as it is printed, and shown on the screen. */
 export function Page({ bench, other, ladder, paper, bowler, date }: PageProps) {
-  const units = useStore().view.value.units;
-  const { shot, file } = bench;
+  const { wasm, view } = useStore();
+  const { units } = view.value;
+  const { shot, file, drilled } = bench;
+  const laid = other ? null : drilled;
   const balls = other ? [bench, other] : [bench];
   return (
-    <article class="sheet-page" data-paper={paper} data-balls={balls.length} aria-labelledby="sheet-title">
+    <article
+      class="sheet-page"
+      data-paper={paper}
+      data-balls={balls.length}
+      data-laid={laid ? "" : undefined}
+      aria-labelledby="sheet-title"
+    >
       <header class="sheet-head">
         <div>
           <h3 id="sheet-title">
@@ -69,11 +73,12 @@ export function Page({ bench, other, ladder, paper, bowler, date }: PageProps) {
         {balls.map((told, n) => (
           <Cut key={n} letter={other ? letter(n) : null} told={told} units={units} />
         ))}
+        {laid && <Laid told={bench} drilled={laid} shot={shot} units={units} />}
         <Numbers key={balls.length} balls={balls} units={units} />
       </section>
       <section class="sheet-shot" aria-labelledby="sheet-shot">
         <h4 id="sheet-shot">On the lane</h4>
-        <p class="sheet-small">{releaseWords(shot, units)}.</p>
+        <p class="sheet-small">{releaseWords(wasm, shot, units)}.</p>
         {balls.map((told, n) => (
           <Lane key={n} letter={other ? letter(n) : null} told={told} shot={shot} units={units} />
         ))}
@@ -108,13 +113,38 @@ function Cut({ told, letter, units }: { told: Told; letter: string | null; units
         derived={told}
         section={section}
         units={units}
-        width_px={letter ? 330 : 360}
+        width_px={letter || told.drilled ? 330 : 360}
         height_px={letter ? 236 : 300}
         text_px={12}
         dark={false}
         paper="#fff"
         marked
       />
+    </figure>
+  );
+}
+
+interface LaidProps {
+  told: Told;
+  drilled: Drilled;
+  shot: Shot;
+  units: Units;
+}
+
+/** The layout on the ball, and what its holes did. */
+function Laid({ told, drilled, shot, units }: LaidProps) {
+  return (
+    <figure class="sheet-laid">
+      <LayoutDrawing
+        id="sheet-layout"
+        drilled={drilled}
+        hand={shot.hand}
+        track={null}
+        radius_in={told.file.diameter_in / 2}
+        size_px={260}
+        units={units}
+      />
+      <figcaption class="sheet-small">{drillingWords(drilled, units).join(" ")}</figcaption>
     </figure>
   );
 }

@@ -6,6 +6,7 @@ import { isProblem, type Shot, useStore } from "../../store";
 import type {
   BallFile,
   Cover,
+  Drilled,
   Ladder,
   Problem,
   Roll,
@@ -22,14 +23,17 @@ export interface Told {
   made: BallFile;
   /** As thrown: drilled where the shot says so. */
   ball: WasmBall;
+  /** Before drilling; `ball` itself where nothing is drilled. */
+  base: WasmBall;
   weighed: Weighed;
+  drilled: Drilled | null;
   roll: Roll;
 }
 
 /** The ball on the bench, or the last good one. */
 export function useBench(): Told & { shot: Shot } {
-  const { ball, file, made, weighed, roll, shot } = useStore().derived.value;
-  return { ball, file, made, weighed, roll, shot };
+  const { ball, base, file, made, weighed, drilled, roll, shot } = useStore().derived.value;
+  return { ball, base, file, made, weighed, drilled, roll, shot };
 }
 
 /** Another ball with the same shot; a problem where it cannot be made or rolled. */
@@ -37,25 +41,35 @@ export function useOther(file: BallFile | null, shot: Shot): Told | Problem | nu
   const { wasm } = useStore();
   const told = useMemo(() => file && orProblem(() => tell(wasm, file, shot)), [wasm, file, shot]);
   useEffect(() => {
-    const made = told && !isProblem(told) ? told.ball : null;
-    return () => made?.free();
+    const made = told && !isProblem(told) ? told : null;
+    return () => made && free(made);
   }, [told]);
   return told;
 }
 
 function tell(wasm: WasmModule, file: BallFile, shot: Shot): Told {
-  let ball = new wasm.Ball(file);
+  const base = new wasm.Ball(file);
+  let ball = base;
   try {
-    if (shot.drilling) {
-      const whole = ball;
-      ball = whole.drilled(shot);
-      whole.free();
-    }
-    return { file, made: ball.file(), ball, weighed: ball.weigh(), roll: ball.roll(shot) };
+    if (shot.drilling) ball = base.drilled(shot);
+    return {
+      file,
+      made: ball.file(),
+      ball,
+      base,
+      weighed: ball.weigh(),
+      drilled: ball.drilling(),
+      roll: ball.roll(shot),
+    };
   } catch (error) {
-    ball.free();
+    free({ ball, base });
     throw error;
   }
+}
+
+function free({ ball, base }: Pick<Told, "ball" | "base">): void {
+  ball.free();
+  if (base !== ball) base.free();
 }
 
 /** The cut through the pin, seen from the side. */
@@ -63,26 +77,26 @@ export function useMiddle(ball: WasmBall): Section {
   return useMemo(() => ball.section([1, 0, 0], 0), [ball]);
 }
 
-export function useCover(ball: WasmBall): Cover {
-  return useMemo(() => ball.cover(), [ball]);
+/** How much cover there is: before drilling, since what lines a hole is no core. */
+export function useCover({ base }: Told): Cover {
+  return useMemo(() => base.cover(), [base]);
 }
 
-/** The same shot with a ball of one material, as heavy and as large: what is left without a core. */
-export function usePlain(told: Told, shot: Shot): Roll | null {
+/** The same shot with a ball of one material, as large and about as heavy: what is left without a core. */
+export function usePlain(told: Told, shot: Shot): Told | null {
   const { wasm } = useStore();
   return useMemo(() => {
     const plain = orProblem(() => tell(wasm, plainBall(told), shot));
     if (isProblem(plain)) return null;
-    plain.ball.free();
-    return plain.roll;
+    free(plain);
+    return plain;
   }, [wasm, told.ball, shot]);
 }
 
 function plainBall({ file, weighed }: Told): BallFile {
   const volume_cc = weighed.pieces.reduce((sum, piece) => sum + piece.volume_cc, 0);
-  const { holes: _, ...whole } = file;
   return {
-    ...whole,
+    ...file,
     cover: { ...file.cover, density_g_cc: (weighed.mass_kg * 1000) / volume_cc },
     pieces: [],
   };

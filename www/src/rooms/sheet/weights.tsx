@@ -27,7 +27,10 @@ export function Weights({ told, ladder, units }: WeightsProps) {
     <section class="sheet-weights" aria-labelledby="sheet-weights">
       <h4 id="sheet-weights">At other weights</h4>
       <table>
-        <caption>By the density of {ladder.parts.join(" and ")}, all else as it is</caption>
+        <caption>
+          By the density of {ladder.parts.join(" and ")}, all else as it is
+          {told.drilled && ", before drilling"}
+        </caption>
         <thead>
           <tr>
             <th scope="col">Weight</th>

@@ -1,9 +1,15 @@
 // Why this ball for this bowler: sentences put together from what was computed.
 
 import type { Shot, Units } from "../../store";
-import type { Roll } from "../../types";
+import type { Drilled, Lane, Roll, WasmModule } from "../../types";
 import { digits, number, reading } from "../../units";
 import type { Told } from "./told";
+
+/** A text cut short where it has more letters than there is room for. */
+export const shorten = (text: string, most: number): string => {
+  const letters = [...text];
+  return letters.length > most ? `${letters.slice(0, most - 1).join("")}…` : text;
+};
 
 /** Where published studies, as reported, found most strikes: boards and entry angle. */
 const POCKET = { from_board: 17, to_board: 18.5, from_deg: 4, to_deg: 6 };
@@ -13,18 +19,52 @@ const SAME = { board: 0.05, deg: 0.05, ft: 0.05, in: 0.005, lb: 0.005 };
 const tenths = (value: number): string => digits(value, 1);
 const boards = (value: number): string => `${tenths(value)} ${tenths(value) === "1.0" ? "board" : "boards"}`;
 
-/** The release and how the ball sits in the hand, in one line. */
-export function releaseWords({ hand, release, layout }: Shot, units: Units): string {
+/** The release, how the ball sits in the hand, and the lane. */
+export function releaseWords(wasm: WasmModule, shot: Shot, units: Units): string {
+  const { hand, release, layout, drilling, lane } = shot;
+  const angle = (deg: number) => reading(deg, "angle", units);
+  const val = drilling ? `, VAL angle ${angle(drilling.val_angle_deg)}` : "";
   return [
     `${hand === "right" ? "Right" : "Left"} hand, ${reading(release.speed_mph, "speed", units)}, ${reading(release.revs_rpm, "revs", units)}`,
-    `axis rotation ${reading(release.axis_rotation_deg, "angle", units)}, tilt ${reading(release.axis_tilt_deg, "angle", units)}`,
-    `let go on board ${tenths(release.board)} at ${reading(release.launch_angle_deg, "angle", units)}`,
-    `pin to PAP ${reading(layout.pin_to_pap_in, "size", units)}, drilling angle ${reading(layout.drilling_angle_deg, "angle", units)}`,
+    `axis rotation ${angle(release.axis_rotation_deg)}, tilt ${angle(release.axis_tilt_deg)}`,
+    `let go on board ${tenths(release.board)} at ${angle(release.launch_angle_deg)}`,
+    `pin to PAP ${reading(layout.pin_to_pap_in, "size", units)}, drilling angle ${angle(layout.drilling_angle_deg)}${val}`,
+    laneWords(wasm, lane, units),
   ].join("; ");
 }
 
+function laneWords(wasm: WasmModule, lane: Lane, units: Units): string {
+  if ("zones" in lane) {
+    const zones = [...lane.zones].sort((a, b) => a.from_ft - b.from_ft);
+    if (zones.length > 3) return `friction in ${zones.length} zones`;
+    const to = (ft: number, n: number) =>
+      n < zones.length - 1 ? ` to ${reading(ft, "distance", units)}` : "";
+    const said = zones.map(({ mu, to_ft }, n) => `${reading(mu, "friction", units)}${to(to_ft, n)}`);
+    return `friction ${said.join(", then ")}`;
+  }
+  if (typeof lane.oil === "string") return "";
+  const { length_ft, volume_ml } = wasm.oil_map(lane.oil);
+  const name = shorten(lane.oil.name, 40);
+  return `oil pattern ${name}, ${tenths(volume_ml)}\u00a0mL over ${reading(length_ft, "distance", units)}`;
+}
+
+/** What the grip is and what its holes did, in few words. */
+export function drillingWords(
+  { marks, change: { drilled_out_oz }, before, after, statics }: Drilled,
+  units: Units,
+): string[] {
+  const side = (oz: number, more: string, less: string) =>
+    `${oz < 0 ? less : more} ${reading(Math.abs(oz), "imbalance", units)}`;
+  return [
+    "Seen at the grip, fingers up; dashed: the vertical axis line.",
+    `The pin is ${reading(marks.pin_to_grip_centre_in, "size", units)} from the grip centre and ${reading(Math.abs(marks.pin_to_val_in), "size", units)} from that line.`,
+    `The drill takes out ${reading(drilled_out_oz, "imbalance", units)}: differential ${number(before.differential_in, "rg", units)} before, ${reading(after.differential_in, "rg", units)} after.`,
+    `Balance now: ${side(statics.top_oz, "top", "bottom")}, ${side(statics.finger_oz, "finger", "thumb")}, ${side(statics.side_oz, "positive side", "negative side")}.`,
+  ];
+}
+
 /** What one ball does for this release. */
-export function whyThis(told: Told, plain: Roll | null, units: Units): string[] {
+export function whyThis(told: Told, plain: Told | null, units: Units): string[] {
   return [
     pocket(told.roll),
     ...(plain ? [core(told, plain, units)] : []),
@@ -48,9 +88,9 @@ function pocket({ summary }: Roll): string {
 }
 
 /** What the core does: the same shot without one. */
-function core({ roll, weighed }: Told, plain: Roll, units: Units): string {
-  const [here, there] = [roll.summary, plain.summary];
-  const alike = `A ball of one material, as large and ${reading(weighed.weight_lb, "weight", units)} too,`;
+function core({ roll }: Told, plain: Told, units: Units): string {
+  const [here, there] = [roll.summary, plain.roll.summary];
+  const alike = `A ball of one material, as large and of ${reading(plain.weighed.weight_lb, "weight", units)},`;
   if (there.entry_angle_deg === null || there.board_at_pins === null) {
     return here.board_at_pins === null
       ? ""
