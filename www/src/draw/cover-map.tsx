@@ -23,8 +23,8 @@ export interface CoverMapProps {
 const WIDTH = 360;
 const HEIGHT = 180;
 const MARGIN = { left: 8, right: 8, top: 18, bottom: 20 };
-/** A line shorter than this bears no number. */
-const LEAST_POINTS = 14;
+/** A line that takes up less of the map's width, or twice as much of its height, bears no number. */
+const LEAST_SHARE = 0.25;
 /** As thick as a limit is in the class above it, whatever rounding says. */
 const ROUNDING_IN = 4e-5;
 
@@ -33,11 +33,15 @@ type Ring = [number, number][];
 export function CoverMap(props: CoverMapProps) {
   const { map, rows, columns, limits_in, colours, mark } = props;
   const at = ([x, y]: [number, number]): [number, number] => [(x / columns) * WIDTH, (y / rows) * HEIGHT];
+  // A hole tapers nothing: below it the map goes on as beside it.
+  let beside = map.find((inches) => !Number.isNaN(inches)) ?? 0;
+  const filled = Array.from(map, (inches) => {
+    if (!Number.isNaN(inches)) beside = inches + ROUNDING_IN;
+    return beside;
+  });
   const levels = contours()
     .size([columns, rows])
-    .thresholds([...limits_in])(
-    Array.from(map, (inches) => (Number.isNaN(inches) ? 0 : inches + ROUNDING_IN)),
-  );
+    .thresholds([...limits_in])(filled);
   const rings = levels.map(({ coordinates }) => coordinates.flat() as Ring[]);
   const path = (all: Ring[]) =>
     all
@@ -80,7 +84,7 @@ export function CoverMap(props: CoverMapProps) {
       <rect width={WIDTH} height={HEIGHT} class="cover-frame" />
       {levels.map(({ value }, n) =>
         (rings[n] ?? []).map((ring, k) => {
-          const where = numbered(ring, columns, rows);
+          const where = numbered(ring, columns, rows, n);
           if (!where) return null;
           const [x, y] = at(where);
           return (
@@ -127,11 +131,14 @@ function place([x, y, z]: Vec3): [number, number] {
   return [(round / (2 * Math.PI)) * WIDTH, (down / Math.PI) * HEIGHT];
 }
 
-/** A point of a line well inside the map for its number; null where the line is short or all edge. */
-function numbered(ring: Ring, columns: number, rows: number): [number, number] | null {
+/** A point of a line well inside the map for its number, farther along for every line; null where the line is short or all edge. */
+function numbered(ring: Ring, columns: number, rows: number, line: number): [number, number] | null {
+  const [x, y] = [ring.map(([x]) => x), ring.map(([, y]) => y)];
+  const wide = Math.max(...x) - Math.min(...x) > LEAST_SHARE * columns;
+  const tall = Math.max(...y) - Math.min(...y) > 2 * LEAST_SHARE * rows;
   const inside = ring.filter(
     ([x, y]) => x > 0.05 * columns && x < 0.95 * columns && y > 0.06 * rows && y < 0.94 * rows,
   );
-  if (inside.length < LEAST_POINTS) return null;
-  return inside[Math.floor(inside.length * 0.3)] ?? null;
+  if (!(wide || tall)) return null;
+  return inside[Math.floor(inside.length * (0.2 + 0.09 * line))] ?? null;
 }
