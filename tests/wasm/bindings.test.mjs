@@ -228,3 +228,36 @@ test("mistakes in a link are thrown as problems", () => {
   check(() => link(opening), "ball", '"../balls/no-3-three-piece.ball.json"');
   check(() => link({ ...whole, note: "x".repeat(1001) }), "note", "1001 characters");
 });
+
+test("a drilled ball: cover without inserts, drilled afresh from what it was, undrilled by a shot without a grip", () => {
+  const drilledShot = JSON.parse(text("shots/drilled.shot.json"));
+  const base = new Ball(text("balls/no-3-three-piece.ball.json"));
+  const drilled = base.drilled(drilledShot);
+  assert.equal(base.drilling(), null);
+  assert.equal(drilled.file().holes.length, 3);
+  // Inserts reach the surface and are no core; under straight cover nothing changes.
+  assert.equal(drilled.cover().thinnest.piece, base.cover().thinnest.piece);
+  assert.equal(drilled.cover().holes.length, 3);
+  const other = { ...drilledShot, layout: { ...drilledShot.layout, pin_to_pap_in: 3 } };
+  assert.deepEqual(drilled.drilled(other).weigh(), base.drilled(other).weigh());
+  assert.deepEqual(drilled.roll(other), base.roll(other));
+  const { drilling: _, ...plain } = drilledShot;
+  assert.deepEqual(drilled.drilled(plain).weigh(), base.weigh());
+  assert.deepEqual(drilled.roll(plain), base.roll(plain));
+  const rule = (ball) => ball.check().rules.find(({ rule }) => rule === "static_balance");
+  assert.equal(rule(base).verdict, "not_applicable");
+  const { top_oz, finger_oz, side_oz } = drilled.drilling().statics;
+  assert.equal(rule(drilled).found, Math.max(...[top_oz, finger_oz, side_oz].map(Math.abs)));
+  const wrong = structuredClone(drilledShot);
+  wrong.drilling.thumb.ring_span_in = 1;
+  check(
+    () => base.drilled(wrong),
+    "drilling.thumb.middle_span_in",
+    "spans that differ by more than the fingers are apart",
+  );
+  check(
+    () => base.roll(wrong),
+    "drilling.thumb.middle_span_in",
+    "spans that differ by more than the fingers are apart",
+  );
+});

@@ -164,12 +164,8 @@ impl DrilledDoc {
         let static_weights = statics(after, marks);
         let own = file.holes.as_deref().unwrap_or_default();
         let holes = own.iter().skip(own.len() - drilling.bores.len().min(own.len())).cloned().collect();
-        let mut all = recipe.holes.clone();
         // What was drilled is as wide as the insert's outside.
-        let first = all.len() - drilling.bores.len().min(all.len());
-        for (hole, bored) in all.iter_mut().skip(first).zip(&drilling.bores) {
-            hole.diameter_m = bored.drilled_diameter_m;
-        }
+        let all = drilled.before_inserts(undrilled).recipe().holes;
         let findings = check(&recipe, after, Some(&static_weights));
         let drilled_rules = [RuleId::StaticBalance, RuleId::Holes, RuleId::BalanceHole];
         let axis = |which| AxisMoveDoc::new(before, after, marks, which);

@@ -74,6 +74,20 @@ pub struct DrilledBall {
     pub drilling: drill::Drilling,
 }
 
+impl DrilledBall {
+    /// The ball as the drill leaves it, before inserts go in; `undrilled` is the
+    /// file it was drilled from.
+    pub fn before_inserts(&self, undrilled: &BallFile) -> BallFile {
+        let mut file = undrilled.clone();
+        file.holes.clone_from(&self.file.holes);
+        let own = undrilled.holes.as_ref().map_or(0, Vec::len);
+        for (hole, bored) in file.holes.iter_mut().flatten().skip(own).zip(&self.drilling.bores) {
+            hole.diameter_in = bored.drilled_diameter_m / M_PER_IN;
+        }
+        file
+    }
+}
+
 impl LayoutFile {
     /// Reads a layout file from JSON text in UTF-8.
     ///

@@ -61,10 +61,8 @@ impl Ball {
     /// # Errors
     /// None in practice: only where the page cannot take an object.
     pub fn drilling(&self) -> Result<JsValue, JsValue> {
-        let doc = self.drilled.as_ref().map(|drilled| {
-            let made = DrilledBall { file: self.file.clone(), drilling: drilled.drilling.clone() };
-            DrilledDoc::new(&drilled.file, &drilled.weighed, &made, &self.weighed)
-        });
+        let doc = self.drilled.as_ref().zip(self.as_drilled());
+        let doc = doc.map(|(from, made)| DrilledDoc::new(&from.file, &from.weighed, &made, &self.weighed));
         to_page(&doc)
     }
 
@@ -94,11 +92,18 @@ impl Ball {
         to_page(&CheckedDoc::new(&self.file, &findings))
     }
 
-    /// The ball's cover, as a `Cover`.
+    /// The ball's cover, as a `Cover`; of a drilled ball, as the drill leaves it
+    /// before inserts go in.
     ///
     /// # Errors
     /// None in practice: only where the page cannot take an object.
     pub fn cover(&self) -> Result<JsValue, JsValue> {
+        if let Some(Drilled { file, weighed, .. }) = &self.drilled
+            && let Some(made) = self.as_drilled()
+        {
+            let bare = made.before_inserts(file);
+            return to_page(&CoverDoc::new(&bare, &bare.build().map_err(thrown)?, weighed));
+        }
         to_page(&CoverDoc::new(&self.file, &self.ball, &self.weighed))
     }
 
@@ -180,6 +185,11 @@ impl Ball {
 }
 
 impl Ball {
+    fn as_drilled(&self) -> Option<DrilledBall> {
+        let Drilled { drilling, .. } = self.drilled.as_ref()?;
+        Some(DrilledBall { file: self.file.clone(), drilling: drilling.clone() })
+    }
+
     fn made(file: BallFile, drilled: Option<Drilled>) -> Result<Self, JsValue> {
         let ball = file.build().map_err(thrown)?;
         let weighed = weigh(&ball);

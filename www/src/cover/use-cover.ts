@@ -21,9 +21,14 @@ export interface Covered {
 
 const known = new WeakMap<BallFile, Covered>();
 
-/** The ball with all its holes; what lines them is no core. */
+/** The ball with all its holes as wide as they are drilled; what lines them is no core. */
 function drilledFile({ file, drilled }: Derived): BallFile {
-  return drilled ? { ...file, holes: [...(file.holes ?? []), ...drilled.holes] } : file;
+  if (!drilled) return file;
+  const holes = drilled.holes.map((hole) => {
+    const insert = drilled.inserts.find((insert) => insert.hole === hole.name);
+    return insert ? { ...hole, diameter_in: insert.drilled_diameter_in } : hole;
+  });
+  return { ...file, holes: [...(file.holes ?? []), ...holes] };
 }
 
 /** null until it is worked out; the one before stays while the next is. */

@@ -15,7 +15,7 @@ import { TemplateRow } from "./template-row";
 export function Bench() {
   const store = useStore();
   const { ball } = store.doc.value;
-  const { ballProblem, weighed } = store.derived.value;
+  const { ballProblem, undrilled } = store.derived.value;
   const units = store.view.value.units;
   const cover = problemAt(ballProblem, "cover");
   // Told here where no piece, field or hole can show it.
@@ -54,7 +54,7 @@ export function Bench() {
         <PartRow
           part={0}
           name={ball.cover.name ?? "cover"}
-          says={partSays(ball.cover.density_g_cc, ballProblem ? null : weighed.pieces[0], units)}
+          says={partSays(ball.cover.density_g_cc, ballProblem ? null : undrilled.pieces[0], units)}
           problem={cover}
         >
           <p class="hint">

@@ -74,13 +74,13 @@ export function followFocus(selector: string): void {
 /** One poured piece: its row and its editor. */
 export function PieceRow({ piece, at, problem }: { piece: Piece; at: number; problem: Problem | null }) {
   const store = useStore();
-  const { weighed, ballProblem } = store.derived.value;
+  const { undrilled, ballProblem } = store.derived.value;
   const { ball } = store.doc.value;
   const place = `pieces[${at}]`;
   const mine = problemAt(problem, place);
   const units = store.view.value.units;
   const last = ball.pieces.length - 1;
-  const share = ballProblem ? undefined : weighed.pieces[at + 1];
+  const share = ballProblem ? undefined : undrilled.pieces[at + 1];
   const weight_lb = (share?.mass_kg ?? 0) / LB_KG;
   const says = partSays(piece.density_g_cc, share, units);
   const change = (edit: (piece: Piece) => Piece, key: string) => editPiece(store, at, edit, key);
