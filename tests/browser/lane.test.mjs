@@ -257,6 +257,7 @@ test("the note tells the effects of RG and of the core apart, and what the last 
   // For one release the lower RG rolls sooner and ends at a smaller angle: v = (v0 + k R w0)/(1 + k),
   // k = (RG/R)^2, and slip ends at u0/(mu g (1 + 1/k)) (uniform sphere by Coriolis, any k by textbook).
   const note = lane.locator(".honest");
+  await note.getByText("What RG and differential do here").click();
   await note.getByText("RG alone, thrown like this").waitFor();
   const text = plain(await note.textContent());
   assert.match(text, /the lower one rolls [\d.]+ ft sooner and enters at an angle [\d.]+° smaller\./);
@@ -273,6 +274,7 @@ test("the note tells the effects of RG and of the core apart, and what the last 
 
 test("the charts have their table", async () => {
   const { context, lane, check } = await laneOpen();
+  await lane.getByText("Charts by distance").click();
   await lane.getByText("The same as a table").click();
   const rows = lane.locator(".charts tbody tr");
   assert.ok((await rows.count()) >= 7);

@@ -31,10 +31,12 @@ const HEIGHT = 70;
 export function Charts({ t_s }: { t_s: ReadonlySignal<number> }) {
   const store = useStore();
   const { roll } = store.derived.value;
+  const lines = linesOf(roll);
   return (
-    <div class="charts">
+    <details class="charts">
+      <summary>Charts by distance: {lines.map(({ name }) => name.toLowerCase()).join(", ")}</summary>
       <div class="charts-row">
-        {linesOf(roll).map((line) => (
+        {lines.map((line) => (
           <Chart key={line.name} line={line} roll={roll} t_s={t_s} />
         ))}
       </div>
@@ -42,7 +44,7 @@ export function Charts({ t_s }: { t_s: ReadonlySignal<number> }) {
         <summary>The same as a table</summary>
         <Table roll={roll} />
       </details>
-    </div>
+    </details>
   );
 }
 

@@ -51,6 +51,16 @@ function compare(roll: Roll, other: Roll, units: Units, it = "the other"): strin
 }
 
 export function Honest() {
+  const [open, setOpen] = useState(false);
+  return (
+    <details class="honest" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>What RG and differential do here</summary>
+      {open && <Note />}
+    </details>
+  );
+}
+
+function Note() {
   const store = useStore();
   const derived = store.derived.value;
   const { units } = store.view.value;
@@ -60,25 +70,15 @@ export function Honest() {
     return () => clearTimeout(timer);
   }, [derived]);
   return (
-    <div class="honest">
-      <h3>
-        What <Term word="RG" /> and <Term word="differential" /> do here
-      </h3>
+    <div class="honest-note">
       <p>
-        Let go in the same way, a ball with a lower RG is easier to spin up: it revs up and rolls earlier, so
-        it makes its move sooner. But it stores less spin, and once both balls roll it ends at a slightly
-        smaller angle. A higher-RG ball saves its motion for later. Trade talk often says otherwise.
+        Let go in the same way, a ball with a lower <Term word="RG" /> is easier to spin up: it revs up and
+        rolls earlier, so it makes its move sooner. But it stores less spin, and once both balls roll it ends
+        at a slightly smaller angle. A higher-RG ball saves its motion for later. Trade talk often says
+        otherwise.
       </p>
       {found?.of === derived && !derived.shotProblem && <Compared found={found} units={units} />}
       <LastChange derived={derived} units={units} />
-      <p class="lane-limits">
-        The model: a rigid ball on a flat, level lane; sliding friction by distance, or by the oil under the
-        ball. No bounce, no pins, no slope or grain of the boards, no air. Friction figures are as quoted from
-        the physics literature, from memory.
-      </p>
-      <button type="button" class="to-model" onClick={() => store.look({ room: "model" })}>
-        What this model leaves out
-      </button>
     </div>
   );
 }
@@ -101,8 +101,8 @@ function Compared({ found, units }: { found: Twins; units: Units }) {
       )}
       {byCore && (
         <p>
-          The rest of your core: beside a round one of the same weight and average RG, your ball {byCore}. The
-          differential does that
+          The rest of your core: beside a round one of the same weight and average RG, your ball {byCore}. The{" "}
+          <Term word="differential" /> does that
           {axis_migration_deg !== null &&
             `: on the way the spin axis moves ${reading(axis_migration_deg, "angle", units)} over the ball`}
           .

@@ -1,6 +1,7 @@
 import "../../draw/draw.css";
 import "./lane.css";
 import { useSignal } from "@preact/signals";
+import { ToModelNote } from "../model/to-note";
 import { Charts } from "./charts";
 import { Controls } from "./controls";
 import { ExampleShots } from "./example-shots";
@@ -27,6 +28,7 @@ export function Lane() {
           <BeforeDrilling />
           <Honest />
           <Charts t_s={t_s} />
+          <ToModelNote />
         </div>
       </div>
     </div>
