@@ -118,9 +118,10 @@ impl Control {
         self.velocity[2] += square * time_s * time_s;
     }
 
-    /// Lets all that has been added to velocity grow by a factor.
-    pub(super) fn grow(&mut self, time_s: f64, factor: f64) {
-        self.add_velocity(time_s, self.velocity[0].sqrt() * factor.min(MOST_GROWTH));
+    /// Lets all that has been added to velocity grow by a factor, and by no
+    /// more than `most_m_s`.
+    pub(super) fn grow(&mut self, time_s: f64, factor: f64, most_m_s: f64) {
+        self.add_velocity(time_s, (self.velocity[0].sqrt() * factor.min(MOST_GROWTH)).min(most_m_s));
     }
 
     /// Bounds at `time_s` on the error of position and of velocity.

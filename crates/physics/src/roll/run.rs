@@ -254,7 +254,9 @@ impl<'a> Run<'a> {
         }
         self.next_s = (self.next_s * (after / before).clamp(0.1, 2.0)).max(LEAST_STEP_S);
         if was.dot(&self.body.slip_rate(&leg.rates.d)) < 0.0 && is.dot(&rate) > 0.0 {
-            self.control.grow(self.time_s, TURN_ERROR * small / before.min(after));
+            // However wrong the direction, friction has changed the velocity
+            // by no more than the slip it took away and gave.
+            self.control.grow(self.time_s, TURN_ERROR * small / before.min(after), before + after);
         }
     }
 

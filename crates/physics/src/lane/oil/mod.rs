@@ -42,6 +42,8 @@ pub const INSIDE: core::ops::RangeInclusive<usize> = 18..=22;
 /// (common practice, no source).
 pub const OUTSIDE: core::ops::RangeInclusive<usize> = 3..=7;
 
+const BOARDS_PER_M: f64 = 1.0 / BOARD_M;
+const ROWS_PER_M: f64 = 1.0 / ROW_M;
 /// Controls beyond the first and the last cell.
 const PAD: usize = 2;
 const WIDE: usize = BOARD_COUNT + 2 * PAD;
@@ -118,8 +120,8 @@ impl Film {
     #[must_use]
     pub fn at_m(&self, x_m: f64, y_m: f64) -> f64 {
         // Cell i of n has its centre at i + 2 here.
-        let across = (CENTRE_BOARD - x_m / BOARD_M).clamp(0.5, BOARD_COUNT as f64 + 0.5) + (PAD as f64 - 1.0);
-        let down = (y_m / ROW_M).clamp(0.0, ROW_COUNT as f64) + (PAD as f64 - 0.5);
+        let across = (CENTRE_BOARD - x_m * BOARDS_PER_M).clamp(0.5, BOARD_COUNT as f64 + 0.5) + (PAD as f64 - 1.0);
+        let down = (y_m * ROWS_PER_M).clamp(0.0, ROW_COUNT as f64) + (PAD as f64 - 0.5);
         // Where nothing is a number the first cell stands; no index is out of range.
         let (column, row) = ((across as usize).clamp(1, WIDE - 3), (down as usize).clamp(1, LONG - 3));
         let (u, v) = (weights(across - column as f64), weights(down - row as f64));
