@@ -146,6 +146,14 @@ test("every comparison is one page of either paper, with a code for each ball", 
     assert.equal(await read(page, at), link);
   }
   const same = await page.locator(".sheet-why").textContent();
+  // One from the shelf, under the name it has there.
+  await page.getByRole("button", { name: "Shelf", exact: true }).click();
+  await page.locator(".put-form").getByLabel("Name").fill("League ball");
+  await page.getByRole("button", { name: "Put on the shelf", exact: true }).click();
+  await page.getByText(": League ball.").waitFor();
+  await toSheet(page);
+  await page.getByLabel("Compare with").selectOption({ label: "League ball" });
+  assert.equal(await page.locator("#sheet-title").textContent(), `A: ${BALLS[5]}B: League ball`);
   assert.match(same, /They come in alike, to the tenth of a board/, "a ball compared with itself");
   await check();
   await context.close();

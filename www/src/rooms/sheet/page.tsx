@@ -18,6 +18,8 @@ import { drillingWords, releaseWords, shorten, whyEither, whyThis } from "./word
 export interface PageProps {
   bench: Told & { shot: Shot };
   other: Told | null;
+  /** What the other is called: on the shelf a ball may have another name than its own. */
+  otherName: string;
   /** The ball on the bench at other weights; undefined where they are not asked for or cannot be had. */
   ladder: Ladder | null | undefined;
   paper: Paper;
@@ -31,7 +33,7 @@ const MOST_NAMES = 48;
 const MOST_NOTE = 200;
 
 /** The page as it is printed, and shown on the screen. */
-export function Page({ bench, other, ladder, paper, bowler, date }: PageProps) {
+export function Page({ bench, other, otherName, ladder, paper, bowler, date }: PageProps) {
   const { wasm, view } = useStore();
   const { units } = view.value;
   const { shot, file, drilled } = bench;
@@ -52,7 +54,7 @@ export function Page({ bench, other, ladder, paper, bowler, date }: PageProps) {
             {other && (
               <>
                 <br />
-                {`B: ${shorten(other.file.name, MOST_NAMES)}`}
+                {`B: ${shorten(otherName, MOST_NAMES)}`}
               </>
             )}
           </h3>

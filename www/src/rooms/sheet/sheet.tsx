@@ -2,9 +2,8 @@ import "./sheet.css";
 import { useSignal } from "@preact/signals";
 import { Said } from "../../parts/said";
 import { isProblem, useStore } from "../../store";
-import type { BallFile } from "../../types";
-import { TEMPLATES } from "../bench/templates";
 import { partNames } from "../saw/parts";
+import { type Item, type Items, useItems } from "../shelf/items";
 import { Page } from "./page";
 import { type Paper, usePaper, usualPaper } from "./paper";
 import { useBench, useLadder, useOther } from "./told";
@@ -16,11 +15,13 @@ export function Sheet() {
   const bowler = useSignal("");
   const date = useSignal(new Date().toLocaleDateString("en-GB", { dateStyle: "long" }));
   const paper = useSignal<Paper>(usualPaper());
-  const against = useSignal<BallFile | null>(null);
+  const items = useItems();
+  const wanted = useSignal("");
+  const against = [...items.shelf, ...items.house].find(({ id }) => id === wanted.value);
   const part = useSignal(1);
-  const other = useOther(against.value, bench.shot);
+  const other = useOther(against?.shot.ball ?? null, bench.shot);
   const changed = part.value <= bench.file.pieces.length ? part.value : 0;
-  const { ladder, pending } = useLadder(bench.file, against.value ? null : changed);
+  const { ladder, pending } = useLadder(bench.file, against ? null : changed);
   usePaper(paper.value);
   const { ballProblem, shotProblem } = store.derived.value;
   const wrong = ballProblem ?? shotProblem;
@@ -64,8 +65,8 @@ export function Sheet() {
             <option value="Letter">US Letter</option>
           </select>
         </label>
-        <Against chosen={against.value} choose={(file) => (against.value = file)} />
-        {!against.value && (
+        <Against items={items} chosen={against?.id ?? ""} choose={(id) => (wanted.value = id)} />
+        {!against && (
           <label>
             Other weights by
             <select
@@ -104,6 +105,7 @@ export function Sheet() {
       <Page
         bench={bench}
         other={isProblem(other) ? null : other}
+        otherName={against?.name ?? ""}
         ladder={ladder || pending ? ladder : undefined}
         paper={paper.value}
         bowler={bowler.value}
@@ -114,23 +116,26 @@ export function Sheet() {
 }
 
 interface AgainstProps {
-  chosen: BallFile | null;
-  choose(file: BallFile | null): void;
+  items: Items;
+  chosen: string;
+  choose(id: string): void;
 }
 
-/** Which ball to compare with, if any. */
-function Against({ chosen, choose }: AgainstProps) {
-  const at = chosen ? TEMPLATES.indexOf(chosen) : -1;
+/** Which ball to compare with, if any: thrown as the one on the bench is. */
+function Against({ items: { shelf, house }, chosen, choose }: AgainstProps) {
+  const options = (items: Item[]) =>
+    items.map(({ id, name }) => (
+      <option key={id} value={id}>
+        {name}
+      </option>
+    ));
   return (
     <label>
       Compare with
-      <select value={at} onChange={(event) => choose(TEMPLATES[Number(event.currentTarget.value)] ?? null)}>
-        <option value={-1}>no other ball</option>
-        {TEMPLATES.map((ball, n) => (
-          <option key={ball.name} value={n}>
-            {ball.name}
-          </option>
-        ))}
+      <select value={chosen} onChange={(event) => choose(event.currentTarget.value)}>
+        <option value="">no other ball</option>
+        {shelf.length > 0 && <optgroup label="On the shelf">{options(shelf)}</optgroup>}
+        <optgroup label="From the house">{options(house)}</optgroup>
       </select>
     </label>
   );
