@@ -11,8 +11,12 @@
 use std::fs;
 use std::path::PathBuf;
 
-use format::{BallFile, Family, Finish, Friction, Lane, Oil, OilFile, OilRef, OiledLane, Pattern, ShotFile, Throw};
+use format::{
+    BallFile, Family, Finish, Friction, Lane, Oil, OilFile, OilRef, OiledLane, Pattern, ShotFile, Throw, WornGameDoc,
+    wear,
+};
 use nalgebra::{Matrix3, Vector3};
+use physics::lane::oil::{FrictionLaw, NEUTRAL_LAW, WEAR_RATES, WearRates};
 use physics::roll::{RigidBall, Summary, roll};
 use physics::units::{KG_PER_LB, M_PER_FT, M_PER_IN};
 use physics::weigh::weigh;
@@ -153,16 +157,49 @@ fn own_error() -> String {
     format!("10<sup>−{board}</sup> of a board and 10<sup>−{degree}</sup> of a degree")
 }
 
+/// The law's and the wear's own numbers.
+fn constants() -> [String; 2] {
+    let FrictionLaw { mu_oil, mu_dry, film_half_m } = NEUTRAL_LAW;
+    let WearRates { taken_up, carried_m } = WEAR_RATES;
+    [
+        format!("from {mu_dry:.2} on dry boards to {mu_oil:.2} in thick oil (half-way at {:.1} µm)", film_half_m * 1e6),
+        format!(
+            "takes up {:.0}% of the film in a band one board wide, and would lay down all but a third of what it carries over {:.0} ft ({carried_m:.0} m)",
+            taken_up * 100.0,
+            carried_m / M_PER_FT
+        ),
+    ]
+}
+
+/// What games of the house shot do.
+fn worn() -> String {
+    let Case { ball, throw } = Case::house();
+    let body = RigidBall::from(&weigh(&ball.build().unwrap()));
+    let worn = wear(&[(body, &ball.cover, &throw)], 10).unwrap();
+    let (first, last) = (&worn.games[0], worn.games.last().unwrap());
+    let board = |game: &WornGameDoc| game.summary.board_at_pins.unwrap();
+    format!(
+        "after {} games of it {:.1} of {:.1} mL are left, and it arrives {:.1} boards higher",
+        last.game,
+        last.volume_ml,
+        first.volume_ml,
+        board(last) - board(first)
+    )
+}
+
+/// The same words, however the file's lines are broken.
+fn unbroken(text: &str) -> String {
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
 #[test]
 fn the_note_quotes_what_the_program_computes() {
     let note = String::from_utf8(read("docs/model.md")).unwrap();
-    let computed = [sensitivities(), by_rg(), own_error()];
-    let missing: Vec<&String> = computed.iter().filter(|text| !note.contains(text.as_str())).collect();
-    assert!(
-        missing.is_empty(),
-        "docs/model.md must have:\n\n{}",
-        missing.into_iter().cloned().collect::<Vec<_>>().join("\n")
-    );
+    let [law, rates] = constants();
+    let note = unbroken(&note);
+    let computed = [sensitivities(), by_rg(), own_error(), law, rates, worn()];
+    let missing: Vec<String> = computed.into_iter().filter(|text| !note.contains(&unbroken(text))).collect();
+    assert!(missing.is_empty(), "docs/model.md must have:\n\n{}", missing.join("\n"));
 }
 
 /// What the note says in words about its tables.

@@ -23,9 +23,7 @@ export function WearFold() {
   const [games, setGames] = useState(3);
   return (
     <details class="wear-fold" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>
-        As games go by: what {told(games)} of this shot {games === 1 ? "does" : "do"} to the oil
-      </summary>
+      <summary>As games go by: {told(games)}</summary>
       {open && <Wear games={games} setGames={setGames} />}
     </details>
   );
