@@ -45,6 +45,8 @@ export interface View {
   /** 0 together to 1 fully pulled apart. */
   exploded: number;
   markers: boolean;
+  /** What "the same hand" means when balls are compared: the same revs, or the same effort. */
+  hand: "revs" | "effort";
 }
 
 /** What follows from the doc. `file` and `shot` are those the numbers belong to. */
@@ -67,6 +69,8 @@ export interface Derived {
   shot: Shot;
   roll: Roll;
   rollBefore: Roll | null;
+  /** The ball and shot that those numbers belong to. */
+  docBefore: Doc | null;
   /** Why the ball on the bench is not the one shown. */
   ballProblem: Problem | null;
   /** Why the shot as typed is not the one shown: `roll` is then the last that could be followed. */
@@ -111,6 +115,7 @@ export const FIRST_VIEW: View = {
   plane: { normal: [1, 0, 0], depth_in: 0 },
   exploded: 0,
   markers: true,
+  hand: "revs",
 };
 
 const SAME_GESTURE_MS = 1000;
@@ -163,6 +168,7 @@ export function createStore(
     if (newStep) {
       now.before = old.weighed;
       now.rollBefore = old.roll;
+      now.docBefore = { ball: old.file, shot: old.shot };
     }
     try {
       if (next.ball !== old.file || old.ballProblem) {
@@ -285,6 +291,7 @@ function begin(wasm: WasmModule, good: Doc): Derived {
     before: null,
     shot: good.shot,
     rollBefore: null,
+    docBefore: null,
     ballProblem: null,
     shotProblem: null,
   };

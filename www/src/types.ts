@@ -406,6 +406,11 @@ export interface Sample {
   axis_body: Vec3;
   contact_body: Vec3;
   normal_n: number;
+  /** Degrees a foot of path, positive towards the pocket side. */
+  curvature_deg_ft: number;
+  /** Measured as at the release; null without spin. */
+  axis_rotation_deg: number | null;
+  axis_tilt_deg: number | null;
   /** Friction under the ball, and the oil there; null where friction is given in zones. */
   mu: number;
   film_um: number | null;
@@ -433,7 +438,20 @@ export interface Track {
     close: boolean;
   }[];
 }
+export interface PhaseSpan {
+  phase: Phase;
+  from_ft: number;
+  to_ft: number;
+  length_ft: number;
+  time_s: number;
+  speed_lost_mph: number;
+  revs_gained_rpm: number;
+  /** Positive towards the pocket side. */
+  turned_deg: number;
+}
 export interface Roll {
+  /** The phases there are, in order. */
+  phases: PhaseSpan[];
   track: Track;
   summary: {
     time_s: number | null;
@@ -453,6 +471,90 @@ export interface Roll {
     error: { board: number; angle_deg: number };
   };
   samples: Sample[];
+}
+
+/** What a shot came to, or by how much two differ. */
+export interface Outcome {
+  /** Boards from breakpoint to pins. */
+  hook_boards: number;
+  board_at_pins: number;
+  entry_angle_deg: number;
+  breakpoint_board: number;
+  breakpoint_ft: number;
+}
+export type Property =
+  | "rg"
+  | "differential"
+  | "intermediate_differential"
+  | "weight"
+  | "size"
+  | "centre_of_gravity"
+  | "core_axes"
+  | "cover"
+  | "layout"
+  | "release"
+  | "lane";
+interface Compared {
+  label: string;
+  ball: string;
+  revs_rpm: number;
+  outcome: Outcome | null;
+}
+/** Why two shots differ: the parts sum to the whole. */
+export interface WhyTold {
+  sentence: string;
+  hand: "revs" | "effort";
+  a: Compared;
+  b: Compared;
+  whole: Outcome | null;
+  parts:
+    | {
+        property: Property;
+        from: number | null;
+        to: number | null;
+        unit: "in" | "lb" | null;
+        part: Outcome;
+      }[]
+    | null;
+  reason: string | null;
+}
+
+/** What a throw comes to, held to the pocket's window. */
+export type Kind = "pocket" | "shallow" | "steep" | "light" | "high" | "lost";
+export type Shares = Record<Kind, number>;
+export interface Stretch {
+  from: number;
+  to: number;
+  width: number;
+  /** The map ends before the room does, at its beginning, at its end. */
+  open: [boolean, boolean];
+  holds: boolean;
+}
+/** Room for error about a shot. */
+export interface Area {
+  sentence: string;
+  throws: number;
+  window: { boards: [number, number]; entry_angles_deg: [number, number]; source: string };
+  shot: { board_at_pins: number | null; entry_angle_deg: number | null; kind: Kind };
+  board_room: Stretch | null;
+  launch_angle_room_deg: Stretch | null;
+  map: {
+    boards: number[];
+    launch_angles_deg: number[];
+    /** For each launch angle, for each board. */
+    board_at_pins: (number | null)[][];
+    entry_angle_deg: (number | null)[][];
+    kinds: Kind[][];
+    shares: Shares;
+  };
+  scatter: {
+    throws: number;
+    spread_board: number;
+    spread_launch_angle_deg: number;
+    spread_speed_mph: number;
+    spread_revs_rpm: number;
+    shares: Shares;
+  };
 }
 
 /** What the 3D picture shows; the page owns it, the module keeps nothing. */
@@ -533,7 +635,18 @@ export interface WasmView {
   pick(ball: WasmBall, look: Look, x_px: number, y_px: number): Pick | null;
   free(): void;
 }
+/** One shot thrown again and again; `area` takes all parts, one after another. */
+export interface WasmThrows {
+  readonly count: number;
+  part(from: number, to: number): Float64Array;
+  area(parts: Float64Array): Area | null;
+  free(): void;
+}
 export interface WasmModule {
+  /** Each shot with its ball inside; the labels are what the sentence calls them. Throws a `Problem`. */
+  why(a: ShotFile, b: ShotFile, same_effort: boolean, label_a: string, label_b: string): WhyTold;
+  /** Revs of `b` from a hand whose effort gives the ball of `a` the revs that `b` names. */
+  same_effort_revs_rpm(a: ShotFile, b: ShotFile): number;
   /** `new Ball(file)` takes a ball file's object or text; throws a `Problem`. */
   Ball: new (
     file: BallFile | string,

@@ -19,6 +19,7 @@ export type Quantity =
   | "speed" // mph
   | "distance" // feet
   | "revs" // rev/min
+  | "bend" // degrees a foot
   | "time" // seconds
   | "board"
   | "friction"
@@ -75,6 +76,10 @@ const MEASURES: Record<Quantity, [Measure, Measure?]> = {
     { unit: "m", spoken: "metres", factor: 0.3048, decimals: 2 },
   ],
   revs: same("rpm", "turns a minute", 0),
+  bend: [
+    { unit: "°/ft", spoken: "degrees a foot", factor: 1, decimals: 2 },
+    { unit: "°/m", spoken: "degrees a metre", factor: 1 / 0.3048, decimals: 2 },
+  ],
   time: same("s", "seconds", 2),
   board: same("", "", 1),
   friction: same("", "", 3),

@@ -1,12 +1,24 @@
 // The other side of `jobs.ts`: one instance of the module for itself, one task
-// at a time, nothing kept but the ball of the task before. Bundled by itself
+// at a time, nothing kept but the ball or shot of the task before. Bundled by itself
 // as a classic script: it imports nothing when it runs and asks the network
 // for nothing, so that it starts from a blob, over http as from a file.
 
-import { Ball, initSync } from "../pkg/pithball.js";
-import type { BallFile, Cover, Ladder, Section, ShotFile, WasmBall, Worn } from "./types";
+import { Ball, initSync, Throws, why } from "../pkg/pithball.js";
+import type {
+  Area,
+  BallFile,
+  Cover,
+  Ladder,
+  Section,
+  ShotFile,
+  WasmBall,
+  WasmThrows,
+  WhyTold,
+  Worn,
+} from "./types";
 
-const balls = memo((file: string) => new Ball(file) as unknown as WasmBall);
+const balls = memo<BallFile, WasmBall>((file) => new Ball(file) as unknown as WasmBall);
+const throws = memo<ShotFile, WasmThrows>((shot) => new Throws(shot) as unknown as WasmThrows);
 
 /** What can be asked for, each a plain function from plain data to plain data. */
 const JOBS = {
@@ -21,6 +33,18 @@ const JOBS = {
     const ball = balls(asked.ball);
     return { cover: ball.cover(), map: ball.cover_map(asked.rows, asked.columns) };
   },
+  /** Why shot `b` differs from shot `a`, each with its ball inside. */
+  why: (asked: { a: ShotFile; b: ShotFile; same_effort: boolean; labels: [string, string] }): WhyTold =>
+    why(asked.a, asked.b, asked.same_effort, ...asked.labels),
+  /** Part `part` of `parts` of the throws about a shot. */
+  throws: (asked: { shot: ShotFile; part: number; parts: number }): Float64Array => {
+    const all = throws(asked.shot);
+    const start = (part: number) => Math.round((all.count * part) / asked.parts);
+    return all.part(start(asked.part), start(asked.part + 1));
+  },
+  /** What all of them come to. */
+  area: (asked: { shot: ShotFile; arrivals: Float64Array }): Area | null =>
+    throws(asked.shot).area(asked.arrivals),
   /** Weighs a ball and rolls a shot with it, to see that both come to an end. */
   attempt: ({ ball, shot }: { ball: BallFile; shot: Omit<ShotFile, "ball"> }): boolean => {
     balls(ball).roll(shot);
@@ -50,17 +74,17 @@ function sawn(file: BallFile, plane: Plane): Section {
   }
 }
 
-/** Makes a ball of a file, or gives the one made last where the file is the same. */
-function memo(make: (text: string) => WasmBall): (file: BallFile) => WasmBall {
-  let last: { text: string; ball: WasmBall } | null = null;
+/** Makes something of a file, or gives what was made last where the file is the same. */
+function memo<File, Made extends { free(): void }>(make: (text: string) => Made): (file: File) => Made {
+  let last: { text: string; made: Made } | null = null;
   return (file) => {
     const text = JSON.stringify(file);
     if (last?.text !== text) {
-      last?.ball.free();
+      last?.made.free();
       last = null;
-      last = { text, ball: make(text) };
+      last = { text, made: make(text) };
     }
-    return last.ball;
+    return last.made;
   };
 }
 

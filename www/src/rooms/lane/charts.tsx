@@ -1,10 +1,11 @@
-// Speed, spin, slip, friction and oil against distance, each small, with its table one key away.
+// What changes down the lane, each against distance and small, with its table one key away.
 import type { ReadonlySignal } from "@preact/signals";
 import { line as polyline } from "../../draw/lane-frame";
 import { revsOf, sampleAfter } from "../../draw/moment";
 import { useStore } from "../../store";
 import type { Roll, Sample } from "../../types";
 import { measure, number, type Quantity, reading } from "../../units";
+import { Phases } from "./phases";
 
 interface Line {
   name: string;
@@ -16,6 +17,9 @@ const LINES: Line[] = [
   { name: "Speed", quantity: "speed", of: (sample) => sample.speed_mph },
   { name: "Revs", quantity: "revs", of: revsOf },
   { name: "Slip", quantity: "speed", of: (sample) => sample.slip_mph },
+  { name: "Bend of the path", quantity: "bend", of: (sample) => sample.curvature_deg_ft },
+  { name: "Axis rotation", quantity: "angle", of: (sample) => sample.axis_rotation_deg ?? 0 },
+  { name: "Axis tilt", quantity: "angle", of: (sample) => sample.axis_tilt_deg ?? 0 },
   { name: "Friction met", quantity: "friction", of: (sample) => sample.mu },
 ];
 
@@ -33,18 +37,24 @@ export function Charts({ t_s }: { t_s: ReadonlySignal<number> }) {
   const { roll } = store.derived.value;
   const lines = linesOf(roll);
   return (
-    <details class="charts">
-      <summary>Charts by distance: {lines.map(({ name }) => name.toLowerCase()).join(", ")}</summary>
-      <div class="charts-row">
-        {lines.map((line) => (
-          <Chart key={line.name} line={line} roll={roll} t_s={t_s} />
-        ))}
-      </div>
-      <details>
-        <summary>The same as a table</summary>
-        <Table roll={roll} />
+    <>
+      <Phases roll={roll} />
+      <details class="charts">
+        <summary>Charts by distance: {lines.map(({ name }) => name.toLowerCase()).join(", ")}</summary>
+        <div class="charts-row">
+          {lines.map((line) => (
+            <Chart key={line.name} line={line} roll={roll} t_s={t_s} />
+          ))}
+        </div>
+        <details>
+          <summary>The same as a table</summary>
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard. */}
+          <section class="charts-table" tabIndex={0} aria-label="The shot by distance">
+            <Table roll={roll} />
+          </section>
+        </details>
       </details>
-    </details>
+    </>
   );
 }
 
@@ -59,10 +69,13 @@ function Chart({ line, roll, t_s }: ChartProps) {
   const first = roll.samples[0];
   const last = roll.samples.at(-1);
   if (!first || !last) return null;
-  const top = Math.max(1e-9, ...roll.samples.map(line.of)) * 1.08;
+  const values = roll.samples.map(line.of);
+  const top = Math.max(1e-9, ...values) * 1.08;
+  const low = Math.min(0, ...values) * 1.08;
+  const height = (value: number) => ((top - value) / (top - low)) * HEIGHT;
   const at = (sample: Sample): [number, number] => [
     (Math.max(0, sample.y_ft) / 60) * WIDTH,
-    HEIGHT - (line.of(sample) / top) * HEIGHT,
+    height(line.of(sample)),
   ];
   const from = reading(line.of(first), line.quantity, units);
   const to = reading(line.of(last), line.quantity, units);
@@ -81,7 +94,7 @@ function Chart({ line, roll, t_s }: ChartProps) {
       <text x="0" y="-6">
         {line.name}: {from} to {to}
       </text>
-      <path class="chart-axis" d={`M0 0V${HEIGHT}H${WIDTH}`} />
+      <path class="chart-axis" d={`M0 0V${HEIGHT}M0 ${height(0)}H${WIDTH}`} />
       <path class="chart-line" d={polyline(roll.samples.map(at))} />
       <Cursor line={line} roll={roll} t_s={t_s} at={at} />
       <text x="0" y={HEIGHT + 13}>

@@ -2,6 +2,7 @@ import "../../draw/draw.css";
 import "./lane.css";
 import { useSignal } from "@preact/signals";
 import { ToModelNote } from "../model/to-note";
+import { AreaFold } from "./area";
 import { Charts } from "./charts";
 import { Controls } from "./controls";
 import { ExampleShots } from "./example-shots";
@@ -11,6 +12,7 @@ import { OilFold } from "./oil/oil";
 import { Stage } from "./stage";
 import { TrackRings } from "./track";
 import { BeforeDrilling } from "./undrilled";
+import { WhyFold } from "./why-fold";
 
 /** The shot down the lane: what happened, the pictures of it, the controls, the numbers. */
 export function Lane() {
@@ -24,6 +26,8 @@ export function Lane() {
           <OilFold />
           <ExampleShots />
           <Numbers />
+          <WhyFold />
+          <AreaFold />
           <TrackRings />
           <BeforeDrilling />
           <Honest />
