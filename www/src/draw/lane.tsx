@@ -67,7 +67,7 @@ function dots({ x, y, width, height }: ReturnType<typeof box>): string {
   return path;
 }
 
-function Ground({ place, ground }: LaneProps) {
+export function Ground({ place, ground }: Pick<LaneProps, "place" | "ground">) {
   return (
     <g>
       <rect class="gutter" {...box(place, -HALF_IN - GUTTER_IN, 0, HALF_IN + GUTTER_IN, PIT_FT)} />
@@ -106,7 +106,9 @@ function numbered(place: Place): number[] {
   return Math.abs(ten - five) < 10 ? [10, 20, 30] : [5, 10, 15, 20, 25, 30, 35];
 }
 
-function Rulers({ place, hand, ground, metric }: LaneProps) {
+type RulersProps = Pick<LaneProps, "place" | "hand" | "ground" | "metric">;
+
+export function Rulers({ place, hand, ground, metric }: RulersProps) {
   const marks = metric ? [0, 3, 6, 9, 12, 15, 18] : [0, 10, 20, 30, 40, 50, 60];
   const end_ft = ground.oil_end_ft;
   const side = HALF_IN + GUTTER_IN;

@@ -19,6 +19,8 @@ export interface SectionProps {
   id: string;
   section: Section;
   radius_in: number;
+  /** The radius that fills the drawing, for several to one scale; the ball's own where left out. */
+  scale_in?: number;
   /** Names of the parts, cover first. */
   names: string[];
   /** The part at a point of the plane, to find where a name can point. */
@@ -71,7 +73,7 @@ export function SectionDrawing(props: SectionProps) {
   const sides = width_px >= height_px + 1.2 * COLUMN * text_px ? 2 : width_px >= 300 ? 1 : 0;
   const column_px = COLUMN * text_px;
   const room_px = Math.min(width_px - sides * column_px - 24, height_px - 64);
-  const px_in = Math.max(1, room_px / (2 * radius_in));
+  const px_in = Math.max(1, room_px / (2 * (props.scale_in ?? radius_in)));
   const cx = sides === 1 ? (width_px - column_px) / 2 : width_px / 2;
   const cy = (height_px - 16) / 2;
   const at = ([u, v]: [number, number]): [number, number] => [cx + u * px_in, cy - v * px_in];

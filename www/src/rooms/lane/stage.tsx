@@ -64,7 +64,15 @@ export function Stage({ t_s }: { t_s: Signal<number> }) {
             />
           )}
         </div>
-        <Transport player={player} roll={roll} units={units} />
+        <Transport
+          player={player}
+          end_s={endOf(roll)}
+          place={
+            now
+              ? `${reading(now.t_s, "time", units)}, ${reading(now.y_ft, "distance", units)}, ${now.phase}`
+              : ""
+          }
+        />
       </div>
       <div class="stage-close">
         <figure class="stage-globe">

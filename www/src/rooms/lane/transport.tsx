@@ -1,19 +1,17 @@
-import { momentAt } from "../../draw/moment";
-import type { Units } from "../../store";
-import type { Roll } from "../../types";
-import { reading } from "../../units";
 import { type Player, RATES } from "./player";
 
 const STEP_S = 0.05;
 const RATE_NAMES: Record<number, string> = { 1: "1×", 0.5: "½×", 0.25: "¼×", 0.1: "⅒×" };
 
+interface TransportProps {
+  player: Player;
+  end_s: number;
+  /** The moment on show in words. */
+  place: string;
+}
+
 /** Play, pause, step, go to a moment, and how fast. */
-export function Transport({ player, roll, units }: { player: Player; roll: Roll; units: Units }) {
-  const end_s = roll.samples.at(-1)?.t_s ?? 0;
-  const now = momentAt(roll, player.t_s);
-  const place = now
-    ? `${reading(now.t_s, "time", units)}, ${reading(now.y_ft, "distance", units)}, ${now.phase}`
-    : "";
+export function Transport({ player, end_s, place }: TransportProps) {
   return (
     <fieldset class="transport" aria-label="Playing the shot">
       <button type="button" class="play" onClick={() => (player.playing ? player.pause() : player.play())}>

@@ -2,6 +2,7 @@ import "./shelf.css";
 import { useRef } from "preact/hooks";
 import { useShelf } from "../../shelf/shelf";
 import { useStore } from "../../store";
+import { Compare } from "./compare/compare";
 import { openOnShelf, saveWholeShelf } from "./exchange";
 import { useItems } from "./items";
 import { inOrder, ORDERS, type Order, order } from "./order";
@@ -77,6 +78,7 @@ export function Shelf() {
           </ul>
         </section>
       </div>
+      <Compare items={items} />
     </div>
   );
 }

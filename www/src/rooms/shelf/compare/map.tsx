@@ -1,0 +1,165 @@
+import { DIFFERENTIAL, RG, RG_LIMITS_FROM_LB } from "../../../limits";
+import { measured } from "../../../shelf/measured";
+import { useShelf } from "../../../shelf/shelf";
+import { isProblem, useStore } from "../../../store";
+import { measure, number, reading } from "../../../units";
+import { BENCH_ID, type Item, type Items } from "../items";
+import { LETTERS } from "../letters";
+import { type Label, place } from "./labels";
+
+const WIDTH = 560;
+const HEIGHT = 330;
+const LEFT = 58;
+const RIGHT = WIDTH - 14;
+const TOP = 14;
+const BOTTOM = HEIGHT - 40;
+const CHAR_PX = 6.4;
+const LONGEST = 24;
+
+interface Point {
+  item: Item;
+  kind: "bench" | "shelf" | "house";
+  letter: string | null;
+  rg_in: number;
+  differential_in: number;
+  weight_lb: number;
+}
+
+const KINDS = { bench: "on the bench", shelf: "on the shelf", house: "of the house" };
+
+/** Every ball there is by RG and differential, those chosen by their letters. */
+export function BallMap({ items }: { items: Items }) {
+  const store = useStore();
+  const { units } = store.view.value;
+  const chosen = useShelf().chosen.value;
+  const kindOf = (item: Item) => (item.id === BENCH_ID ? "bench" : item.houseBall ? "house" : "shelf");
+  const points: Point[] = [...items.house, ...items.shelf, items.bench].flatMap((item) => {
+    const found = measured(store.wasm, item.shot);
+    if (isProblem(found)) return [];
+    const { rg_in, differential_in, weight_lb } = found.weighed;
+    const letter = LETTERS[chosen.indexOf(item.id)] ?? null;
+    return [{ item, kind: kindOf(item), letter, rg_in: rg_in.low, differential_in, weight_lb }];
+  });
+  const [low, high] = [RG.low ?? 0, RG.high ?? 0];
+  const most = DIFFERENTIAL.high ?? 0;
+  const from = Math.min(low - 0.02, ...points.map(({ rg_in }) => rg_in - 0.02));
+  const to = Math.max(high + 0.02, ...points.map(({ rg_in }) => rg_in + 0.02));
+  const top = Math.max(most * 1.15, ...points.map(({ differential_in }) => differential_in * 1.1));
+  const x = (rg: number) => LEFT + ((rg - from) / (to - from)) * (RIGHT - LEFT);
+  const y = (differential: number) => BOTTOM - (differential / top) * (BOTTOM - TOP);
+  const name = ({ item, letter }: Point) => {
+    const short = item.name.length > LONGEST ? `${item.name.slice(0, LONGEST - 1)}…` : item.name;
+    return letter ? `${letter} ${short}` : short;
+  };
+  // Those chosen are named first, then the bench and the shelf, as far as there is room.
+  const byRank = points.toSorted((a, b) => rank(a) - rank(b));
+  const labels = place(
+    byRank.map((point) => ({ x: x(point.rg_in), y: y(point.differential_in), text: name(point) })),
+    { left: LEFT, right: RIGHT, top: TOP, bottom: BOTTOM, char_px: CHAR_PX },
+  );
+  const ticks = [2.5, 2.6, 2.7, 2.8].filter((rg) => rg > from && rg < to);
+  const rungs = [0.02, 0.04, 0.06, 0.08, 0.1].filter((rung) => rung < top);
+  return (
+    <section class="compare-part" aria-labelledby="compare-map">
+      <h4 id="compare-map">Every ball by RG and differential</h4>
+      <svg
+        class="ball-map"
+        viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+        role="img"
+        aria-labelledby="ball-map-title ball-map-desc"
+      >
+        <title id="ball-map-title">Every ball by low RG and differential</title>
+        <desc id="ball-map-desc">The table below says the same.</desc>
+        <path class="ball-map-limit" d={`M${x(low)} ${BOTTOM}V${y(most)}H${x(high)}V${BOTTOM}`} />
+        <text class="ball-map-note" x={x(high) - 4} y={y(most) - 5} text-anchor="end">
+          published limits, {reading(RG_LIMITS_FROM_LB, "weight", units)} and up
+        </text>
+        <path class="ball-map-frame" d={`M${LEFT} ${TOP}V${BOTTOM}H${RIGHT}`} />
+        {ticks.map((rg) => (
+          <text key={rg} x={x(rg)} y={BOTTOM + 15} text-anchor="middle">
+            {number(rg, "rg", units)}
+          </text>
+        ))}
+        {rungs.map((rung) => (
+          <text key={rung} x={LEFT - 6} y={y(rung) + 4} text-anchor="end">
+            {number(rung, "rg", units)}
+          </text>
+        ))}
+        <text x={RIGHT} y={HEIGHT - 6} text-anchor="end">
+          low RG, {measure("rg", units).unit}: harder to spin up to the right
+        </text>
+        <text x={6} y={TOP + 2}>
+          diff.
+        </text>
+        {points.map((point) => (
+          <g
+            key={point.item.id}
+            class={`ball-point ${point.kind}`}
+            transform={`translate(${x(point.rg_in)} ${y(point.differential_in)})`}
+            data-chosen={point.letter ?? undefined}
+          >
+            {point.kind === "bench" ? (
+              <path d="M0 -6L6 0L0 6L-6 0Z" />
+            ) : (
+              <circle r={point.letter ? 6 : 4.5} />
+            )}
+          </g>
+        ))}
+        {labels.map((label: Label, i) =>
+          label.at === null ? null : (
+            <text
+              key={byRank[i]?.item.id}
+              class="ball-map-name"
+              x={label.at.x}
+              y={label.at.y}
+              text-anchor={label.at.anchor}
+              data-chosen={byRank[i]?.letter ?? undefined}
+            >
+              {label.text}
+            </text>
+          ),
+        )}
+      </svg>
+      <p class="fine-print">
+        Filled: on the shelf. Open: of the house. Diamond: on the bench. Where names would cover each other,
+        the table has them.
+      </p>
+      <details>
+        <summary>The same as a table</summary>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways, which needs the keyboard */}
+        <section class="compare-scroll" aria-label="Every ball as a table" tabIndex={0}>
+          <table class="compare-table">
+            <caption>Every ball by RG</caption>
+            <thead>
+              <tr>
+                <th scope="col">Ball</th>
+                <th scope="col">Where</th>
+                <th scope="col">Low RG, {measure("rg", units).unit}</th>
+                <th scope="col">Differential, {measure("rg", units).unit}</th>
+                <th scope="col">Weight, {measure("weight", units).unit}</th>
+              </tr>
+            </thead>
+            <tbody>
+              {points
+                .toSorted((a, b) => a.rg_in - b.rg_in)
+                .map((point) => (
+                  <tr key={point.item.id}>
+                    <th scope="row">
+                      {point.letter ? `${point.letter} ${point.item.name}` : point.item.name}
+                    </th>
+                    <td>{KINDS[point.kind]}</td>
+                    <td>{number(point.rg_in, "rg", units)}</td>
+                    <td>{number(point.differential_in, "rg", units)}</td>
+                    <td>{number(point.weight_lb, "weight", units)}</td>
+                  </tr>
+                ))}
+            </tbody>
+          </table>
+        </section>
+      </details>
+    </section>
+  );
+}
+
+const rank = ({ letter, kind }: Point): number =>
+  letter ? 0 : kind === "bench" ? 1 : kind === "shelf" ? 2 : 3;

@@ -1,0 +1,103 @@
+import { useState } from "preact/hooks";
+import { SectionDrawing } from "../../../draw/section";
+import { remPx, useSize } from "../../../draw/use-size";
+import { paintOf } from "../../../palette";
+import { Swatch } from "../../../parts/swatch";
+import { cutOf, type Plane } from "../../../shelf/measured";
+import { isProblem, useStore } from "../../../store";
+import { reading } from "../../../units";
+import { useDark } from "../../saw/dark";
+import { normalOf, PRESETS, planeWords } from "../../saw/plane";
+import type { Compared } from "./throws";
+
+const AS_ON_SAW = "saw";
+
+/** Every ball cut along the same plane, to the same scale. */
+export function Sections({ all }: { all: Compared[] }) {
+  const store = useStore();
+  const { units, plane: sawn } = store.view.value;
+  const [chosen, setChosen] = useState("along");
+  const [box, size] = useSize<HTMLDivElement>();
+  const preset = PRESETS.find(({ key }) => key === chosen);
+  const plane: Plane = (chosen === AS_ON_SAW && sawn) || {
+    normal: normalOf(preset?.facing ?? { round_deg: 0, up_deg: 0 }),
+    depth_in: 0,
+  };
+  const largest_in = Math.max(...all.map(({ shot }) => shot.ball.diameter_in / 2));
+  const columns = size && Math.max(1, Math.min(all.length, Math.floor((size.width_px + 8) / 150)));
+  // Below 300 px a drawing has numbers in its parts, which the list below it names.
+  const width_px =
+    size && columns ? Math.min(290, Math.floor((size.width_px - 8 * (columns - 1)) / columns)) : 0;
+  return (
+    <section class="compare-part" aria-labelledby="compare-sections">
+      <h4 id="compare-sections">Cut open alike</h4>
+      <label class="shelf-order">
+        <span>Cut</span>
+        <select value={chosen} onChange={(event) => setChosen(event.currentTarget.value)}>
+          {PRESETS.map(({ key, name }) => (
+            <option key={key} value={key}>
+              {name}
+            </option>
+          ))}
+          {sawn && <option value={AS_ON_SAW}>As on the Saw</option>}
+        </select>
+      </label>
+      <div class="compare-sections" ref={box}>
+        {width_px > 0 &&
+          all.map((one) => (
+            <Cut key={one.letter} one={one} plane={plane} radius_in={largest_in} width_px={width_px} />
+          ))}
+      </div>
+      <p class="fine-print">
+        All to one scale, cut {planeWords(plane, (inches) => reading(inches, "size", units))}.
+      </p>
+    </section>
+  );
+}
+
+interface CutProps {
+  one: Compared;
+  plane: Plane;
+  radius_in: number;
+  width_px: number;
+}
+
+function Cut({ one, plane, radius_in, width_px }: CutProps) {
+  const store = useStore();
+  const dark = useDark();
+  const { units } = store.view.value;
+  const section = cutOf(store.wasm, one.shot, plane);
+  if (isProblem(section)) return null;
+  const names = one.found.weighed.pieces.map(({ name }) => name);
+  const parts = [...new Set(section.regions.map(({ part }) => part))].sort((a, b) => a - b);
+  return (
+    <figure class="compare-section">
+      <SectionDrawing
+        id={`compare-${one.letter}`}
+        section={section}
+        radius_in={one.shot.ball.diameter_in / 2}
+        scale_in={radius_in}
+        names={names}
+        partAt={() => -1}
+        paint={names.map((_, part) => paintOf(part))}
+        width_px={width_px}
+        height_px={width_px + 24}
+        paper={dark ? "#d6d1c6" : "#fffdf8"}
+        title={`${one.letter}: section of ${one.item.name}`}
+        desc={`It shows ${parts.map((part) => names[part]).join(", ")}.`}
+        text_px={remPx(0.8125)}
+        metric={units === "metric"}
+      />
+      <figcaption>
+        <span class="choose-letter">{one.letter}</span> {one.item.name}
+        <ol class="compare-parts">
+          {parts.map((part) => (
+            <li key={part}>
+              <Swatch part={part} /> {part + 1} {names[part]}
+            </li>
+          ))}
+        </ol>
+      </figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,84 @@
+import { useMemo } from "preact/hooks";
+import { groundOf } from "../../../draw/ground";
+import { place } from "../../../draw/lane-frame";
+import { endOf, momentAt } from "../../../draw/moment";
+import { type OneShot, ShotsDrawing } from "../../../draw/shots";
+import { useSize } from "../../../draw/use-size";
+import { useStore } from "../../../store";
+import { reading, sentenceIn } from "../../../units";
+import { usePlayer } from "../../lane/player";
+import { whatHappened } from "../../lane/sentence";
+import { Transport } from "../../lane/transport";
+import { ShotTable } from "./table";
+import { type Compared, onOtherLanes } from "./throws";
+import { against } from "./words";
+
+/** All shots on one lane from the same moment on, and what sets them apart. */
+export function Shots({ all }: { all: Compared[] }) {
+  const store = useStore();
+  const { units } = store.view.value;
+  const [box, size] = useSize<HTMLDivElement>();
+  const shots: OneShot[] = all.flatMap(({ letter, roll }) => (roll ? [{ letter, roll }] : []));
+  const end_s = Math.max(0, ...shots.map(({ roll }) => endOf(roll)));
+  const player = usePlayer(end_s, box);
+  const [first] = all;
+  const lane = first?.shot.lane;
+  const ground = useMemo(() => (lane ? groundOf(store.wasm, lane) : { tints: [], oil_end_ft: null }), [lane]);
+  if (!first) return null;
+  const layout = size && size.width_px > 0 && place(size.width_px, size.height_px);
+  const opening = first.roll ? `${first.letter}: ${whatHappened(first.roll, first.shot.hand, units)}` : "";
+  const said = [opening, ...all.slice(1).map((other) => against(first, other, units))].filter(Boolean);
+  const now = shots.flatMap(({ letter, roll }) => {
+    const moment = momentAt(roll, player.t_s);
+    return moment ? [`${letter} ${reading(moment.y_ft, "distance", units)}`] : [];
+  });
+  const others = onOtherLanes(all);
+  const hands = all.filter(({ shot }) => shot.hand !== first.shot.hand);
+  return (
+    <section class="compare-part" aria-labelledby="compare-shots">
+      <h4 id="compare-shots">Down one lane</h4>
+      {all.map(
+        ({ letter, problem }) =>
+          problem && (
+            <p class="says says-wrong" key={letter}>
+              {letter}: {sentenceIn(problem.message, units)}
+            </p>
+          ),
+      )}
+      <ul class="compare-says">
+        {said.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+      <div class="compare-lane" ref={box}>
+        {layout && (
+          <ShotsDrawing
+            id="compare-lane"
+            shots={shots}
+            hand={first.shot.hand}
+            ground={ground}
+            place={layout}
+            t_s={player.t_s >= end_s ? null : player.t_s}
+            metric={units === "metric"}
+            title={`${shots.length === 1 ? "One shot" : `${shots.length} shots`} on one lane, from above`}
+            desc={said.join(" ")}
+          />
+        )}
+      </div>
+      <Transport
+        player={player}
+        end_s={end_s}
+        place={[reading(player.t_s, "time", units), ...now].join(", ")}
+      />
+      <p class="fine-print">
+        {layout && `Drawn ${layout.stretch.toFixed(1)} times too wide. `}
+        All leave the foul line at the same moment; a mark rides with each ball.
+        {others.length > 0 &&
+          ` The lane drawn is ${first.letter}'s; ${others.map(({ letter }) => letter).join(", ")} rolled on another.`}
+        {hands.length > 0 &&
+          ` Boards are counted from ${first.letter}'s side; in the table ${hands.map(({ letter }) => letter).join(", ")} counts from the other.`}
+      </p>
+      <ShotTable all={all} />
+    </section>
+  );
+}
