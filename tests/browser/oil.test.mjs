@@ -233,6 +233,7 @@ test("cover and finish change friction on oil, and say so where they do not", as
   await panel.getByRole("button", { name: "The usual figures" }).click();
   assert.equal((await keptLane(page)).friction, undefined);
   // The charts down the lane tell film and friction under the ball.
+  await fold(lane, "Charts by distance").click();
   assert.equal(await lane.getByRole("img", { name: "Oil under the ball by distance" }).count(), 1);
   await oil.locator("select").first().selectOption("zones");
   assert.equal(await friction.count(), 0);
