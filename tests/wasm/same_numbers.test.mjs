@@ -7,7 +7,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { test } from "node:test";
 import { fileURLToPath } from "node:url";
-import { Ball, initSync, link, Throws, unlink, why } from "../../www/pkg/pithball.js";
+import { Ball, initSync, link, oil_map, Throws, unlink, why } from "../../www/pkg/pithball.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const target = resolve(root, process.env.CARGO_TARGET_DIR ?? "target");
@@ -120,5 +120,11 @@ for (const name of ["opening.shot.json", "house-pattern.shot.json", "left-hander
     }
     assert.deepStrictEqual(throws.area(Float64Array.from(parts)), native("area", path));
     assert.equal(throws.area(Float64Array.of(1, 2)), null);
+  });
+}
+
+for (const path of files("oil", ".oil.json")) {
+  test(`an oil pattern gives the same bits: ${read(path).name}`, () => {
+    assert.deepStrictEqual(oil_map(read(path)), native("oil", path));
   });
 }

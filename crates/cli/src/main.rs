@@ -11,6 +11,7 @@ mod drill;
 mod files;
 mod ladder;
 mod link;
+mod oil;
 mod roll;
 mod schema;
 mod tables;
@@ -56,6 +57,8 @@ enum Command {
     Link(link::LinkArgs),
     /// Print the shot file that a link holds.
     Unlink(link::UnlinkArgs),
+    /// Look at an oil pattern: length, volume, ratio, and the film board by board.
+    Oil(oil::Args),
     /// Wear a lane's oil: what the same line does game after game.
     Wear(wear::Args),
     /// Print the JSON Schema of a file.
@@ -88,6 +91,7 @@ fn main() -> ExitCode {
         Command::Area(args) => area::run(&args),
         Command::Link(args) => link::link(&args),
         Command::Unlink(args) => link::unlink(&args),
+        Command::Oil(args) => oil::run(&args),
         Command::Wear(args) => wear::run(&args),
         Command::Schema(args) => Ok(schema::run(&args)),
     };

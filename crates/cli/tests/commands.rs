@@ -790,3 +790,23 @@ fn area_is_told_of_a_shot_that_misses_and_refuses_one_that_cannot_be_thrown() {
     let off = folder.write("off.shot.json", replaced(&opening(), "\"board\": 24", "\"board\": 40"));
     refused(&["area", &off], &["off.shot.json", "release.board", "40"]);
 }
+
+#[test]
+fn oil_prints_length_volume_ratio_and_film() {
+    let path = scenario("oil/house.oil.json").to_string_lossy().into_owned();
+    let oil = json(&["oil", &path, "--json"]);
+    let number = |pointer: &str| oil.pointer(pointer).and_then(Value::as_f64).expect(pointer);
+    assert_eq!(number("/length_ft"), 40.0);
+    assert!((number("/volume_ml") - 24.0).abs() < 1e-9 && (number("/ratio") - 10.0).abs() < 1e-9);
+    // The cells are the volume: each a board of 41.5/39 in wide and a foot long.
+    let cells = oil["cells_um"].as_array().expect("rows").iter().flat_map(|row| row.as_array().expect("boards"));
+    let sum_um: f64 = cells.map(|cell| cell.as_f64().expect("a film")).sum();
+    assert!((sum_um * 1e-4 * (41.5 / 39.0 * 2.54) * 30.48 - 24.0).abs() < 1e-9);
+    let told = said(&["oil", &path]);
+    for part in ["House", "40.0", "24.00", "10.00", "ratio", "right edge"] {
+        assert!(told.contains(part), "{part:?} is not in\n{told}");
+    }
+    let folder = Folder::new();
+    let wrong = folder.write("wrong.oil.json", "{ \"format\": \"pithball.oil/1\", \"name\": \"x\" }");
+    refused(&["oil", &wrong], &["wrong.oil.json", "pattern", "film_um"]);
+}
