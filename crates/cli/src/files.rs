@@ -89,7 +89,7 @@ fn beside(shot: &Path, name: &str, place: &str) -> Result<PathBuf, Complaint> {
 
 /// The shot at `path` with its ball weighed as it is thrown.
 pub(crate) fn weighed_shot(path: &Path) -> Result<WeighedShot, Complaint> {
-    let (shot, read) = self::shot(path)?;
+    let (shot, read) = thrown(path)?;
     Ok(WeighedShot { weighed: weigh(&read.ball), ball: read.file, throw: shot.throw })
 }
 
