@@ -40,7 +40,7 @@ export function Charts({ t_s }: { t_s: ReadonlySignal<number> }) {
     <>
       <Phases roll={roll} />
       <details class="charts">
-        <summary>Charts by distance: {lines.map(({ name }) => name.toLowerCase()).join(", ")}</summary>
+        <summary>Charts by distance: speed, revs and {lines.length - 2} more</summary>
         <div class="charts-row">
           {lines.map((line) => (
             <Chart key={line.name} line={line} roll={roll} t_s={t_s} />
