@@ -85,6 +85,8 @@ test("four balls of the house side by side: numbers, differences, one scale, a f
     .evaluateAll((all) => all.map((path) => getComputedStyle(path).strokeDasharray));
   assert.equal(new Set(marks).size, 4);
   assert.equal(new Set(dashes).size, 4);
+  const close = compare.getByRole("img", { name: "The last third of the lane, closer" });
+  assert.equal(await close.locator("path.shot").count(), 4);
   assert.deepEqual(await accessibilityFaults(page), []);
   await shoot(page, "compare-desktop");
 
@@ -260,6 +262,25 @@ test("on a narrow screen the comparison stands below the list and nothing runs o
   assert.ok(wide <= NARROW.width, `${wide} px wide`);
   assert.deepEqual(await accessibilityFaults(page), []);
   await shoot(page, "compare-narrow");
+  await check();
+  await context.close();
+});
+
+test("the same hand: the same effort gives a ball of lower RG more revs; why it differs is told", async () => {
+  const { page, context, compare, check } = await shelfOpen();
+  await choose(page, "No. 1, simple", "No. 4, nested core");
+  const revs = async () => (await row(shots(page), "Revs at release")).map(({ value }) => value);
+  assert.deepEqual(await revs(), [300, 300]);
+  await compare.getByRole("button", { name: "Same effort" }).click();
+  const [first, second] = await revs();
+  assert.equal(first, 300);
+  assert.ok(second > 305, `${second}`);
+  await compare.getByText("Why B differs from A").click();
+  const why = compare.locator(".why");
+  await why.getByRole("table", { name: /^B, less A/ }).waitFor();
+  assert.match(await why.locator(".why-says").textContent(), /B/);
+  await compare.getByLabel("Each its own shot, as it was put there").check();
+  assert.deepEqual(await revs(), [300, 300]);
   await check();
   await context.close();
 });

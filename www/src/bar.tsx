@@ -19,6 +19,8 @@ export function Bar() {
   useEffect(() => {
     function press(event: KeyboardEvent) {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      // A text that is no part of the ball is undone by the browser, letter by letter.
+      if (event.target instanceof Element && event.target.closest("[data-own-undo]")) return;
       const key = event.key.toLowerCase();
       if (key === "z") {
         event.preventDefault();

@@ -3,7 +3,7 @@
 import type { Hand, Roll } from "../types";
 import type { Ground as GroundData } from "./ground";
 import { Ground, Rulers } from "./lane";
-import { line, type Place } from "./lane-frame";
+import { BOARD_IN, boardToX, line, type Place } from "./lane-frame";
 import { momentAt, sampleAfter } from "./moment";
 
 export interface OneShot {
@@ -33,7 +33,7 @@ const MARKS = [
 ];
 
 /** Where each path carries its mark, so that marks of paths that lie together do not. */
-const MARKED_FT = [53, 48, 43, 38];
+const MARKED_FT = [55, 50, 45, 40];
 
 export function ShotsDrawing(props: ShotsProps) {
   const { id, shots, place, t_s } = props;
@@ -56,6 +56,85 @@ export function ShotsDrawing(props: ShotsProps) {
       {shots.map((shot, i) => (
         <Mark key={shot.letter} shot={shot} at={i} place={place} t_s={t_s} />
       ))}
+    </svg>
+  );
+}
+
+const CLOSE_FROM_FT = 38;
+const CLOSE_TO_FT = 61;
+const CLOSE_LEFT_PX = 26;
+const CLOSE_FOOT_PX = 20;
+
+/** Lays the last third of the lane, as wide as the shots need it, into a box. */
+export function closePlace(shots: OneShot[], width_px: number, height_px: number): Place | null {
+  const xs = shots.flatMap(({ roll }) =>
+    roll.samples.flatMap(({ x_in, y_ft }) => (y_ft > CLOSE_FROM_FT && y_ft < CLOSE_TO_FT ? [x_in] : [])),
+  );
+  if (xs.length === 0) return null;
+  const from_in = Math.min(...xs) - 1.5 * BOARD_IN;
+  const to_in = Math.max(...xs) + 1.5 * BOARD_IN;
+  const px_ft = (width_px - CLOSE_LEFT_PX - 8) / (CLOSE_TO_FT - CLOSE_FROM_FT);
+  const px_in = (height_px - CLOSE_FOOT_PX) / (to_in - from_in);
+  return {
+    width_px,
+    height_px,
+    stretch: (px_in * 12) / px_ft,
+    at: (x_in, y_ft) => [CLOSE_LEFT_PX + (y_ft - CLOSE_FROM_FT) * px_ft, (x_in - from_in) * px_in],
+  };
+}
+
+/** The last third of the same picture, closer: `place` is that of `closePlace`. */
+export function CloseDrawing(props: ShotsProps) {
+  const { id, shots, hand, place, t_s, metric } = props;
+  const foot_px = place.height_px - CLOSE_FOOT_PX;
+  const board_px = Math.abs(place.at(BOARD_IN, 0)[1] - place.at(0, 0)[1]);
+  const every = board_px > 13 ? 1 : 5;
+  const boards = Array.from({ length: 39 }, (_, i) => i + 1).filter((board) => board % every === 0);
+  const marks = metric ? [12, 14, 16, 18] : [40, 45, 50, 55, 60];
+  return (
+    <svg
+      class="lane-drawing shots-drawing"
+      viewBox={`0 0 ${place.width_px} ${place.height_px}`}
+      width={place.width_px}
+      height={place.height_px}
+      role="img"
+      aria-labelledby={`${id}-title ${id}-desc`}
+    >
+      <title id={`${id}-title`}>{props.title}</title>
+      <desc id={`${id}-desc`}>{props.desc}</desc>
+      <clipPath id={`${id}-clip`}>
+        <rect x={CLOSE_LEFT_PX} width={place.width_px - CLOSE_LEFT_PX} height={foot_px} />
+      </clipPath>
+      <g clip-path={`url(#${id}-clip)`}>
+        <Ground {...props} />
+        {shots.map((shot, i) => (
+          <Path key={shot.letter} shot={shot} at={i} place={place} t_s={t_s} />
+        ))}
+        {shots.map((shot, i) => (
+          <Mark key={shot.letter} shot={shot} at={i} place={place} t_s={t_s} />
+        ))}
+      </g>
+      <g class="ruler">
+        {boards.map((board) => {
+          const [, y] = place.at(boardToX(board, hand), 0);
+          return y < 6 || y > foot_px - 2 ? null : (
+            <text key={board} class="board-number" x={CLOSE_LEFT_PX - 5} y={y + 4} text-anchor="end">
+              {board}
+            </text>
+          );
+        })}
+        {marks.map((mark, i) => (
+          <text
+            key={mark}
+            x={place.at(0, metric ? mark / 0.3048 : mark)[0]}
+            y={place.height_px - 5}
+            text-anchor="middle"
+          >
+            {mark}
+            {i === 0 ? (metric ? " m" : " ft") : ""}
+          </text>
+        ))}
+      </g>
     </svg>
   );
 }

@@ -23,6 +23,7 @@ export function EditForm({ seen, onDone }: { seen: Entry; onDone(): void }) {
   return (
     <form
       class="edit-form"
+      data-own-undo
       onSubmit={(event) => {
         event.preventDefault();
         onDone();

@@ -12,6 +12,7 @@ export function PutForm({ item }: { item: Item }) {
   return (
     <form
       class="put-form"
+      data-own-undo
       onSubmit={(event) => {
         event.preventDefault();
         void shelf.add(name.trim() || item.name, note, item.shot);

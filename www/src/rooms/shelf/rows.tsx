@@ -162,6 +162,10 @@ function Choose({ item }: { item: Item }) {
         disabled={full}
         onChange={() => {
           shelf.chosen.value = at >= 0 ? chosen.toSpliced(at, 1) : [...chosen, item.id];
+          shelf.said.value =
+            at >= 0
+              ? `${item.name} is out of the comparison.`
+              : `${item.name} is ${LETTERS[chosen.length]} in the comparison.`;
         }}
       />
       Compare<span class="visually-hidden"> {item.name}</span>

@@ -3,8 +3,10 @@ import "./compare.css";
 import { ShotKey } from "../../../draw/shots";
 import { useShelf } from "../../../shelf/shelf";
 import { useStore } from "../../../store";
+import { HandChoice } from "../../../why/same-hand";
 import { type Items, useChosen } from "../items";
 import { BallMap } from "./map";
+import { Reasons } from "./reasons";
 import { Sections } from "./sections";
 import { Shots } from "./shots";
 import { BallTable } from "./table";
@@ -15,7 +17,7 @@ export function Compare({ items }: { items: Items }) {
   const store = useStore();
   const shelf = useShelf();
   const chosen = useChosen(items);
-  const all = compareAll(store.wasm, chosen, shelf.sameShot.value);
+  const all = compareAll(store.wasm, chosen, shelf.sameShot.value, store.view.value.hand);
   return (
     <section class="compare" aria-labelledby="compare-name">
       <h3 id="compare-name" tabIndex={-1}>
@@ -96,7 +98,9 @@ export function Compare({ items }: { items: Items }) {
               same shot for all it takes A's, else it is thrown as the opening shot.
             </p>
           </fieldset>
+          {shelf.sameShot.value && all.length > 1 && <HandChoice />}
           <Shots all={all} />
+          <Reasons all={all} />
           <Sections all={all} />
           <section class="compare-part" aria-labelledby="compare-balls">
             <h4 id="compare-balls">The balls</h4>

@@ -2,7 +2,7 @@ import { useMemo } from "preact/hooks";
 import { groundOf } from "../../../draw/ground";
 import { place } from "../../../draw/lane-frame";
 import { endOf, momentAt } from "../../../draw/moment";
-import { type OneShot, ShotsDrawing } from "../../../draw/shots";
+import { CloseDrawing, closePlace, type OneShot, ShotsDrawing } from "../../../draw/shots";
 import { useSize } from "../../../draw/use-size";
 import { useStore } from "../../../store";
 import { reading, sentenceIn } from "../../../units";
@@ -21,6 +21,7 @@ export function Shots({ all }: { all: Compared[] }) {
   const shots: OneShot[] = all.flatMap(({ letter, roll }) => (roll ? [{ letter, roll }] : []));
   const end_s = Math.max(0, ...shots.map(({ roll }) => endOf(roll)));
   const player = usePlayer(end_s, box);
+  const [closeBox, closeSize] = useSize<HTMLDivElement>();
   const [first] = all;
   const lane = first?.shot.lane;
   const ground = useMemo(() => (lane ? groundOf(store.wasm, lane) : { tints: [], oil_end_ft: null }), [lane]);
@@ -32,6 +33,15 @@ export function Shots({ all }: { all: Compared[] }) {
     const moment = momentAt(roll, player.t_s);
     return moment ? [`${letter} ${reading(moment.y_ft, "distance", units)}`] : [];
   });
+  const close =
+    closeSize && closeSize.width_px > 0 && closePlace(shots, closeSize.width_px, closeSize.height_px);
+  const common = {
+    shots,
+    hand: first.shot.hand,
+    ground,
+    t_s: player.t_s >= end_s ? null : player.t_s,
+    metric: units === "metric",
+  };
   const others = onOtherLanes(all);
   const hands = all.filter(({ shot }) => shot.hand !== first.shot.hand);
   return (
@@ -53,15 +63,22 @@ export function Shots({ all }: { all: Compared[] }) {
       <div class="compare-lane" ref={box}>
         {layout && (
           <ShotsDrawing
+            {...common}
             id="compare-lane"
-            shots={shots}
-            hand={first.shot.hand}
-            ground={ground}
             place={layout}
-            t_s={player.t_s >= end_s ? null : player.t_s}
-            metric={units === "metric"}
             title={`${shots.length === 1 ? "One shot" : `${shots.length} shots`} on one lane, from above`}
             desc={said.join(" ")}
+          />
+        )}
+      </div>
+      <div class="compare-close" ref={closeBox}>
+        {close && (
+          <CloseDrawing
+            {...common}
+            id="compare-close"
+            place={close}
+            title="The last third of the lane, closer"
+            desc={said.slice(1).join(" ")}
           />
         )}
       </div>
@@ -71,7 +88,8 @@ export function Shots({ all }: { all: Compared[] }) {
         place={[reading(player.t_s, "time", units), ...now].join(", ")}
       />
       <p class="fine-print">
-        {layout && `Drawn ${layout.stretch.toFixed(1)} times too wide. `}
+        {layout && `Drawn ${layout.stretch.toFixed(1)} times too wide`}
+        {close ? `, closer up ${close.stretch.toFixed(1)} times. ` : ". "}
         All leave the foul line at the same moment; a mark rides with each ball.
         {others.length > 0 &&
           ` The lane drawn is ${first.letter}'s; ${others.map(({ letter }) => letter).join(", ")} rolled on another.`}

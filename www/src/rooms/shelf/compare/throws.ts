@@ -1,8 +1,9 @@
 // Those chosen, each thrown: as it was put on the shelf, or as the first is.
 
 import { type Measured, measured, rolled, type WholeShot } from "../../../shelf/measured";
-import { isProblem } from "../../../store";
+import { type Doc, isProblem, type Shot, type View } from "../../../store";
 import type { Problem, Roll, WasmModule } from "../../../types";
+import { sameHand } from "../../../why/same-hand";
 import type { Item } from "../items";
 import { LETTERS } from "../letters";
 
@@ -11,6 +12,8 @@ export interface Compared {
   item: Item;
   /** The ball and how it is thrown here. */
   shot: WholeShot;
+  /** The same before the hand's effort is shared out. */
+  thrown: WholeShot;
   found: Measured;
   /** null where the shot cannot be followed, and then why. */
   roll: Roll | null;
@@ -31,11 +34,29 @@ function thrownAs(item: Item, first: Item): WholeShot {
   return { ...item.shot, hand, release, lane };
 }
 
-export function compareAll(wasm: WasmModule, chosen: Item[], sameShot: boolean): Compared[] {
+export const docOf = ({ ball, ...shot }: WholeShot): Doc => ({ ball, shot: shot as Shot });
+
+/** The shot as the hand of the first throws this ball; as it is where that cannot be told. */
+function fromHand(wasm: WasmModule, first: WholeShot, shot: WholeShot, hand: View["hand"]): WholeShot {
+  try {
+    return { ...shot, release: sameHand(wasm, docOf(first), docOf(shot), hand).release };
+  } catch (error) {
+    if (isProblem(error)) return shot;
+    throw error;
+  }
+}
+
+export function compareAll(
+  wasm: WasmModule,
+  chosen: Item[],
+  sameShot: boolean,
+  hand: View["hand"],
+): Compared[] {
   const [first] = chosen;
   if (!first) return [];
   return chosen.flatMap((item, i) => {
-    const shot = sameShot && i > 0 ? thrownAs(item, first) : item.shot;
+    const thrown = sameShot && i > 0 ? thrownAs(item, first) : item.shot;
+    const shot = sameShot && i > 0 ? fromHand(wasm, first.shot, thrown, hand) : thrown;
     const found = measured(wasm, shot);
     // What stands on the shelf has been read and found right; it may still not be drilled as another is.
     const made = isProblem(found) ? measured(wasm, item.shot) : found;
@@ -46,6 +67,7 @@ export function compareAll(wasm: WasmModule, chosen: Item[], sameShot: boolean):
         letter: LETTERS[i] ?? "",
         item,
         shot,
+        thrown,
         found: made,
         roll: isProblem(roll) ? null : roll,
         problem: isProblem(roll) ? roll : null,
