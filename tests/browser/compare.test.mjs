@@ -142,7 +142,7 @@ test("releases of one ball: apart with each its own shot, one and the same with 
   await put("Slower");
   await choose(page, "As it is", "Slower");
   await compare.getByText("these are one and the same ball").waitFor();
-  await compare.getByText("B rolls as A does.", { exact: true }).waitFor();
+  await compare.locator(".compare-says").getByText("B rolls as A does.").waitFor();
   assert.deepEqual(
     (await row(shots(page), "Speed at release")).map(({ value }) => value),
     [17.5, 17.5],
