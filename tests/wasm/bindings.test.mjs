@@ -12,7 +12,10 @@ import {
   read_oil,
   read_shelf,
   read_shot,
+  same_effort_revs_rpm,
+  Throws,
   unlink,
+  why,
 } from "../../www/pkg/pithball.js";
 
 const root = new URL("../../", import.meta.url);
@@ -260,4 +263,28 @@ test("a drilled ball: cover without inserts, drilled afresh from what it was, un
     "drilling.thumb.middle_span_in",
     "spans that differ by more than the fingers are apart",
   );
+});
+
+test("shots that are compared or thrown again have their ball inside, and a mistake says in which", () => {
+  const whole = { ...JSON.parse(opening), ball: JSON.parse(nested) };
+  const fast = { ...whole, release: { ...whole.release, speed_mph: 41 } };
+  const path = '"../balls/no-3-three-piece.ball.json"';
+  check(() => why(opening, whole, false, "A", "B"), "ball", path);
+  check(() => why(fast, whole, false, "A", "B"), "release.speed_mph", "41");
+  check(() => new Throws(opening), "ball", path);
+  check(() => new Throws(fast), "release.speed_mph", "41");
+  const off = { ...whole, layout: { ...whole.layout, pin_to_pap_in: 13.5 } };
+  check(() => why(whole, off, false, "A", "B"), "b.layout.pin_to_pap_in", "13.5");
+  check(() => why(off, whole, false, "A", "B"), "a.layout.pin_to_pap_in", "13.5");
+  check(() => new Throws(off), "layout.pin_to_pap_in", "13.5");
+});
+
+test("a shot thrown by the same hand has its own revs; the sentence calls the shots as asked", () => {
+  const whole = { ...JSON.parse(opening), ball: JSON.parse(nested) };
+  const simple = { ...whole, ball: JSON.parse(text("balls/no-1-simple.ball.json")) };
+  assert.equal(same_effort_revs_rpm(whole, whole), whole.release.revs_rpm);
+  const told = why(whole, simple, true, "this", "that");
+  assert.equal(told.b.revs_rpm, same_effort_revs_rpm(whole, simple));
+  assert.ok(told.b.revs_rpm < whole.release.revs_rpm, "a higher RG leaves with fewer revs");
+  assert.match(told.sentence, /^that, against this, /);
 });
