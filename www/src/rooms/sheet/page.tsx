@@ -11,9 +11,9 @@ import { Cautions } from "./cautions";
 import { Links } from "./links";
 import { Numbers } from "./numbers";
 import type { Paper } from "./paper";
-import { type Told, useMiddle, usePlain } from "./told";
+import { type Told, useMiddle } from "./told";
 import { Weights } from "./weights";
-import { drillingWords, releaseWords, shorten, whyEither, whyThis } from "./words";
+import { drillingWords, releaseWords, shorten } from "./words";
 
 export interface PageProps {
   bench: Told & { shot: Shot };
@@ -22,6 +22,8 @@ export interface PageProps {
   otherName: string;
   /** The ball on the bench at other weights; undefined where they are not asked for or cannot be had. */
   ladder: Ladder | null | undefined;
+  /** Why this one, or which of the two. */
+  lines: string[];
   paper: Paper;
   bowler: string;
   date: string;
@@ -33,7 +35,7 @@ const MOST_NAMES = 48;
 const MOST_NOTE = 200;
 
 /** The page as it is printed, and shown on the screen. */
-export function Page({ bench, other, otherName, ladder, paper, bowler, date }: PageProps) {
+export function Page({ bench, other, otherName, ladder, lines, paper, bowler, date }: PageProps) {
   const { wasm, view } = useStore();
   const { units } = view.value;
   const { shot, file, drilled } = bench;
@@ -82,17 +84,24 @@ export function Page({ bench, other, otherName, ladder, paper, bowler, date }: P
         <h4 id="sheet-shot">On the lane</h4>
         <p class="sheet-small">{releaseWords(wasm, shot, units)}.</p>
         {balls.map((told, n) => (
-          <Lane key={n} letter={other ? letter(n) : null} told={told} shot={shot} units={units} />
+          <Lane
+            key={n}
+            letter={other ? letter(n) : null}
+            told={told}
+            shot={shot}
+            units={units}
+            height_px={other ? 94 : paper === "A4" ? 150 : 122}
+          />
         ))}
       </section>
       <div class="sheet-columns">
         <section class="sheet-why" aria-labelledby="sheet-why">
           <h4 id="sheet-why">{other ? "Which for this bowler" : "Why this ball for this bowler"}</h4>
-          {other ? (
-            <Lines lines={whyEither(bench, other, units)} />
-          ) : (
-            <Why told={bench} shot={shot} units={units} />
-          )}
+          <ul>
+            {lines.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
         </section>
         {ladder !== undefined && <Weights told={bench} ladder={ladder} units={units} />}
         <Links balls={balls} shot={shot} />
@@ -156,10 +165,11 @@ interface LaneProps {
   shot: Shot;
   letter: string | null;
   units: Units;
+  height_px: number;
 }
 
 /** The lane from above, and in words. */
-function Lane({ told, shot, letter, units }: LaneProps) {
+function Lane({ told, shot, letter, units, height_px }: LaneProps) {
   const { wasm } = useStore();
   const said = whatHappened(told.roll, shot.hand, units);
   return (
@@ -175,7 +185,7 @@ function Lane({ told, shot, letter, units }: LaneProps) {
           roll={told.roll}
           hand={shot.hand}
           ground={groundOf(wasm, shot.lane)}
-          place={place(700, letter ? 94 : 150)}
+          place={place(700, height_px)}
           t_s={null}
           metric={units === "metric"}
           title="The lane from above"
@@ -183,19 +193,5 @@ function Lane({ told, shot, letter, units }: LaneProps) {
         />
       </section>
     </figure>
-  );
-}
-
-function Why({ told, shot, units }: { told: Told; shot: Shot; units: Units }) {
-  return <Lines lines={whyThis(told, usePlain(told, shot), units)} />;
-}
-
-function Lines({ lines }: { lines: string[] }) {
-  return (
-    <ul>
-      {lines.map((line) => (
-        <li key={line}>{line}</li>
-      ))}
-    </ul>
   );
 }

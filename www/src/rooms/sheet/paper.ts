@@ -8,6 +8,17 @@ export function usualPaper(): Paper {
   return /-(US|CA|MX|PH)$/i.test(navigator.language) ? "Letter" : "A4";
 }
 
+/** The browser names a printed file after the page's title. */
+export function useTitle(title: string): void {
+  useLayoutEffect(() => {
+    const before = document.title;
+    document.title = title;
+    return () => {
+      document.title = before;
+    };
+  }, [title]);
+}
+
 /** Margins are the sheet's own, so that the browser adds neither its own nor date and address. */
 export function usePaper(paper: Paper): void {
   useLayoutEffect(() => {

@@ -2,16 +2,19 @@ import "./sheet.css";
 import { useSignal } from "@preact/signals";
 import { Said } from "../../parts/said";
 import { isProblem, useStore } from "../../store";
+import { sentenceIn } from "../../units";
 import { partNames } from "../saw/parts";
 import { type Item, type Items, useItems } from "../shelf/items";
 import { Page } from "./page";
-import { type Paper, usePaper, usualPaper } from "./paper";
-import { useBench, useLadder, useOther } from "./told";
+import { type Paper, usePaper, useTitle, usualPaper } from "./paper";
+import { useBench, useLadder, useOther, usePlain, useWhy } from "./told";
+import { whyEither, whyThis } from "./words";
 
 /** A page to hand over: what is in the ball and what it does for this bowler. */
 export function Sheet() {
   const store = useStore();
   const bench = useBench();
+  const { units } = store.view.value;
   const bowler = useSignal("");
   const date = useSignal(new Date().toLocaleDateString("en-GB", { dateStyle: "long" }));
   const paper = useSignal<Paper>(usualPaper());
@@ -21,8 +24,19 @@ export function Sheet() {
   const part = useSignal(1);
   const other = useOther(against?.shot.ball ?? null, bench.shot);
   const changed = part.value <= bench.file.pieces.length ? part.value : 0;
-  const { ladder, pending } = useLadder(bench.file, against ? null : changed);
+  const ladder = useLadder(bench.file, against ? null : changed);
+  const rival = other && !isProblem(other) ? other : null;
+  const plain = usePlain(bench, bench.shot);
+  const why = useWhy(
+    rival ?? plain ?? bench,
+    bench,
+    bench.shot,
+    rival ? ["B", "A"] : ["one without a core", "This ball"],
+  );
+  const because = why.found ? sentenceIn(why.found.sentence, units) : "";
+  const lines = rival ? whyEither(bench, rival, because, units) : whyThis(bench, plain, because, units);
   usePaper(paper.value);
+  useTitle(`Sheet: ${[bench.file.name, ...(rival && against ? [against.name] : [])].join(" and ")}`);
   const { ballProblem, shotProblem } = store.derived.value;
   const wrong = ballProblem ?? shotProblem;
   return (
@@ -83,7 +97,7 @@ export function Sheet() {
             </select>
           </label>
         )}
-        <button type="button" disabled={pending} onClick={() => print()}>
+        <button type="button" disabled={ladder.pending || why.pending} onClick={() => print()}>
           Print…
         </button>
         <p class="hint">
@@ -104,9 +118,10 @@ export function Sheet() {
       </form>
       <Page
         bench={bench}
-        other={isProblem(other) ? null : other}
+        other={rival}
         otherName={against?.name ?? ""}
-        ladder={ladder || pending ? ladder : undefined}
+        ladder={ladder.found || ladder.pending ? ladder.found : undefined}
+        lines={lines}
         paper={paper.value}
         bowler={bowler.value}
         date={date.value}

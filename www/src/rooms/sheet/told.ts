@@ -2,6 +2,7 @@
 
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
+import { wholeShot } from "../../share/link";
 import { isProblem, type Shot, useStore } from "../../store";
 import type {
   BallFile,
@@ -14,7 +15,9 @@ import type {
   WasmBall,
   WasmModule,
   Weighed,
+  WhyTold,
 } from "../../types";
+import type { JobList, JobName } from "../../worker";
 
 /** A ball, and the shot of the sheet rolled with it. */
 export interface Told {
@@ -103,25 +106,58 @@ function plainBall({ file, weighed }: Told): BallFile {
 }
 
 /** The ball at other weights by the density of one part; null until it is worked out, or where it cannot be. */
-export function useLadder(file: BallFile, part: number | null): { ladder: Ladder | null; pending: boolean } {
+export function useLadder(file: BallFile, part: number | null): Asked<Ladder> {
+  const asked = useMemo(
+    () => (part === null ? null : { ball: file, parts: [part], by_size: false }),
+    [file, part],
+  );
+  return useAsked("ladder", asked);
+}
+
+/** Why the second differs from the first, with the same revs. */
+export function useWhy(a: Told, b: Told, shot: Shot, labels: [string, string]): Asked<WhyTold> {
+  const asked = useMemo(
+    () => ({
+      a: wholeShot({ ball: a.file, shot }),
+      b: wholeShot({ ball: b.file, shot }),
+      same_effort: false,
+      labels,
+    }),
+    [a.file, b.file, shot, ...labels],
+  );
+  return useAsked("why", asked);
+}
+
+/** What a worker is asked for: null until it answers, or where it cannot be had. */
+export interface Asked<T> {
+  found: T | null;
+  pending: boolean;
+}
+
+function useAsked<Name extends JobName>(
+  job: Name,
+  asked: Parameters<JobList[Name]>[0] | null,
+): Asked<ReturnType<JobList[Name]>> {
   const store = useStore();
   const jobs = useJobs();
-  const [found, setFound] = useState<{ file: BallFile; part: number; ladder: Ladder | null } | null>(null);
-  const known = found?.file === file && found.part === part;
+  const [answer, setAnswer] = useState<{ asked: unknown; found: ReturnType<JobList[Name]> | null } | null>(
+    null,
+  );
+  const known = answer?.asked === asked;
   useEffect(() => {
-    if (part === null) return undefined;
+    if (asked === null) return undefined;
     const stop = new AbortController();
-    jobs.run("ladder", { ball: file, parts: [part], by_size: false }, stop.signal).then(
-      (ladder) => setFound({ file, part, ladder }),
+    jobs.run(job, asked, stop.signal).then(
+      (found) => setAnswer({ asked, found }),
       (error) => {
         if (stop.signal.aborted) return;
-        setFound({ file, part, ladder: null });
+        setAnswer({ asked, found: null });
         if (!isProblem(error)) store.fail(error);
       },
     );
     return () => stop.abort();
-  }, [file, part]);
-  return { ladder: known ? found.ladder : null, pending: part !== null && !known };
+  }, [asked]);
+  return { found: known ? answer.found : null, pending: asked !== null && !known };
 }
 
 function orProblem<T>(make: () => T): T | Problem {

@@ -14,7 +14,7 @@ export const shorten = (text: string, most: number): string => {
 /** Where published studies, as reported, found most strikes: boards and entry angle. */
 const POCKET = { from_board: 17, to_board: 18.5, from_deg: 4, to_deg: 6 };
 /** Differences smaller than these are told as none. */
-const SAME = { board: 0.05, deg: 0.05, ft: 0.05, in: 0.005, lb: 0.005 };
+const SAME = { ft: 0.05, rg_in: 0.0005 };
 
 const tenths = (value: number): string => digits(value, 1);
 const boards = (value: number): string => `${tenths(value)} ${tenths(value) === "1.0" ? "board" : "boards"}`;
@@ -63,14 +63,12 @@ export function drillingWords(
   ];
 }
 
-/** What one ball does for this release. */
-export function whyThis(told: Told, plain: Told | null, units: Units): string[] {
-  return [
-    pocket(told.roll),
-    ...(plain ? [core(told, plain, units)] : []),
-    flare(told.roll, units),
-    rolling(told.roll, units),
-  ].filter((text) => text !== "");
+/** What one ball does for this release; `why` tells what its core adds. */
+export function whyThis(told: Told, plain: Told | null, why: string, units: Units): string[] {
+  const core = plain ? `${without(plain, units)} ${why}` : "";
+  return [pocket(told.roll), core.trim(), flare(told.roll, units), rolling(told.roll, units)].filter(
+    (text) => text !== "",
+  );
 }
 
 /** How it comes in, held against where strikes are found. */
@@ -87,20 +85,13 @@ function pocket({ summary }: Roll): string {
   return `Boards ${tenths(POCKET.from_board)} to ${tenths(POCKET.to_board)} at ${POCKET.from_deg}° to ${POCKET.to_deg}° strike best (published studies, as reported). ${there}`;
 }
 
-/** What the core does: the same shot without one. */
-function core({ roll }: Told, plain: Told, units: Units): string {
-  const [here, there] = [roll.summary, plain.roll.summary];
-  const alike = `A ball of one material, as large and of ${reading(plain.weighed.weight_lb, "weight", units)},`;
-  if (there.entry_angle_deg === null || there.board_at_pins === null) {
-    return here.board_at_pins === null
-      ? ""
-      : `${alike} would not reach the pins with this release: the core does that.`;
-  }
-  const would = `${alike} would come in at ${tenths(there.entry_angle_deg)}° on board ${tenths(there.board_at_pins)} with this release`;
-  if (here.entry_angle_deg === null || here.board_at_pins === null) return `${would}.`;
-  const moved = here.board_at_pins - there.board_at_pins;
-  if (Math.abs(moved) < SAME.board) return `${would}: here the core changes the board by less than a tenth.`;
-  return `${would}: the core makes it hook ${boards(Math.abs(moved))} ${moved > 0 ? "more" : "less"}.`;
+/** The same shot without a core. */
+function without({ roll, weighed }: Told, units: Units): string {
+  const { entry_angle_deg: angle, board_at_pins: board } = roll.summary;
+  const alike = `A ball of one material, as large and of ${reading(weighed.weight_lb, "weight", units)},`;
+  return angle === null || board === null
+    ? `${alike} would not reach the pins with this release.`
+    : `${alike} would come in at ${tenths(angle)}° on board ${tenths(board)} with this release.`;
 }
 
 function flare({ summary }: Roll, units: Units): string {
@@ -119,37 +110,14 @@ function rolling({ summary }: Roll, units: Units): string {
   return `It rolls without slip from ${reading(roll_start_ft, "distance", units)} on: from there its direction hardly changes.`;
 }
 
-/** Two balls, the same release. */
-export function whyEither(a: Told, b: Told, units: Units): string[] {
+/** Two balls, the same release; `why` tells what makes the difference. */
+export function whyEither(a: Told, b: Told, why: string, units: Units): string[] {
   return [
     "Both with the same release, layout and lane.",
-    path(a, b, units),
+    why,
     phases(a, b, units),
     numbers(a, b, units),
   ].filter((text) => text !== "");
-}
-
-function path(a: Told, b: Told, units: Units): string {
-  const [here, there] = [a.roll.summary, b.roll.summary];
-  if (here.board_at_pins === null || there.board_at_pins === null) {
-    const arrives =
-      here.board_at_pins !== null
-        ? "Only A reaches"
-        : there.board_at_pins !== null
-          ? "Only B reaches"
-          : "Neither reaches";
-    return `${arrives} the pins with it.`;
-  }
-  const moved = here.board_at_pins - there.board_at_pins;
-  const steeper = (here.entry_angle_deg ?? 0) - (there.entry_angle_deg ?? 0);
-  const parts = [
-    Math.abs(moved) >= SAME.board && `hooks ${boards(Math.abs(moved))} ${moved > 0 ? "more" : "less"} than B`,
-    Math.abs(steeper) >= SAME.deg &&
-      `comes in ${reading(Math.abs(steeper), "angle", units)} ${steeper > 0 ? "steeper" : "flatter"}`,
-  ].filter((text) => text !== false);
-  return parts.length === 0
-    ? "They come in alike, to the tenth of a board and of a degree."
-    : `A ${parts.join(" and ")}.`;
 }
 
 function phases(a: Told, b: Told, units: Units): string {
@@ -169,9 +137,9 @@ function numbers(a: Told, b: Told, units: Units): string {
   const rg = a.weighed.rg_in.low - b.weighed.rg_in.low;
   const differential = a.weighed.differential_in - b.weighed.differential_in;
   const parts = [
-    Math.abs(rg) >= SAME.in / 10 &&
+    Math.abs(rg) >= SAME.rg_in &&
       `its RG is ${reading(Math.abs(rg), "rg", units)} ${rg < 0 ? "lower, so it is easier to spin up" : "higher, so it is harder to spin up"}`,
-    Math.abs(differential) >= SAME.in / 10 &&
+    Math.abs(differential) >= SAME.rg_in &&
       `its differential is ${reading(Math.abs(differential), "rg", units)} ${differential > 0 ? "larger" : "smaller"}`,
   ].filter((text) => text !== false);
   const bands = `the track of A spreads over ${number(a.roll.summary.flare_in ?? 0, "size", units)} and of B over ${reading(b.roll.summary.flare_in ?? 0, "size", units)}`;
