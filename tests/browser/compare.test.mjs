@@ -207,7 +207,7 @@ test("oil and drilling come along: kept, thrown, handed out and put on the bench
     mimeType: "application/json",
     buffer: Buffer.from(JSON.stringify(shot)),
   });
-  await page.getByRole("heading", { name: "Drilled, on oil" }).waitFor();
+  await page.getByText("1 put on the shelf from whole.shot.json.").waitFor();
   await reload();
   await nav(page, "Shelf");
   const entry = page.locator("[data-entry]");

@@ -1,6 +1,7 @@
 // What the module says about a ball as it is thrown and about its shot, once for
 // each content and not again.
 
+import { signal } from "@preact/signals";
 import { isProblem } from "../store";
 import type {
   BallFile,
@@ -35,6 +36,10 @@ const MOST_KNOWN = 2000;
 /** Finds by key, and once there is too much lets go of the oldest. */
 class Known<T> {
   private readonly found = new Map<string, T | Problem>();
+
+  peek(key: string): T | Problem | undefined {
+    return this.found.get(key);
+  }
 
   get(key: string, find: () => T): T | Problem {
     const before = this.found.get(key);
@@ -72,7 +77,8 @@ function withBall<T>(wasm: WasmModule, shot: WholeShot, work: (ball: WasmBall) =
   }
 }
 
-function makeBall(wasm: WasmModule, file: BallFile): WasmBall {
+/** The ball of a shot file; a problem has its place in that file. */
+export function makeBall(wasm: WasmModule, file: BallFile): WasmBall {
   try {
     return new wasm.Ball(file);
   } catch (error) {
@@ -83,9 +89,15 @@ function makeBall(wasm: WasmModule, file: BallFile): WasmBall {
 
 /** All that the ball as thrown depends on; speed and lane are not among it. */
 function ballKey(shot: WholeShot): string {
+  const before = keys.get(shot);
+  if (before !== undefined) return before;
   const { ball, hand, layout } = shot;
-  return JSON.stringify("drilling" in shot ? [ball, hand, layout, shot.drilling] : [ball]);
+  const key = JSON.stringify("drilling" in shot ? [ball, hand, layout, shot.drilling] : [ball]);
+  keys.set(shot, key);
+  return key;
 }
+/** Shots are never changed in place, so that one has one key. */
+const keys = new WeakMap<WholeShot, string>();
 
 /** The ball's numbers and its cut; a problem where it cannot be made. */
 export function measured(wasm: WasmModule, shot: WholeShot): Measured | Problem {
@@ -96,6 +108,58 @@ export function measured(wasm: WasmModule, shot: WholeShot): Measured | Problem 
       section: ball.section([1, 0, 0], 0),
     })),
   );
+}
+
+/** What one stretch of the page's work may spend on measuring, so that it answers meanwhile. */
+const STRETCH_MS = 24;
+/** How often what was measured in the background is shown. */
+const SHOWN_MS = 250;
+
+const waiting = new Map<string, WholeShot>();
+const rounds = signal(0);
+let spent_ms = 0;
+let shown_ms = 0;
+let timer = 0;
+
+/**
+ * The same for one of many: null while it has to wait, and the part of the page
+ * that asked is drawn again once there is more to show.
+ */
+export function measuredSoon(wasm: WasmModule, shot: WholeShot): Measured | Problem | null {
+  const key = ballKey(shot);
+  const before = balls.peek(key);
+  if (before !== undefined) return before;
+  if (spent_ms > STRETCH_MS) {
+    waiting.set(key, shot);
+    void rounds.value;
+  }
+  if (timer === 0) timer = setTimeout(measureOn, 0, wasm);
+  return spent_ms > STRETCH_MS ? null : timed(() => measured(wasm, shot));
+}
+
+function timed<T>(work: () => T): T {
+  const begun = performance.now();
+  try {
+    return work();
+  } finally {
+    spent_ms += performance.now() - begun;
+  }
+}
+
+function measureOn(wasm: WasmModule): void {
+  timer = 0;
+  spent_ms = 0;
+  for (const [key, shot] of waiting) {
+    if (spent_ms > STRETCH_MS) break;
+    waiting.delete(key);
+    timed(() => measured(wasm, shot));
+  }
+  if (waiting.size > 0) timer = setTimeout(measureOn, 0, wasm);
+  const now = performance.now();
+  if (spent_ms > 0 && (waiting.size === 0 || now - shown_ms > SHOWN_MS)) {
+    shown_ms = now;
+    rounds.value += 1;
+  }
 }
 
 /** The ball cut along any plane. */

@@ -3,7 +3,7 @@
 
 import { isProblem } from "../store";
 import type { Problem, ShelfEntry, WasmModule } from "../types";
-import { measured, type WholeShot } from "./measured";
+import { makeBall, type WholeShot } from "./measured";
 
 /** One record of the store: the shot as text, so that it comes back as it was put there. */
 export interface Kept {
@@ -75,9 +75,8 @@ export function readShot(wasm: WasmModule, text: string): WholeShot | Problem {
     const { ball, lane } = shot;
     if (typeof ball === "string") return elsewhere("ball", ball);
     if ("oil" in lane && typeof lane.oil === "string") return elsewhere("oil", lane.oil);
-    const whole = { ...shot, ball };
-    const found = measured(wasm, whole);
-    return isProblem(found) ? found : whole;
+    makeBall(wasm, ball).free();
+    return { ...shot, ball };
   } catch (error) {
     if (isProblem(error)) return error;
     throw error;

@@ -1,7 +1,7 @@
 // The shelf as the page shows it. Every change is kept at once; one that the
 // browser cannot keep stays here, says so, and can be saved to a file.
 
-import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
+import { batch, computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import { describe, isProblem } from "../store";
@@ -134,19 +134,23 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
       for (const entry of wanted) show(entry.id, { ...entry, unkept: MEMORY_ONLY });
       return null;
     }
-    for (const entry of wanted) show(entry.id, { ...entry, unkept: BEING_KEPT });
+    batch(() => {
+      for (const entry of wanted) show(entry.id, { ...entry, unkept: BEING_KEPT });
+    });
     let beside: string | null = null;
     try {
       const done = await cupboard.put(wanted.map((entry) => ({ kept: toKept(entry), basis: entry.rev })));
-      for (const [i, entry] of wanted.entries()) {
-        const record = done[i];
-        if (!record) continue;
-        if (record.id !== entry.id) {
-          beside = entry.name;
-          show(entry.id, null);
+      batch(() => {
+        for (const [i, entry] of wanted.entries()) {
+          const record = done[i];
+          if (!record) continue;
+          if (record.id !== entry.id) {
+            beside = entry.name;
+            show(entry.id, null);
+          }
+          show(record.id, { ...entry, id: record.id, rev: record.rev, unkept: null });
         }
-        show(record.id, { ...entry, id: record.id, rev: record.rev, unkept: null });
-      }
+      });
       others?.postMessage("changed");
       if (beside !== null) await refresh();
     } catch (error) {

@@ -1,7 +1,7 @@
 // The orders the shelf can stand in.
 
 import { signal } from "@preact/signals";
-import { measured } from "../../shelf/measured";
+import { measuredSoon } from "../../shelf/measured";
 import type { Entry } from "../../shelf/record";
 import { isProblem } from "../../store";
 import type { WasmModule, Weighed } from "../../types";
@@ -30,8 +30,8 @@ export function inOrder(wasm: WasmModule, entries: Entry[], by: Order): Entry[] 
   const number = BY_NUMBER[by];
   if (!number) return entries.toSorted((a, b) => a.name.localeCompare(b.name, "en", { numeric: true }));
   const value = ({ shot }: Entry) => {
-    const found = measured(wasm, shot);
-    return isProblem(found) ? Number.POSITIVE_INFINITY : number(found.weighed);
+    const found = measuredSoon(wasm, shot);
+    return found === null || isProblem(found) ? Number.POSITIVE_INFINITY : number(found.weighed);
   };
   return entries.toSorted((a, b) => value(a) - value(b));
 }

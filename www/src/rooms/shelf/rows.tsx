@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import { SectionDrawing } from "../../parts/section-drawing";
-import { measured } from "../../shelf/measured";
+import { measuredSoon } from "../../shelf/measured";
 import type { Broken, Entry } from "../../shelf/record";
 import { MOST_CHOSEN, useShelf } from "../../shelf/shelf";
 import { isProblem, useStore } from "../../store";
@@ -121,15 +121,17 @@ function TakeOff({ one }: { one: Entry | Broken }) {
 
 function Picture({ item }: { item: Item }) {
   const store = useStore();
-  const found = measured(store.wasm, item.shot);
-  if (isProblem(found)) return null;
+  const found = measuredSoon(store.wasm, item.shot);
+  // Holds its place while it has to wait.
+  if (found === null || isProblem(found)) return <span class="row-waits" />;
   return <SectionDrawing section={found.section} diameter_in={item.shot.ball.diameter_in} />;
 }
 
 function Numbers({ item }: { item: Item }) {
   const store = useStore();
   const units = store.view.value.units;
-  const found = measured(store.wasm, item.shot);
+  const found = measuredSoon(store.wasm, item.shot);
+  if (found === null) return <p class="row-numbers">being measured…</p>;
   if (isProblem(found)) return <p class="says says-wrong">{found.message}</p>;
   const { weight_lb, rg_in, differential_in } = found.weighed;
   return (

@@ -1,5 +1,5 @@
 import { DIFFERENTIAL, RG, RG_LIMITS_FROM_LB } from "../../../limits";
-import { measured } from "../../../shelf/measured";
+import { measuredSoon } from "../../../shelf/measured";
 import { useShelf } from "../../../shelf/shelf";
 import { isProblem, useStore } from "../../../store";
 import { measure, number, reading } from "../../../units";
@@ -34,8 +34,8 @@ export function BallMap({ items }: { items: Items }) {
   const chosen = useShelf().chosen.value;
   const kindOf = (item: Item) => (item.id === BENCH_ID ? "bench" : item.houseBall ? "house" : "shelf");
   const points: Point[] = [...items.house, ...items.shelf, items.bench].flatMap((item) => {
-    const found = measured(store.wasm, item.shot);
-    if (isProblem(found)) return [];
+    const found = measuredSoon(store.wasm, item.shot);
+    if (found === null || isProblem(found)) return [];
     const { rg_in, differential_in, weight_lb } = found.weighed;
     const letter = LETTERS[chosen.indexOf(item.id)] ?? null;
     return [{ item, kind: kindOf(item), letter, rg_in: rg_in.low, differential_in, weight_lb }];
