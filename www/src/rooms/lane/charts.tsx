@@ -46,6 +46,9 @@ export function Charts({ t_s }: { t_s: ReadonlySignal<number> }) {
             <Chart key={line.name} line={line} roll={roll} t_s={t_s} />
           ))}
         </div>
+        <p class="readout-says">
+          Ripples once a turn are a centre of gravity that is not in the middle going round.
+        </p>
         <details>
           <summary>The same as a table</summary>
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard. */}
