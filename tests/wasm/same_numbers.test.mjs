@@ -7,7 +7,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { test } from "node:test";
 import { fileURLToPath } from "node:url";
-import { Ball, initSync, link, oil_map, Throws, unlink, why } from "../../www/pkg/pithball.js";
+import { Ball, initSync, link, oil_map, Scatter, Seek, Throws, unlink, why } from "../../www/pkg/pithball.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const target = resolve(root, process.env.CARGO_TARGET_DIR ?? "target");
@@ -128,3 +128,58 @@ for (const path of files("oil", ".oil.json")) {
     assert.deepStrictEqual(oil_map(read(path)), native("oil", path));
   });
 }
+
+test("scatter gives the same bits, however its units are shared out", () => {
+  for (const path of files("balls", ".ball.json").slice(1, 3)) {
+    const ball = read(path);
+    const scatter = new Scatter(ball, new Ball(ball).usual_tolerances());
+    const half = Math.floor(scatter.units() / 3);
+    const other = new Scatter(ball, new Ball(ball).usual_tolerances());
+    const parts = [scatter.run(0, half), other.run(half, other.units())];
+    const all = Float64Array.from(parts.flatMap((part) => [...part]));
+    assert.deepStrictEqual(scatter.merge(all), native("scatter", path));
+  }
+});
+
+test("levers, a map and pours give the same bits", () => {
+  for (const path of files("balls", ".ball.json").filter((path) => !path.includes("no-6"))) {
+    const ball = new Ball(read(path));
+    assert.deepStrictEqual(ball.all_levers(), native("levers", path));
+    assert.deepStrictEqual(ball.pour(), native("pour", path));
+    const sides = ["pieces[0].density_g_cc", "pieces[0].at_in[2]"];
+    const ranges = [Float64Array.of(0.8, 1.6), Float64Array.of(-0.2, 4)];
+    const rows = [
+      ...ball.map_rows(sides[0], ranges[0], sides[1], ranges[1], 5, 0, 2),
+      ...ball.map_rows(sides[0], ranges[0], sides[1], ranges[1], 5, 2, 5),
+    ];
+    const map = native(
+      "map",
+      path,
+      "--x",
+      sides[0],
+      "--x-from",
+      "0.8",
+      "--x-to",
+      "1.6",
+      "--y",
+      sides[1],
+      "--y-from",
+      "-0.2",
+      "--y-to",
+      "4",
+      "--count",
+      "5",
+    );
+    assert.deepStrictEqual({ ...ball.map(sides[0], ranges[0], sides[1], ranges[1], 5), rows }, map);
+    assert.ok(rows.flat().includes(null) && rows.flat().some((figures) => figures !== null));
+  }
+});
+
+test("seek gives the same bits, however its starts are shared out", () => {
+  const [path] = files("balls", "two-piece.ball.json");
+  const [target] = files("targets", ".target.json");
+  const seek = new Seek(read(path), read(target));
+  const parts = [seek.run(0, 5), seek.run(5, seek.units())];
+  const all = Float64Array.from(parts.flatMap((part) => [...part]));
+  assert.deepStrictEqual(seek.merge(all), native("seek", path, target));
+});

@@ -4,7 +4,10 @@ use std::fs::File;
 use std::io::{self, Read};
 use std::path::{Path, PathBuf};
 
-use format::{BallFile, BallRef, Lane, LayoutFile, MAX_FILE_BYTES, OilFile, OilRef, Problem, ShotFile, WeighedShot};
+use format::{
+    BallFile, BallRef, Lane, LayoutFile, MAX_FILE_BYTES, OilFile, OilRef, Problem, ShotFile, TargetFile,
+    TolerancesFile, WeighedShot,
+};
 use physics::weigh::weigh;
 
 use crate::Complaint;
@@ -64,6 +67,18 @@ pub(crate) fn oil(path: &Path) -> Result<OilFile, Complaint> {
     let bytes = bytes(path).map_err(|error| unreadable(path, &error))?;
     let read = OilFile::read(&bytes).and_then(|file| file.film().map(|_| file));
     read.map_err(|problem| Complaint { file: path.to_owned(), problem })
+}
+
+/// Reads the tolerances at `path`.
+pub(crate) fn tolerances(path: &Path) -> Result<TolerancesFile, Complaint> {
+    let bytes = bytes(path).map_err(|error| unreadable(path, &error))?;
+    TolerancesFile::read(&bytes).map_err(|problem| Complaint { file: path.to_owned(), problem })
+}
+
+/// Reads the target at `path`.
+pub(crate) fn target(path: &Path) -> Result<TargetFile, Complaint> {
+    let bytes = bytes(path).map_err(|error| unreadable(path, &error))?;
+    TargetFile::read(&bytes).map_err(|problem| Complaint { file: path.to_owned(), problem })
 }
 
 /// A path as the shot file gives it at `place`, from the shot file's folder,

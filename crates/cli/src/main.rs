@@ -10,10 +10,15 @@ mod cover;
 mod drill;
 mod files;
 mod ladder;
+mod levers;
 mod link;
 mod oil;
+mod map;
+mod pour;
 mod roll;
+mod scatter;
 mod schema;
+mod seek;
 mod tables;
 mod wear;
 mod weigh;
@@ -61,6 +66,16 @@ enum Command {
     Oil(oil::Args),
     /// Wear a lane's oil: what the same line does game after game.
     Wear(wear::Args),
+    /// Pour thousands of balls within tolerances: what passes, what is sold as seconds, what is scrap, and why.
+    Scatter(scatter::Args),
+    /// Find cores that meet wanted numbers.
+    Seek(seek::Args),
+    /// Tell what every control of a ball moves.
+    Levers(levers::Args),
+    /// Weigh a ball over two of its controls.
+    Map(map::Args),
+    /// Tell how a ball is poured: order, moulds, what stands in the way, what it costs.
+    Pour(pour::Args),
     /// Print the JSON Schema of a file.
     Schema(schema::Args),
 }
@@ -93,6 +108,11 @@ fn main() -> ExitCode {
         Command::Unlink(args) => link::unlink(&args),
         Command::Oil(args) => oil::run(&args),
         Command::Wear(args) => wear::run(&args),
+        Command::Scatter(args) => scatter::run(&args),
+        Command::Seek(args) => seek::run(&args),
+        Command::Levers(args) => levers::run(&args),
+        Command::Map(args) => map::run(&args),
+        Command::Pour(args) => pour::run(&args),
         Command::Schema(args) => Ok(schema::run(&args)),
     };
     match said {

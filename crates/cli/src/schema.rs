@@ -21,6 +21,10 @@ enum Kind {
     Oil,
     /// NAME.shelf.json
     Shelf,
+    /// NAME.tolerances.json
+    Tolerances,
+    /// NAME.target.json
+    Target,
 }
 
 pub(crate) fn run(args: &Args) -> String {
@@ -30,6 +34,8 @@ pub(crate) fn run(args: &Args) -> String {
         Kind::Layout => format::layout_schema(),
         Kind::Oil => format::oil_schema(),
         Kind::Shelf => format::shelf_schema(),
+        Kind::Tolerances => format::tolerances_schema(),
+        Kind::Target => format::target_schema(),
     };
     format!("{schema:#}\n")
 }

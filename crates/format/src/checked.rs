@@ -108,7 +108,7 @@ fn unit(unit: Unit) -> &'static str {
     }
 }
 
-fn word(id: RuleId) -> &'static str {
+pub(crate) fn word(id: RuleId) -> &'static str {
     match id {
         RuleId::Weight => "weight",
         RuleId::Diameter => "diameter",

@@ -9,6 +9,7 @@
 mod ball;
 mod build;
 mod checked;
+mod controls;
 mod covered;
 mod drilled;
 mod drilling;
@@ -16,21 +17,26 @@ mod explained;
 mod laddered;
 mod laid;
 mod lane;
+mod levered;
 mod limits;
 mod link;
 mod materials;
 mod node;
 mod oil;
 mod oiled;
+mod poured;
 mod problem;
 mod recipe;
 mod rolled;
+mod scattered;
 mod schema;
 mod sectioned;
 mod shape;
 mod shelf;
 mod shot;
+mod target;
 mod thrown;
+mod tolerances;
 mod tracked;
 mod tree;
 mod varied;
@@ -40,6 +46,7 @@ mod worn;
 
 pub use ball::{BallFile, BallVersion, Cover, Cut, Family, Finish, Hole, Piece};
 pub use checked::{CheckedDoc, RuleDoc};
+pub use controls::{ControlDoc, FiguresDoc};
 pub use covered::{CoverDoc, HoleWallDoc, ThinnestDoc, WebDoc, cover_along_in, cover_map_in};
 pub use drilled::{AxisMoveDoc, ChangeDoc, ConflictDoc, DrilledDoc, InsertDoc, MarksDoc, StaticsDoc};
 pub use drilling::{Bore, Drilling, Insert, ThumbBore};
@@ -47,14 +54,20 @@ pub use explained::{HandDoc, OutcomeDoc, PartDoc, PropertyDoc, ShotDoc, WhyDoc, 
 pub use laddered::{ChangedDoc, LadderDoc, RungDoc};
 pub use laid::{DrilledBall, Laid, LayoutFile, LayoutVersion, PinLayout};
 pub use lane::{Friction, Lane, OilRef, OiledLane, Zone, ZonedLane};
+pub use levered::{AxisAsked, AxisDoc, BallMapDoc, LeverDoc, LeversDoc, LimitsDoc, MAP_VALUES, MovedDoc, RankedDoc};
 pub use link::{MAX_LINK_CHARS, MAX_LINK_JSON_BYTES, MAX_LINK_TEXT_CHARS};
 pub use oil::{Oil, OilFile, OilVersion, Pattern};
 pub use oiled::{CurvePointDoc, FrictionCurveDoc, OilMapDoc};
+pub use poured::{CostPartDoc, PourDoc, PouredDoc};
 pub use problem::Problem;
 pub use rolled::{
     BreakpointDoc, EndDoc, ErrorDoc, PhaseDoc, PhaseSpanDoc, RolledDoc, SAMPLE_INTERVAL_S, SampleDoc, SummaryDoc,
 };
-pub use schema::{ball_schema, layout_schema, oil_schema, shelf_schema, shot_schema};
+pub use scattered::{
+    BinDoc, CostDoc, DearnessDoc, DistributionDoc, QuantileDoc, ReasonDoc, Scatter, ScatterProblem, ScatteredDoc,
+    ShareDoc,
+};
+pub use schema::{ball_schema, layout_schema, oil_schema, shelf_schema, shot_schema, target_schema, tolerances_schema};
 pub use sectioned::{NarrowestDoc, RegionDoc, SectionDoc, part_number};
 pub use shape::{Form, Shape};
 pub use shelf::{
@@ -62,6 +75,11 @@ pub use shelf::{
     ShelfFile, ShelfVersion,
 };
 pub use shot::{BallRef, Hand, Layout, Release, ShotFile, ShotVersion, Throw};
+pub use target::{AnswerDoc, FreeDoc, SeekProblem, Seeker, SoughtDoc, TargetFile, TargetVersion, ValueDoc, Want};
+pub use tolerances::{
+    Accept, AcceptWindow, CoverTolerances, NamedTolerances, PieceTolerances, SpreadWord, TolerancesFile,
+    TolerancesVersion,
+};
 pub use tracked::{PassDoc, RingDoc, TrackDoc, WidthDoc};
 pub use varied::{AreaDoc, ArrivalDoc, KindDoc, MapDoc, RoomDoc, ScatterDoc, SharesDoc, WindowDoc};
 pub use weighed::{Axes, PieceShare, RgIn, WeighedDoc};

@@ -78,3 +78,11 @@ pub(crate) const FILM_HALF_UM: Range = Range::from_to(0.01, 20.0);
 /// The published limit of a ball's friction.
 pub(crate) const MU_BALL: Range = Range::from_to(0.0, 0.32);
 pub(crate) const GRIT: Range = Range::from_to(100.0, 10_000.0);
+/// Of a tolerance that is relative; at 100 nothing would be left.
+pub(crate) const PERCENT: Range = Range::from_to(0.0, 99.0);
+pub(crate) const DIAMETER_TOLERANCE_IN: Range = Range::from_to(0.0, 1.0);
+pub(crate) const SHIFT_IN: Range = Range::from_to(0.0, 12.0);
+pub(crate) const LEAN_DEG: Range = Range::from_to(0.0, 90.0);
+pub(crate) const SEED: Range = Range::from_to(0.0, u32::MAX as f64);
+pub(crate) const BALLS: Range = Range::from_to(100.0, 1e6);
+pub(crate) const STARTS: Range = Range::from_to(1.0, 1000.0);

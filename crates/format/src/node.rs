@@ -77,6 +77,23 @@ impl<'a> Node<'a> {
         }
     }
 
+    /// A whole number.
+    pub(crate) fn whole(&self, range: &Range) -> Result<u32, Problem> {
+        let number = self.number(range)?;
+        if number.fract() != 0.0 {
+            return Err(self.problem(format!("a whole number from {} to {}", range.min, range.max)));
+        }
+        Ok(number as u32)
+    }
+
+    /// True or false.
+    pub(crate) fn truth(&self) -> Result<bool, Problem> {
+        match self.tree {
+            Tree::Flag(truth) => Ok(*truth),
+            _ => Err(self.problem("true or false")),
+        }
+    }
+
     pub(crate) fn text(&self) -> Result<String, Problem> {
         match self.tree {
             Tree::Text(text) => Ok(text.clone()),

@@ -71,7 +71,8 @@ fn subject(place: &str) -> String {
 }
 
 fn with_unit(key: &str) -> String {
-    const UNITS: [(&str, &str); 9] = [
+    const UNITS: [(&str, &str); 10] = [
+        ("_percent", "per cent"),
         ("_in", "inches"),
         ("_g_cc", "g/cc"),
         ("_deg", "degrees"),

@@ -78,3 +78,71 @@ fn form(form: &Form) -> recipe::Shape {
         }
     }
 }
+
+impl BallFile {
+    /// This file with the numbers of a recipe that has the same parts. What is
+    /// the same stays as it is written.
+    pub(crate) fn with_recipe(&self, recipe: &recipe::Recipe) -> Self {
+        let (own, mut file) = (self.recipe(), self.clone());
+        let changed = |value: f64, own: f64, unit: f64, written: &mut f64| {
+            if value != own {
+                *written = value / unit;
+            }
+        };
+        changed(recipe.diameter_m, own.diameter_m, M_PER_IN, &mut file.diameter_in);
+        changed(recipe.cover_density_kg_m3, own.cover_density_kg_m3, KG_M3_PER_G_CC, &mut file.cover.density_g_cc);
+        for (piece, (new, own)) in file.pieces.iter_mut().zip(recipe.pieces.iter().zip(&own.pieces)) {
+            changed(new.density_kg_m3, own.density_kg_m3, KG_M3_PER_G_CC, &mut piece.density_g_cc);
+            back(&new.solid, &own.solid, &mut piece.shape, &mut piece.at_in, &mut piece.turn_deg);
+            for (cut, (new, own)) in piece.cuts.iter_mut().flatten().zip(new.cuts.iter().zip(&own.cuts)) {
+                back(new, own, &mut cut.shape, &mut cut.at_in, &mut cut.turn_deg);
+            }
+        }
+        file
+    }
+}
+
+/// Writes what differs between two solids of one kind.
+fn back(
+    new: &recipe::Solid,
+    own: &recipe::Solid,
+    shape: &mut Shape,
+    at_in: &mut Option<[f64; 3]>,
+    turn_deg: &mut Option<[f64; 3]>,
+) {
+    if new.shape != own.shape {
+        shape.form = form_back(&new.shape);
+    }
+    if new.squash != own.squash {
+        shape.squash = Some(new.squash);
+    }
+    if new.at_m != own.at_m {
+        *at_in = Some((new.at_m / M_PER_IN).into());
+    }
+    if new.turn_rad != own.turn_rad {
+        *turn_deg = Some(new.turn_rad.map(f64::to_degrees));
+    }
+}
+
+fn form_back(shape: &recipe::Shape) -> Form {
+    let inches = |metres: f64| metres / M_PER_IN;
+    match shape {
+        recipe::Shape::Sphere { diameter_m } => Form::Sphere { diameter_in: inches(*diameter_m) },
+        recipe::Shape::Ellipsoid { size_m } => Form::Ellipsoid { size_in: size_m.map(inches) },
+        recipe::Shape::Cylinder { diameter_m, height_m } => {
+            Form::Cylinder { diameter_in: inches(*diameter_m), height_in: inches(*height_m) }
+        }
+        recipe::Shape::Frustum { bottom_diameter_m, top_diameter_m, height_m } => Form::Frustum {
+            bottom_diameter_in: inches(*bottom_diameter_m),
+            top_diameter_in: inches(*top_diameter_m),
+            height_in: inches(*height_m),
+        },
+        recipe::Shape::Ring { ring_diameter_m, tube_diameter_m } => {
+            Form::Ring { ring_diameter_in: inches(*ring_diameter_m), tube_diameter_in: inches(*tube_diameter_m) }
+        }
+        recipe::Shape::Box { size_m } => Form::Box { size_in: size_m.map(inches) },
+        recipe::Shape::Lathe { profile_m } => {
+            Form::Lathe { profile_in: profile_m.iter().map(|point| point.map(inches)).collect() }
+        }
+    }
+}

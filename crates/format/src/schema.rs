@@ -10,6 +10,8 @@ use crate::laid::LayoutFile;
 use crate::oil::OilFile;
 use crate::shelf::ShelfFile;
 use crate::shot::ShotFile;
+use crate::target::TargetFile;
+use crate::tolerances::TolerancesFile;
 
 /// JSON Schema (draft 2020-12) of the ball file.
 pub fn ball_schema() -> Value {
@@ -34,6 +36,16 @@ pub fn oil_schema() -> Value {
 /// JSON Schema (draft 2020-12) of the shelf file.
 pub fn shelf_schema() -> Value {
     schema::<ShelfFile>("Pithball shelf file")
+}
+
+/// JSON Schema (draft 2020-12) of the target file.
+pub fn target_schema() -> Value {
+    schema::<TargetFile>("Pithball target file")
+}
+
+/// JSON Schema (draft 2020-12) of the tolerances file.
+pub fn tolerances_schema() -> Value {
+    schema::<TolerancesFile>("Pithball tolerances file")
 }
 
 fn schema<T: JsonSchema>(title: &str) -> Value {

@@ -2,7 +2,7 @@
 
 #![allow(clippy::expect_used, reason = "a check that fails stops its test")]
 
-use pithball_format::{BallFile, FrictionCurveDoc, LayoutFile, OilFile, ShotFile, Throw};
+use pithball_format::{BallFile, FrictionCurveDoc, LayoutFile, OilFile, ShotFile, Throw, TolerancesFile};
 
 const BALL: &str = r#"{
   "format": "pithball.ball/1",
@@ -468,4 +468,62 @@ fn covers_and_friction_curves_that_cannot_be() {
     assert_eq!(curve(good, "null").expect("a curve").points.first().map(|point| point.mu), Some(0.2));
     assert_eq!(curve("{}", "null").expect_err("no density").place, "cover.density_g_cc");
     assert_eq!(curve(good, "{ \"mu_oil\": 0.3 }").expect_err("above mu_dry").place, "friction.mu_oil");
+}
+
+const TOLERANCES: &str = r#"{
+  "format": "pithball.tolerances/1",
+  "seed": 7,
+  "cover": { "density_percent": 0.5, "core_shift_in": [0.02, 0.02, 0.02] },
+  "every_piece": { "density_percent": 1 },
+  "pieces": [ { "piece": "inner core", "at_in": [0.01, 0.01, 0.02], "tilt_deg": 0.5 } ],
+  "accept": { "weight_lb": { "at_least": 14.9, "at_most": 15.1 } }
+}"#;
+
+/// The problem, which must not be in the ball's file.
+fn of_tolerances(problem: pithball_format::ScatterProblem) -> pithball_format::Problem {
+    let in_ball = matches!(problem, pithball_format::ScatterProblem::Ball(_));
+    assert!(!in_ball, "{problem:?}");
+    let problem = pithball_format::Problem::from(problem);
+    // As it stands in the tolerances file by itself.
+    let place = problem.place.strip_prefix("tolerances").expect("its file").trim_start_matches('.').to_owned();
+    pithball_format::Problem { place, ..problem }
+}
+
+/// [`TOLERANCES`] for [`BALL`] with one stretch replaced.
+#[track_caller]
+fn tolerances(old: &str, new: &str, place: &str, found: &str) {
+    let ball = BallFile::read(BALL.as_bytes()).expect("the ball");
+    let read = TolerancesFile::read(with(TOLERANCES, old, new).as_bytes());
+    let made = read.map(|file| pithball_format::Scatter::new(&ball, &file).expect_err("a mistake that goes unseen"));
+    let problem = made.map_or_else(|problem| problem, of_tolerances);
+    assert_eq!((problem.place.as_str(), problem.found.as_str()), (place, found), "{problem}");
+    assert!(!problem.accepted.is_empty() && !problem.message.is_empty(), "{problem}");
+}
+
+#[test]
+fn a_tolerances_file() {
+    tolerances("/1", "/2", "format", "\"pithball.tolerances/2\"");
+    tolerances("\"seed\": 7,", "", "seed", "nothing");
+    tolerances("7", "0.5", "seed", "0.5");
+    tolerances("7,", "7, \"balls\": 10,", "balls", "10");
+    tolerances("0.5, \"core", "101, \"core", "cover.density_percent", "101");
+    tolerances("0.02] }", "-0.02] }", "cover.core_shift_in[2]", "-0.02");
+    tolerances("inner core", "heart", "pieces[0].piece", "\"heart\"");
+    tolerances(
+        "{ \"piece\": \"inner core\", ",
+        "{ \"piece\": \"inner core\", \"tilt_deg\": 1 }, { \"piece\": \"inner core\", ",
+        "pieces[1].piece",
+        "\"inner core\" again",
+    );
+    tolerances("0.5 }", "\"half\" }", "pieces[0].tilt_deg", "\"half\"");
+    tolerances("14.9", "15.9", "accept.weight_lb", "at_least 15.9 and at_most 15.1");
+    tolerances("at_most", "most", "accept.weight_lb.most", "the unknown key \"most\"");
+    let none = "\"density_percent\": 0.5, \"core_shift_in\": [0.02, 0.02, 0.02]";
+    let text = with(TOLERANCES, none, "")
+        .replace("\"density_percent\": 1", "")
+        .replace("\"at_in\": [0.01, 0.01, 0.02], \"tilt_deg\": 0.5", "\"tilt_deg\": 0");
+    let ball = BallFile::read(BALL.as_bytes()).expect("the ball");
+    let file = TolerancesFile::read(text.as_bytes()).expect("it can be read");
+    let problem = of_tolerances(pithball_format::Scatter::new(&ball, &file).expect_err("nothing strays"));
+    assert_eq!((problem.place.as_str(), problem.found.as_str()), ("", "no tolerance above 0"));
 }

@@ -3,13 +3,16 @@
 #![allow(clippy::expect_used, reason = "a check that fails stops its test")]
 
 use pithball_format::{
-    BallFile, LayoutFile, OilFile, ShotFile, ball_schema, layout_schema, oil_schema, shelf_schema, shot_schema,
+    BallFile, LayoutFile, OilFile, ShotFile, TargetFile, TolerancesFile, ball_schema, layout_schema, oil_schema,
+    shelf_schema, shot_schema, target_schema, tolerances_schema,
 };
 use serde_json::Value;
 
 const BALL: &str = include_str!("../../../schemas/ball.schema.json");
 const SHOT: &str = include_str!("../../../schemas/shot.schema.json");
 const LAYOUT: &str = include_str!("../../../schemas/layout.schema.json");
+const TARGET: &str = include_str!("../../../schemas/target.schema.json");
+const TOLERANCES: &str = include_str!("../../../schemas/tolerances.schema.json");
 const OIL: &str = include_str!("../../../schemas/oil.schema.json");
 const SHELF: &str = include_str!("../../../schemas/shelf.schema.json");
 
@@ -20,6 +23,8 @@ fn the_published_schemas_are_those_of_the_code() {
         (SHOT, shot_schema()),
         (LAYOUT, layout_schema()),
         (OIL, oil_schema()),
+        (TARGET, target_schema()),
+        (TOLERANCES, tolerances_schema()),
         (SHELF, shelf_schema()),
     ] {
         let published: Value = serde_json::from_str(published).expect("a schema is JSON");
@@ -193,5 +198,70 @@ fn the_schemas_accept_a_map_and_a_lane_with_oil() {
         shot["lane"] = lane;
         assert!(!validator.is_valid(&shot), "{}", shot["lane"]);
         assert!(ShotFile::read(shot.to_string().as_bytes()).is_err(), "{}", shot["lane"]);
+    }
+}
+
+#[test]
+fn the_tolerances_schema_refuses_what_the_reader_refuses() {
+    const FILE: &str = r#"{ "format": "pithball.tolerances/1", "seed": 3, "balls": 1000, "spread": "bell",
+        "cover": { "density_percent": 1, "diameter_in": 0.01, "core_shift_in": [0.1, 0, 0] },
+        "every_piece": { "size_percent": 0.5 },
+        "pieces": [{ "piece": "heart", "tilt_deg": 2 }],
+        "accept": { "weight_lb": { "at_most": 15.1 }, "rg_within_in": 0.01 } }"#;
+    let validator = jsonschema::validator_for(&tolerances_schema()).expect("a schema");
+    TolerancesFile::read(FILE.as_bytes()).expect("it is good");
+    assert!(validator.is_valid(&serde_json::from_str(FILE).expect("JSON")));
+    for (old, new) in [
+        ("tolerances/1", "tolerances/2"),
+        ("\"seed\": 3,", ""),
+        ("3,", "-1,"),
+        ("3,", "3.5,"),
+        ("3,", "4294967296,"),
+        ("1000", "99"),
+        ("1000", "1000001"),
+        ("bell", "flat"),
+        ("\"density_percent\": 1", "\"density_percent\": 100"),
+        ("0.01, ", "-0.01, "),
+        ("[0.1, 0, 0]", "[0.1, 0]"),
+        ("[0.1, 0, 0]", "[13, 0, 0]"),
+        ("\"size_percent\": 0.5", "\"size_percent\": \"0.5\""),
+        ("\"piece\": \"heart\", ", ""),
+        ("2 }", "91 }"),
+        ("15.1", "null"),
+        ("at_most", "below"),
+        ("0.01 }", "-0.01 }"),
+    ] {
+        assert!(FILE.contains(old), "{old:?} is not in the text");
+        let text = FILE.replacen(old, new, 1);
+        let json: Value = serde_json::from_str(&text).expect("still JSON");
+        assert!(!validator.is_valid(&json), "the schema accepts {new:?}");
+        assert!(TolerancesFile::read(text.as_bytes()).is_err(), "the reader accepts {new:?}");
+    }
+}
+
+#[test]
+fn the_target_schema_refuses_what_the_reader_refuses() {
+    const FILE: &str = include_str!("../../../scenarios/targets/lower-rg.target.json");
+    let validator = jsonschema::validator_for(&target_schema()).expect("a schema");
+    TargetFile::read(FILE.as_bytes()).expect("it is good");
+    assert!(validator.is_valid(&serde_json::from_str(FILE).expect("JSON")));
+    for (old, new) in [
+        ("target/1", "target/2"),
+        ("\"weight_lb\": 15", "\"weight_lb\": 0"),
+        ("\"weight_lb\": 15", "\"weight_kg\": 7"),
+        ("\"rg_in\": 2.55", "\"rg_in\": null"),
+        ("\"differential_in\": 0.035", "\"differential_in\": -0.01"),
+        ("\"from\": 0.6, ", ""),
+        ("\"from\": 0.6", "\"from\": \"0.6\""),
+        ("\"starts\": 16", "\"starts\": 0"),
+        ("\"starts\": 16", "\"starts\": 1.5"),
+        ("\"starts\": 16", "\"within_limits\": 1"),
+        ("\"free\"", "\"fixed\""),
+    ] {
+        assert!(FILE.contains(old), "{old:?} is not in the text");
+        let text = FILE.replacen(old, new, 1);
+        let json: Value = serde_json::from_str(&text).expect("still JSON");
+        assert!(!validator.is_valid(&json), "the schema accepts {new:?}");
+        assert!(TargetFile::read(text.as_bytes()).is_err(), "the reader accepts {new:?}");
     }
 }

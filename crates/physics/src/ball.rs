@@ -82,6 +82,13 @@ impl Ball {
     /// [`RecipeError`] says which part of the recipe cannot be, and why.
     pub fn new(recipe: &Recipe) -> Result<Self, RecipeError> {
         check(recipe)?;
+        Ok(Self::assembled(recipe))
+    }
+
+    /// A recipe made ready without asking whether its pieces stay inside the
+    /// ball: what sticks out counts as if the cover had been taken away there.
+    /// Its sizes must be accepted ones.
+    pub(crate) fn assembled(recipe: &Recipe) -> Self {
         let radius_m = 0.5 * recipe.diameter_m;
         let mut solids = vec![Placed::with(Form::Sphere, Matrix3::from_diagonal_element(radius_m), Vector3::zeros())];
         let mut layers = Vec::new();
@@ -97,7 +104,7 @@ impl Ball {
         let without = (first_hole..solids.len()).collect();
         let densities_kg_m3 =
             core::iter::once(recipe.cover_density_kg_m3).chain(recipe.pieces.iter().map(|p| p.density_kg_m3)).collect();
-        Ok(Self { radius_m, densities_kg_m3, stack: Stack { solids, within: vec![0], without, layers, base: 0 } })
+        Self { radius_m, densities_kg_m3, stack: Stack { solids, within: vec![0], without, layers, base: 0 } }
     }
 
     /// Radius of the ball.

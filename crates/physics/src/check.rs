@@ -129,6 +129,11 @@ pub(crate) fn check(recipe: &Recipe) -> Checked {
     recipe.holes.iter().enumerate().try_for_each(|(n, h)| hole(n, h))
 }
 
+/// How far a solid reaches from its frame's origin.
+pub(crate) fn reach_m(solid: &Solid) -> f64 {
+    farthest(&Placed::new(solid))
+}
+
 fn value(good: bool, place: Place, what: &'static str, found: f64, accepted: &'static str) -> Checked {
     if good { Ok(()) } else { Err(RecipeError::Value { place, what, found, accepted }) }
 }

@@ -2,7 +2,7 @@
 
 use format::{
     BallFile, CheckedDoc, CoverDoc, DrilledBall, DrilledDoc, Laid, Problem, RolledDoc, SAMPLE_INTERVAL_S, SectionDoc,
-    Throw, WeighedDoc, cover_along_in, cover_map_in, part_number,
+    Throw, TolerancesFile, WeighedDoc, cover_along_in, cover_map_in, part_number,
 };
 use nalgebra::Vector3;
 use physics::ball::Part;
@@ -130,6 +130,14 @@ impl Ball {
         let chosen: Vec<Part> = parts.iter().map(|n| n.checked_sub(1).map_or(Part::Cover, piece)).collect();
         let by = if by_size { By::Size } else { By::Density };
         to_page(&self.file.ladder(&chosen, by).map_err(thrown)?)
+    }
+
+    /// Tolerances to begin with for this ball (model choice), a `TolerancesFile`.
+    ///
+    /// # Errors
+    /// None in practice: only where the page cannot take an object.
+    pub fn usual_tolerances(&self) -> Result<JsValue, JsValue> {
+        to_page(&TolerancesFile::usual(&self.weighed))
     }
 
     /// The flat cut across `normal` at `depth_in` from the centre, as a `Section`.

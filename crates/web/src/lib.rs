@@ -4,7 +4,9 @@
 
 mod ball;
 mod compare;
+mod maker;
 mod oil;
+mod scatter;
 mod shelf;
 mod shot;
 // A canvas exists only in a browser.
@@ -14,7 +16,9 @@ mod wire;
 
 pub use ball::Ball;
 pub use compare::{Throws, same_effort_revs_rpm, why};
+pub use maker::{Seek, read_target};
 pub use oil::{friction_curve, oil_map, read_oil};
+pub use scatter::{Scatter, read_tolerances};
 pub use shelf::read_shelf;
 pub use shot::{link, read_layout, read_shot, unlink};
 #[cfg(target_arch = "wasm32")]

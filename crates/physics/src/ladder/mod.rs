@@ -14,6 +14,7 @@ use crate::check::RecipeError;
 use crate::recipe::Recipe;
 use crate::units::{KG_M3_PER_G_CC, KG_PER_LB};
 use crate::weigh::{Weighed, weigh};
+pub(crate) use size::grown;
 
 /// The weights balls are usually offered in (common practice, no source), lb.
 pub const WEIGHTS_LB: [f64; 7] = [16.0, 15.0, 14.0, 13.0, 12.0, 11.0, 10.0];

@@ -2,7 +2,7 @@
 
 use super::{EXACT_KG, Trouble};
 use crate::ball::{Ball, Part};
-use crate::recipe::{Recipe, Shape, Solid};
+use crate::recipe::{Piece, Recipe, Shape, Solid};
 use crate::weigh::{Weighed, weigh};
 
 /// Smallest factor tried: a thousand-millionth of the volume.
@@ -128,14 +128,19 @@ fn larger(recipe: &Recipe, chosen: &[Part], factor: f64) -> Recipe {
     let mut recipe = recipe.clone();
     for (n, piece) in recipe.pieces.iter_mut().enumerate() {
         if chosen.contains(&Part::Piece(n)) {
-            grow(&mut piece.solid, factor);
-            for cut in &mut piece.cuts {
-                grow(cut, factor);
-                cut.at_m *= factor;
-            }
+            grown(piece, factor);
         }
     }
     recipe
+}
+
+/// Makes a piece `factor` times as large about its own origin, cuts and all.
+pub(crate) fn grown(piece: &mut Piece, factor: f64) {
+    grow(&mut piece.solid, factor);
+    for cut in &mut piece.cuts {
+        grow(cut, factor);
+        cut.at_m *= factor;
+    }
 }
 
 fn grow(solid: &mut Solid, factor: f64) {

@@ -40,6 +40,42 @@ impl Placed {
         (between != Vector3::zeros() && split(between))
             || own(self).into_iter().any(split)
             || own(other).into_iter().any(split)
+            || self.surely_passed_through(other)
+            || other.surely_passed_through(self)
+    }
+
+    /// Whether this solid is a ring and `other` surely lies within the
+    /// cylinder round its axis that the tube does not reach.
+    fn surely_passed_through(&self, other: &Self) -> bool {
+        let Form::Ring(ring) = &self.form else { return false };
+        let free = (ring.ring - ring.tube) * libm::cos(core::f64::consts::PI / AROUND as f64);
+        let inner = other.seen_from(self);
+        free > 0.0
+            && (0..AROUND).all(|k| {
+                let (s, c) = libm::sincos(k as f64 * core::f64::consts::TAU / AROUND as f64);
+                inner.support(&Vector3::new(c, s, 0.0)) <= free
+            })
+    }
+
+    /// Whether some point of `other` surely lies outside this solid's hull.
+    pub(crate) fn surely_lets_out(&self, other: &Self) -> bool {
+        const OUT: f64 = 1e-9;
+        let inner = other.seen_from(self);
+        if matches!(self.form, Form::Sphere) {
+            return farthest(&inner) > 1.0 + OUT;
+        }
+        let own = Self::with(self.form.clone(), nalgebra::Matrix3::identity(), Vector3::zeros());
+        let out = |n: Vector3<f64>| inner.support(&n) > own.support(&n) + OUT * own.reach;
+        let across = match &self.form {
+            Form::Lathe(lathe) => lathe.edges().iter().map(|e| e.normal).collect(),
+            _ => vec![[1.0, 0.0]],
+        };
+        out(Vector3::z())
+            || out(-Vector3::z())
+            || (0..AROUND).any(|k| {
+                let (s, c) = libm::sincos(k as f64 * core::f64::consts::TAU / AROUND as f64);
+                across.iter().any(|[nr, nz]| out(Vector3::new(nr * c, nr * s, *nz)))
+            })
     }
 
     /// Whether `other` surely lies inside this solid (touching counts as inside).

@@ -9,13 +9,13 @@ use crate::ball::Ball;
 use crate::moments::Moments;
 
 /// Moments of every part (the cover first), and how wrong they may be.
-#[derive(Debug)]
-pub(super) struct Sum {
-    pub(super) parts: Vec<Moments>,
+#[derive(Clone, Debug)]
+pub(crate) struct Sum {
+    pub(crate) parts: Vec<Moments>,
     /// Bound on the error of the mass, kg.
-    pub(super) mass_error_kg: f64,
+    pub(crate) mass_error_kg: f64,
     /// Bound on the error of any entry of the second moments, kg·m².
-    pub(super) second_error_kg_m2: f64,
+    pub(crate) second_error_kg_m2: f64,
     /// Lines walked: the cost, whatever the machine.
     #[cfg(test)]
     pub(super) lines: usize,
@@ -27,8 +27,9 @@ const MOST_LINES: usize = 8_000_000;
 const AT_A_TIME: usize = 64;
 /// Share of the error allowed that panels may keep while others are refined.
 const LEAVE: f64 = 0.7;
-/// Mass per radian, relative to the cover's, that a place may be wrong by at first.
-const FIRST_TOLERANCE: f64 = 2e-9;
+/// Mass per radian, relative to the cover's, that a place may be wrong by at
+/// first, for each unit of the relative error aimed at.
+const FIRST_TOLERANCE: f64 = 2.5e-3;
 
 /// A panel, ordered by how much its error matters.
 struct Open {
@@ -66,7 +67,7 @@ pub(super) struct Summer<'a> {
 }
 
 impl<'a> Summer<'a> {
-    pub(super) fn new(ball: &'a Ball) -> Self {
+    pub(super) fn new(ball: &'a Ball, tolerance: f64) -> Self {
         let mut parts = vec![Moments::ZERO; ball.densities_kg_m3.len()];
         let sphere = &ball.stack.solids[0];
         if let Some(whole) = sphere.own_moments() {
@@ -82,7 +83,7 @@ impl<'a> Summer<'a> {
                 None => summer.settings.push(Setting::new(job, ball)),
             }
         }
-        let tolerance_kg = FIRST_TOLERANCE * gross_kg;
+        let tolerance_kg = FIRST_TOLERANCE * tolerance * gross_kg;
         for job in 0..summer.settings.len() {
             let panels = summer.settings[job].begin(tolerance_kg, &mut summer.lines);
             summer.push(job, panels);

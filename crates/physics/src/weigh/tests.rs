@@ -99,7 +99,7 @@ fn a_ball_drilled_away_weighs_nothing() {
 /// Lines walked to weigh: the cost, whatever the machine.
 fn lines(recipe: &Recipe) -> usize {
     let ball = Ball::new(recipe).expect("a ball that can be made");
-    super::Summer::new(&ball).finish(super::TOLERANCE, |sum| super::Whole::new(&ball, sum).relative_error(sum)).lines
+    super::filled(&ball, super::TOLERANCE).lines
 }
 
 #[test]
