@@ -202,7 +202,7 @@ fn notes() -> Vec<String> {
             .to_owned(),
         format!(
             "Pockets are looked for on {LINES_ACROSS} by {LINES_ACROSS} lines across the ball: channels narrower than \
-             0.07 in and pockets under {} cc may be missed.",
+             0.07 in and pockets under {:.1} cc may be missed.",
             LEAST_POCKET_M3 * CC_PER_M3
         ),
         format!(

@@ -178,7 +178,8 @@ fn around(recipe: &Recipe, part: Part, poured: &[usize]) -> (Vec<usize>, Vec<usi
 
 fn on_pin_axis(solid: &Solid) -> bool {
     let mut hits = Hits::new();
-    Placed::new(solid).cross(&Vector3::zeros(), &Vector3::z(), &mut hits);
+    // A line beside the very axis, on which a profile's corners may lie.
+    Placed::new(solid).cross(&Vector3::new(1e-6, 7e-7, 0.0), &Vector3::z(), &mut hits);
     !hits.is_empty()
 }
 
