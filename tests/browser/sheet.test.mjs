@@ -245,7 +245,7 @@ test("a drilled ball on oil: the layout drawn, what its holes did, and a link to
   assert.match(await page.locator(".sheet-laid").textContent(), /The drill takes out 2\.\d\d\u00a0oz/);
   assert.match(
     await page.locator(".sheet-shot").textContent(),
-    /VAL angle 35.*oil pattern House, 24\.0\u00a0mL/,
+    /VAL angle 35.*oil pattern House, 24\u00a0mL/,
   );
   for (const paper of Object.keys(PAPERS)) await print(page, paper, "drilled");
   const numbers = await page.locator(".sheet-numbers").textContent();
@@ -272,6 +272,10 @@ test("metric, in the dark, on a narrow screen, for every reader", async () => {
   assert.deepEqual(await accessibilityFaults(page), []);
   const wide = await page.evaluate(() => document.documentElement.scrollWidth);
   assert.ok(wide <= NARROW.width, `${wide} px wide`);
+  const body = await page
+    .locator(".room-sheet .room-body")
+    .evaluate((body) => body.scrollWidth - body.clientWidth);
+  assert.ok(body <= 0, `${body} px to scroll sideways`);
   assert.equal(
     await page.locator(".sheet-page").evaluate((sheet) => getComputedStyle(sheet).backgroundColor),
     "rgb(255, 255, 255)",

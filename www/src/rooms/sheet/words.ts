@@ -2,7 +2,7 @@
 
 import type { Shot, Units } from "../../store";
 import type { Drilled, Lane, Roll, WasmModule } from "../../types";
-import { digits, number, reading } from "../../units";
+import { digits, number, type Quantity, reading } from "../../units";
 import type { Told } from "./told";
 
 /** A text cut short where it has more letters than there is room for. */
@@ -19,16 +19,22 @@ const SAME = { ft: 0.05, rg_in: 0.0005 };
 const tenths = (value: number): string => digits(value, 1);
 const boards = (value: number): string => `${tenths(value)} ${tenths(value) === "1.0" ? "board" : "boards"}`;
 
+/** A reading without the zeros at its end. */
+const short = (value: number, quantity: Quantity, units: Units): string =>
+  reading(value, quantity, units)
+    .replace(/(\.\d*?)0+(?!\d)/, "$1")
+    .replace(/\.(?!\d)/, "");
+
 /** The release, how the ball sits in the hand, and the lane. */
 export function releaseWords(wasm: WasmModule, shot: Shot, units: Units): string {
   const { hand, release, layout, drilling, lane } = shot;
-  const angle = (deg: number) => reading(deg, "angle", units);
+  const angle = (deg: number) => short(deg, "angle", units);
   const val = drilling ? `, VAL angle ${angle(drilling.val_angle_deg)}` : "";
   return [
-    `${hand === "right" ? "Right" : "Left"} hand, ${reading(release.speed_mph, "speed", units)}, ${reading(release.revs_rpm, "revs", units)}`,
+    `${hand === "right" ? "Right" : "Left"} hand, ${short(release.speed_mph, "speed", units)}, ${short(release.revs_rpm, "revs", units)}`,
     `axis rotation ${angle(release.axis_rotation_deg)}, tilt ${angle(release.axis_tilt_deg)}`,
-    `let go on board ${tenths(release.board)} at ${angle(release.launch_angle_deg)}`,
-    `pin to PAP ${reading(layout.pin_to_pap_in, "size", units)}, drilling angle ${angle(layout.drilling_angle_deg)}${val}`,
+    `let go on board ${short(release.board, "board", units)} at ${angle(release.launch_angle_deg)}`,
+    `pin to PAP ${short(layout.pin_to_pap_in, "size", units)}, drilling angle ${angle(layout.drilling_angle_deg)}${val}`,
     laneWords(wasm, lane, units),
   ].join("; ");
 }
@@ -37,15 +43,14 @@ function laneWords(wasm: WasmModule, lane: Lane, units: Units): string {
   if ("zones" in lane) {
     const zones = [...lane.zones].sort((a, b) => a.from_ft - b.from_ft);
     if (zones.length > 3) return `friction in ${zones.length} zones`;
-    const to = (ft: number, n: number) =>
-      n < zones.length - 1 ? ` to ${reading(ft, "distance", units)}` : "";
-    const said = zones.map(({ mu, to_ft }, n) => `${reading(mu, "friction", units)}${to(to_ft, n)}`);
+    const to = (ft: number, n: number) => (n < zones.length - 1 ? ` to ${short(ft, "distance", units)}` : "");
+    const said = zones.map(({ mu, to_ft }, n) => `${short(mu, "friction", units)}${to(to_ft, n)}`);
     return `friction ${said.join(", then ")}`;
   }
   if (typeof lane.oil === "string") return "";
   const { length_ft, volume_ml } = wasm.oil_map(lane.oil);
   const name = shorten(lane.oil.name, 40);
-  return `oil pattern ${name}, ${tenths(volume_ml)}\u00a0mL over ${reading(length_ft, "distance", units)}`;
+  return `oil pattern ${name}, ${short(volume_ml, "board", units)}\u00a0mL over ${short(length_ft, "distance", units)}`;
 }
 
 /** What the grip is and what its holes did, in few words. */
