@@ -2,7 +2,7 @@
 
 #![allow(clippy::expect_used, reason = "a check that fails stops its test")]
 
-use pithball_format::{BallFile, FrictionCurveDoc, LayoutFile, OilFile, ShotFile, Throw, TolerancesFile};
+use pithball_format::{BallFile, FrictionCurveDoc, LayoutFile, OilFile, ShotFile, TargetFile, Throw, TolerancesFile};
 
 const BALL: &str = r#"{
   "format": "pithball.ball/1",
@@ -526,4 +526,46 @@ fn a_tolerances_file() {
     let file = TolerancesFile::read(text.as_bytes()).expect("it can be read");
     let problem = of_tolerances(pithball_format::Scatter::new(&ball, &file).expect_err("nothing strays"));
     assert_eq!((problem.place.as_str(), problem.found.as_str()), ("", "no tolerance above 0"));
+}
+
+const TARGET: &str = r#"{
+  "format": "pithball.target/1",
+  "want": { "weight_lb": 15, "rg_in": 2.5, "cover_at_least_in": 0.75 },
+  "free": [
+    { "control": "pieces[0].density_g_cc", "from": 0.7, "to": 1.1 },
+    { "control": "pieces[1].shape.wide", "from": 0.8, "to": 1.2 }
+  ]
+}"#;
+
+/// [`TARGET`] for [`BALL`] with one stretch replaced.
+#[track_caller]
+fn target(old: &str, new: &str, place: &str, found: &str) {
+    let ball = BallFile::read(BALL.as_bytes()).expect("the ball");
+    let read = TargetFile::read(with(TARGET, old, new).as_bytes());
+    let made = read.map(|file| pithball_format::Seeker::new(&ball, &file).expect_err("a mistake that goes unseen"));
+    let problem = made.map_or_else(
+        |problem| problem,
+        |problem| {
+            let problem = pithball_format::Problem::from(problem);
+            let place = problem.place.strip_prefix("target.").expect("its file").to_owned();
+            pithball_format::Problem { place, ..problem }
+        },
+    );
+    assert_eq!((problem.place.as_str(), problem.found.as_str()), (place, found), "{problem}");
+    assert!(!problem.accepted.is_empty() && !problem.message.is_empty(), "{problem}");
+}
+
+#[test]
+fn a_target_file() {
+    target("/1", "/2", "format", "\"pithball.target/2\"");
+    target("15,", "0,", "want.weight_lb", "0");
+    target("2.5,", "\"low\",", "want.rg_in", "\"low\"");
+    target("0.75", "-0.75", "want.cover_at_least_in", "-0.75");
+    target("\"weight_lb\": 15, \"rg_in\": 2.5, \"cover_at_least_in\": 0.75", "", "want", "no wanted number");
+    target("rg_in", "rg", "want.rg", "the unknown key \"rg\"");
+    target("0.7,", "1.1,", "free[0]", "from 1.1 to 1.1");
+    target("pieces[1].shape.wide", "pieces[0].shape.wide", "free[1].control", "\"pieces[0].shape.wide\"");
+    target("pieces[1].shape.wide", "pieces[0].density_g_cc", "free[1]", "a control that is free already");
+    target("\"want\"", "\"starts\": 1001, \"want\"", "starts", "1001");
+    target("\"want\"", "\"within_limits\": \"yes\", \"want\"", "within_limits", "\"yes\"");
 }

@@ -81,8 +81,27 @@ fn licence(folder: &Path) -> Result<String> {
         })
         .collect();
     found.sort_by_key(|path| (!path.to_string_lossy().to_uppercase().contains("MIT"), path.clone()));
-    let Some(first) = found.first() else {
+    let read = |path: &PathBuf| fs::read_to_string(path).with_context(|| format!("reading {}", path.display()));
+    match found.first() {
+        Some(first) => read(first),
+        None => Ok(licence_folder(folder)?.iter().map(read).collect::<Result<Vec<_>>>()?.join("\n\n")),
+    }
+}
+
+/// The texts in a package's folder of licences: all of them hold for some part
+/// of it, but for Apache's, beside which MIT's may be chosen.
+fn licence_folder(folder: &Path) -> Result<Vec<PathBuf>> {
+    let Ok(entries) = fs::read_dir(folder.join("licenses")) else {
         bail!("{} has no licence file", folder.display());
     };
-    fs::read_to_string(first).with_context(|| format!("reading {}", first.display()))
+    let mut texts: Vec<PathBuf> = entries.filter_map(|entry| Some(entry.ok()?.path())).collect();
+    texts.sort();
+    let named = |path: &PathBuf, name: &str| path.to_string_lossy().to_uppercase().ends_with(name);
+    if texts.iter().any(|path| named(path, "MIT.TXT")) {
+        texts.retain(|path| !named(path, "APACHE-2.0.TXT"));
+    }
+    if texts.is_empty() {
+        bail!("{} has no licence file", folder.display());
+    }
+    Ok(texts)
 }
