@@ -54,8 +54,13 @@ pub(crate) fn shot(path: &Path) -> Result<(ShotFile, ReadBall), Complaint> {
 
 /// The same with the ball as it is thrown: drilled where the shot says so.
 pub(crate) fn thrown(path: &Path) -> Result<(ShotFile, ReadBall), Complaint> {
-    let complaint = |problem| Complaint { file: path.to_owned(), problem };
     let (shot, ball) = shot(path)?;
+    drilled(path, shot, ball)
+}
+
+/// Drills the ball of the shot read from `path`, where the shot says so.
+pub(crate) fn drilled(path: &Path, shot: ShotFile, ball: ReadBall) -> Result<(ShotFile, ReadBall), Complaint> {
+    let complaint = |problem| Complaint { file: path.to_owned(), problem };
     let Some(laid) = shot.throw.laid() else { return Ok((shot, ball)) };
     let file = laid.drill(&ball.file).map_err(complaint)?.file;
     let ball = file.build().map_err(|problem| complaint(problem.within("ball")))?;

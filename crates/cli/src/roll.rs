@@ -1,8 +1,8 @@
 //! `pithball roll`.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
-use format::{EndDoc, Problem, RolledDoc, SAMPLE_INTERVAL_S, SummaryDoc, TrackDoc};
+use format::{EndDoc, Lane, OilRef, OiledLane, Problem, RolledDoc, SAMPLE_INTERVAL_S, SummaryDoc, Throw, TrackDoc};
 use physics::roll::{RigidBall, trace};
 use physics::weigh::weigh;
 
@@ -14,13 +14,26 @@ use crate::{Complaint, files};
 pub(crate) struct Args {
     /// The shot file (NAME.shot.json).
     shot: PathBuf,
+    /// Roll it on the oil of this file (NAME.oil.json) instead of the shot's own lane.
+    #[arg(long, value_name = "OIL")]
+    oil: Option<PathBuf>,
+    /// Drill the ball as this file says (NAME.layout.json), for the shot's own hand.
+    #[arg(long, value_name = "LAYOUT")]
+    layout: Option<PathBuf>,
     /// Print JSON, for programs: the summary, and the ball at every hundredth of a second.
     #[arg(long)]
     json: bool,
 }
 
 pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
-    let (file, read) = files::thrown(&args.shot)?;
+    let (mut file, read) = files::shot(&args.shot)?;
+    if let Some(path) = &args.oil {
+        oil(&mut file.throw, path)?;
+    }
+    if let Some(path) = &args.layout {
+        lay_out(&mut file.throw, path)?;
+    }
+    let (file, read) = files::drilled(&args.shot, file, read)?;
     let complaint = |problem| Complaint { file: args.shot.clone(), problem };
     let shot = file.throw.shot(&read.file.cover).map_err(complaint)?;
     let body = RigidBall::from(&weigh(&read.ball));
@@ -33,6 +46,34 @@ pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
         format!("{} with {}\n", one_line(file.name.as_deref().unwrap_or("A shot")), one_line(&read.file.name));
     head += &phases(&rolled.summary);
     Ok(format!("{head}\n{}{}", numbers(&rolled.summary), track(&rolled.track)))
+}
+
+/// Puts the oil at `path` on the lane; friction follows from it as the shot says, if it does.
+fn oil(throw: &mut Throw, path: &Path) -> Result<(), Complaint> {
+    let oil = OilRef::Object(Box::new(files::oil(path)?));
+    throw.lane = match &throw.lane {
+        Lane::Oiled(lane) => Lane::Oiled(OiledLane { oil, friction: lane.friction }),
+        Lane::Zoned(_) => Lane::Oiled(OiledLane { oil, friction: None }),
+    };
+    Ok(())
+}
+
+/// Lays the ball out and drills it as the file at `path` says.
+fn lay_out(throw: &mut Throw, path: &Path) -> Result<(), Complaint> {
+    let laid = files::layout(path)?.laid;
+    if laid.hand != throw.hand {
+        let problem = Problem {
+            place: "hand".to_owned(),
+            found: format!("{:?}", laid.hand).to_lowercase(),
+            accepted: format!("{:?}, the hand of the shot", throw.hand).to_lowercase(),
+            message: "The layout is for the other hand than the shot.".to_owned(),
+        };
+        return Err(Complaint { file: path.to_owned(), problem });
+    }
+    throw.layout.pin_to_pap_in = laid.layout.pin_to_pap_in;
+    throw.layout.drilling_angle_deg = laid.layout.drilling_angle_deg;
+    throw.drilling = Some(laid.drilling);
+    Ok(())
 }
 
 /// How far the ball skids, hooks and rolls.

@@ -245,6 +245,24 @@ fn a_shot_on_oil_rolls_on_the_film_of_its_file() {
 }
 
 #[test]
+fn roll_takes_another_oil_and_a_layout() {
+    let at = |name: &str| scenario(name).to_string_lossy().into_owned();
+    let (opening, house) = (at("shots/opening.shot.json"), at("shots/house-pattern.shot.json"));
+    let rolled = json(&["roll", &house, "--oil", &at("oil/long.oil.json"), "--json"]);
+    let own = json(&["roll", &house, "--json"]);
+    let breakpoint_ft = |rolled: &Value| rolled["summary"]["breakpoint"]["distance_ft"].as_f64().expect("a distance");
+    assert!(breakpoint_ft(&rolled) > breakpoint_ft(&own) + 1.0, "long oil carries the ball further");
+    assert_eq!(json(&["roll", &house, "--oil", &at("oil/house.oil.json"), "--json"]), own);
+    assert!(json(&["roll", &opening, "--oil", &at("oil/house.oil.json"), "--json"])["samples"][0]["film_um"].is_f64());
+
+    let layout = at("layouts/league-right.layout.json");
+    let drilled = json(&["roll", &opening, "--layout", &layout, "--json"]);
+    assert_ne!(drilled["summary"], json(&["roll", &opening, "--json"])["summary"]);
+    refused(&["roll", &opening, "--layout", &at("layouts/two-handed-left.layout.json")], &["hand", "left", "right"]);
+    refused(&["roll", &opening, "--oil", &layout], &["league-right.layout.json", "format", "pithball.oil/1"]);
+}
+
+#[test]
 fn oil_is_found_from_the_folder_of_its_shot_or_stands_in_it() {
     let folder = Folder::new();
     let oil = fs::read_to_string(scenario("oil/house.oil.json")).expect("a file");
