@@ -146,3 +146,23 @@ test("a room kept by another version that is not there does not leave the page e
   await check();
   await context.close();
 });
+
+test("on a desk a room can have the others' space beside the Bench", async () => {
+  const { page, context, reload, check } = await site.open({ reducedMotion: "reduce" });
+  const narrow = (await room(page, "Lane").boundingBox()).height;
+  await page.getByRole("button", { name: "Larger: Lane" }).click();
+  assert.ok((await room(page, "Lane").boundingBox()).height > 2 * narrow);
+  assert.ok(await room(page, "Bench").isVisible());
+  assert.ok(await room(page, "Saw").isHidden());
+  assert.ok(await room(page, "Scale").isHidden());
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await shoot(page, "frame-larger-lane");
+  await page.evaluate(() => dispatchEvent(new Event("pagehide")));
+  await reload();
+  assert.ok(await room(page, "Saw").isHidden());
+  await page.getByRole("button", { name: "All rooms" }).focus();
+  await page.keyboard.press("Enter");
+  assert.ok(await room(page, "Saw").isVisible());
+  await check();
+  await context.close();
+});

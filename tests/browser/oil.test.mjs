@@ -187,13 +187,13 @@ test("oil is saved to a file and opened again; a wrong file says where", async (
       .getByLabel("File to open", { exact: true })
       .setInputFiles({ name, mimeType: "application/json", buffer: Buffer.from(buffer) });
   await open("mine.oil.json", text);
-  assert.match(await page.locator(".notice").textContent(), /Opened mine\.oil\.json/);
+  await page.locator(".notice", { hasText: /Opened mine\.oil\.json/ }).waitFor();
   assert.match(await oilSays(lane), /Mine, 40\.0 ft, 21\.5 mL/);
   await open("bad.oil.json", text.replace('"ratio":10', '"ratio":0'));
-  assert.match(await page.locator(".notice").textContent(), /bad\.oil\.json was not opened.*ratio/);
+  await page.locator(".notice", { hasText: /bad\.oil\.json was not opened.*ratio/ }).waitFor();
   // A shot whose oil lies in another file keeps the lane there is.
   await open("house.shot.json", read("scenarios/shots/house-pattern.shot.json"));
-  assert.match(await page.locator(".notice").textContent(), /its oil is in another file/);
+  await page.locator(".notice", { hasText: /its oil is in another file/ }).waitFor();
   assert.match(await oilSays(lane), /Mine/);
   await check();
   await context.close();

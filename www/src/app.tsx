@@ -15,6 +15,7 @@ export function App() {
   const fault = store.fault.value ?? broken;
   if (fault) return <Fault error={fault} doc={store.doc.value} />;
   const workshop = inWorkshop(front);
+  const { large } = store.view.value;
   return (
     <div class="page">
       <a class="skip" href="#rooms">
@@ -25,7 +26,13 @@ export function App() {
       <RoomsNav />
       {workshop && <Strip />}
       {workshop && <Elsewhere />}
-      <main class="rooms" id="rooms" tabIndex={-1} data-place={workshop ? "workshop" : front}>
+      <main
+        class="rooms"
+        id="rooms"
+        tabIndex={-1}
+        data-place={workshop ? "workshop" : front}
+        data-large={large ?? undefined}
+      >
         {WORKSHOP.map((place) => (
           <Room key={place.room} {...place} kind="workshop" stale={place.room !== "bench"} />
         ))}
@@ -40,6 +47,7 @@ export function App() {
 
 function Room({ room, name, View, kind, stale }: Place & { kind: "workshop" | "whole"; stale: boolean }) {
   const front = useFront();
+  const large = useStore().view.value.large === room;
   return (
     <section
       class={`room room-${room}`}
@@ -48,15 +56,32 @@ function Room({ room, name, View, kind, stale }: Place & { kind: "workshop" | "w
       aria-labelledby={`room-${room}-name`}
       data-kind={kind}
       data-front={front === room || undefined}
+      data-large={large || undefined}
     >
       <h2 class="room-name" id={`room-${room}-name`}>
         {name}
       </h2>
+      {kind === "workshop" && room !== "bench" && <Larger room={room} name={name} large={large} />}
       <div class="room-body">
         {stale && <Stale />}
         <View />
       </div>
     </section>
+  );
+}
+
+/** Gives a room of the workshop the space of the others, beside the Bench, and back. */
+function Larger({ room, name, large }: { room: Place["room"]; name: string; large: boolean }) {
+  const store = useStore();
+  return (
+    <button
+      type="button"
+      class="room-larger"
+      aria-label={large ? undefined : `Larger: ${name}`}
+      onClick={() => store.look({ large: large ? null : room })}
+    >
+      {large ? "All rooms" : "Larger"}
+    </button>
   );
 }
 

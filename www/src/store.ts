@@ -34,6 +34,8 @@ export type Theme = "system" | "light" | "dark";
 export interface View {
   /** The room in front: of the workshop where only one fits, else the one that takes the whole space. */
   room: Room;
+  /** The workshop's room that takes the others' space beside the Bench, on a desk. */
+  large: Room | null;
   units: Units;
   theme: Theme;
   /** Part in hand: 0 is the cover, n the n-th piece. */
@@ -108,6 +110,7 @@ export interface Store {
 
 export const FIRST_VIEW: View = {
   room: "saw",
+  large: null,
   units: "trade",
   theme: "system",
   selected: null,
