@@ -184,6 +184,9 @@ test("all run on one clock: played, paused, put to a moment; still at first wher
     before[0],
   );
   await play.click();
+  await compare.getByRole("button", { name: "Play", exact: true }).waitFor();
+  // The picture that was asked for as it was stopped comes yet.
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   const paused = await places();
   await page.waitForTimeout(120);
   assert.deepEqual(await places(), paused);
