@@ -3,6 +3,7 @@ import type { Roll } from "../types";
 import type { Ground } from "./ground";
 import { ARROWS, BOARD_IN, boardToX, GUTTER_IN, LANE_FT, line, PINS, PIT_FT, WIDTH_IN } from "./lane-frame";
 import { momentAt, stretches } from "./moment";
+import { Picture } from "./picture";
 
 export interface EyeProps {
   id: string;
@@ -49,16 +50,15 @@ export function BowlerEye(props: EyeProps) {
   const { to, px_in } = camera(width_px, height_px);
   const now = t_s === null ? null : momentAt(roll, t_s);
   return (
-    <svg
+    <Picture
+      id={id}
       class="lane-drawing eye"
       viewBox={`0 0 ${width_px} ${height_px}`}
       width={width_px}
       height={height_px}
-      role="img"
-      aria-labelledby={`${id}-title ${id}-desc`}
+      title={props.title}
+      desc={props.desc}
     >
-      <title id={`${id}-title`}>{props.title}</title>
-      <desc id={`${id}-desc`}>{props.desc}</desc>
       <path class="gutter" d={strip(to, -HALF_IN - GUTTER_IN, HALF_IN + GUTTER_IN, 0, PIT_FT)} />
       <path class="boards" d={strip(to, -HALF_IN, HALF_IN, NEAR_FT, PIT_FT)} />
       {ground.tints.map(({ share, patches }, i) => (
@@ -98,7 +98,7 @@ export function BowlerEye(props: EyeProps) {
         <PinShape key={`${pin.x_in} ${pin.y_ft}`} {...pin} to={to} px_in={px_in(pin.y_ft)} />
       ))}
       {now && <Ball to={to} px_in={px_in(now.y_ft)} x_in={now.x_in} y_ft={now.y_ft} radius_in={radius_in} />}
-    </svg>
+    </Picture>
   );
 }
 

@@ -3,6 +3,7 @@
 import { contours } from "d3-contour";
 import type { OilMap } from "../types";
 import { digits } from "../units";
+import { Picture } from "./picture";
 
 /** Thicknesses with a line, in micrometres. */
 export const FILM_LEVELS_UM = [0.1, 0.5, 1, 2, 4, 8, 16, 32];
@@ -53,16 +54,15 @@ export function FilmDrawing({ id, map, frame, metric, title, desc, children }: F
   const [right, foot] = frame.at(0.5, feet);
   const marks = metric ? [0, 5, 10, 15] : [0, 10, 20, 30, 40, 50, 60];
   return (
-    <svg
+    <Picture
+      id={id}
       class="film-drawing"
       width={frame.width_px}
       height={frame.height_px}
       viewBox={`0 0 ${frame.width_px} ${frame.height_px}`}
-      role="img"
-      aria-labelledby={`${id}-title ${id}-desc`}
+      title={title}
+      desc={desc}
     >
-      <title id={`${id}-title`}>{title}</title>
-      <desc id={`${id}-desc`}>{desc}</desc>
       <rect class="boards" x={corner[0]} y={corner[1]} width={right - corner[0]} height={foot - corner[1]} />
       {levelsOf(map).map(({ level_um, path }) => (
         <path
@@ -102,7 +102,7 @@ export function FilmDrawing({ id, map, frame, metric, title, desc, children }: F
         );
       })}
       {children}
-    </svg>
+    </Picture>
   );
 }
 

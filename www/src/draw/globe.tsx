@@ -2,6 +2,7 @@
 // axis, and the rings the lane leaves on it. What is on the far side is faint.
 import type { BandWidth, Hand, Hole, Phase, Roll, Vec3 } from "../types";
 import { endOf, momentAt } from "./moment";
+import { Picture } from "./picture";
 import { circleAt } from "./sphere";
 import { add, dot, type Quaternion, scale, turned, turnedBack, unit } from "./vectors";
 
@@ -106,16 +107,15 @@ export function Globe(props: GlobeProps) {
   const past = points.filter((point) => point.t_s <= t_s + STEP_S);
   const axis = axisPoint(roll, hand);
   return (
-    <svg
+    <Picture
+      id={id}
       class="globe-drawing"
       viewBox={`${-size_px / 2} ${-size_px / 2} ${size_px} ${size_px}`}
       width={size_px}
       height={size_px}
-      role="img"
-      aria-labelledby={`${id}-title ${id}-desc`}
+      title={title}
+      desc={desc}
     >
-      <title id={`${id}-title`}>{title}</title>
-      <desc id={`${id}-desc`}>{desc}</desc>
       <circle class="globe" r={r} />
       {net.map((one, i) => (
         <path key={i} class="net" d={one.near} />
@@ -141,7 +141,7 @@ export function Globe(props: GlobeProps) {
       {axis && <Spot name="PAP" at={axis} turn={now.turn} r={r} />}
       <Spot name="pin" at={[0, 0, 1]} turn={now.turn} r={r} />
       <path class="contact" d={contact(r)} />
-    </svg>
+    </Picture>
   );
 }
 

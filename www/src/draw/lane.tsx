@@ -4,6 +4,7 @@ import type { Hand, Roll } from "../types";
 import type { Ground as GroundData } from "./ground";
 import { ARROWS, boardToX, GUTTER_IN, LANE_FT, line, PINS, PIT_FT, type Place, WIDTH_IN } from "./lane-frame";
 import { momentAt, stretches } from "./moment";
+import { Picture } from "./picture";
 
 export interface LaneProps {
   id: string;
@@ -30,23 +31,22 @@ function box(place: Place, x0: number, y0: number, x1: number, y1: number) {
 export function LaneDrawing(props: LaneProps) {
   const { id, roll, place, t_s } = props;
   return (
-    <svg
+    <Picture
+      id={id}
       class="lane-drawing"
       viewBox={`0 0 ${place.width_px} ${place.height_px}`}
       width={place.width_px}
       height={place.height_px}
-      role="img"
-      aria-labelledby={`${id}-title ${id}-desc`}
+      title={props.title}
+      desc={props.desc}
     >
-      <title id={`${id}-title`}>{props.title}</title>
-      <desc id={`${id}-desc`}>{props.desc}</desc>
       <Ground {...props} />
       <Rulers {...props} />
       <Path roll={roll} place={place} t_s={t_s} />
       <Phases {...props} />
       <Remarks {...props} />
       {t_s !== null && <BallMark roll={roll} place={place} t_s={t_s} />}
-    </svg>
+    </Picture>
   );
 }
 

@@ -5,6 +5,7 @@ import "./layout.css";
 import type { Units } from "../store";
 import type { Drilled, Hand, Track, Vec3 } from "../types";
 import { reading } from "../units";
+import { Picture } from "./picture";
 import { circleAt, greatCircle, outline, type Seen, seenFrom } from "./sphere";
 import { add, cross, dot, scale, unit } from "./vectors";
 
@@ -34,16 +35,15 @@ export function LayoutDrawing({ id, drilled, hand, track, radius_in, size_px, un
   };
   const arc = outline(between(marks.pin, marks.pap), see);
   return (
-    <svg
+    <Picture
+      id={id}
       class="layout-drawing"
       viewBox={`${-size_px / 2} ${-size_px / 2} ${size_px} ${size_px}`}
       width={size_px}
       height={size_px}
-      role="img"
-      aria-labelledby={`${id}-title ${id}-desc`}
+      title="The layout, seen at the grip with the fingers up"
+      desc={layoutWords(drilled, hand, units)}
     >
-      <title id={`${id}-title`}>The layout, seen at the grip with the fingers up</title>
-      <desc id={`${id}-desc`}>{layoutWords(drilled, hand, units)}</desc>
       <circle class="globe" r={r} />
       {track?.rings.map(({ axis, height_in }, n) => {
         const { near, far } = outline(circleAt(axis, height_in / radius_in), see);
@@ -81,7 +81,7 @@ export function LayoutDrawing({ id, drilled, hand, track, radius_in, size_px, un
       <Spot see={see} at={marks.mass_bias} kind="bias" name="mass bias" />
       <Spot see={see} at={marks.pap} kind="PAP" name="PAP" />
       <Spot see={see} at={marks.pin} kind="pin" name="pin" />
-    </svg>
+    </Picture>
   );
 }
 

@@ -4,6 +4,7 @@
 import type { Section, Vec3 } from "../types";
 import { HatchLines } from "./hatch";
 import { type Leader, leaders } from "./leaders";
+import { Picture } from "./picture";
 
 export interface Paint {
   colour: Vec3;
@@ -84,19 +85,18 @@ export function SectionDrawing(props: SectionProps) {
   const r_px = radius_in * px_in;
   const stroke = 1.4 / px_in;
   return (
-    <svg
+    <Picture
+      id={id}
       xmlns="http://www.w3.org/2000/svg"
       viewBox={`0 0 ${width_px} ${height_px}`}
       width={width_px}
       height={height_px}
-      role="img"
-      aria-labelledby={`${id}-title ${id}-desc`}
       font-family="'Source Sans 3', system-ui, sans-serif"
       font-size={text_px}
       fill={INK}
+      title={props.title}
+      desc={props.desc}
     >
-      <title id={`${id}-title`}>{props.title}</title>
-      <desc id={`${id}-desc`}>{props.desc}</desc>
       <rect width={width_px} height={height_px} fill={paper} />
       <circle cx={cx} cy={cy} r={r_px} fill="none" stroke={INK} stroke-opacity="0.5" stroke-dasharray="3 4" />
       <g transform={`translate(${cx} ${cy}) scale(${px_in})`} fill-rule="evenodd" stroke-linejoin="round">
@@ -140,7 +140,7 @@ export function SectionDrawing(props: SectionProps) {
             </g>
           ))}
       <ScaleBar px_in={px_in} metric={props.metric} y={height_px - 12} />
-    </svg>
+    </Picture>
   );
 }
 

@@ -5,6 +5,7 @@ import type { Ground as GroundData } from "./ground";
 import { Ground, Rulers } from "./lane";
 import { BOARD_IN, boardToX, line, type Place } from "./lane-frame";
 import { momentAt, sampleAfter } from "./moment";
+import { Picture } from "./picture";
 
 export interface OneShot {
   letter: string;
@@ -38,16 +39,15 @@ const MARKED_FT = [55, 50, 45, 40];
 export function ShotsDrawing(props: ShotsProps) {
   const { id, shots, place, t_s } = props;
   return (
-    <svg
+    <Picture
+      id={id}
       class="lane-drawing shots-drawing"
       viewBox={`0 0 ${place.width_px} ${place.height_px}`}
       width={place.width_px}
       height={place.height_px}
-      role="img"
-      aria-labelledby={`${id}-title ${id}-desc`}
+      title={props.title}
+      desc={props.desc}
     >
-      <title id={`${id}-title`}>{props.title}</title>
-      <desc id={`${id}-desc`}>{props.desc}</desc>
       <Ground {...props} />
       <Rulers {...props} />
       {shots.map((shot, i) => (
@@ -56,7 +56,7 @@ export function ShotsDrawing(props: ShotsProps) {
       {shots.map((shot, i) => (
         <Mark key={shot.letter} shot={shot} at={i} place={place} t_s={t_s} />
       ))}
-    </svg>
+    </Picture>
   );
 }
 
@@ -92,16 +92,15 @@ export function CloseDrawing(props: ShotsProps) {
   const boards = Array.from({ length: 39 }, (_, i) => i + 1).filter((board) => board % every === 0);
   const marks = metric ? [12, 14, 16, 18] : [40, 45, 50, 55, 60];
   return (
-    <svg
+    <Picture
+      id={id}
       class="lane-drawing shots-drawing"
       viewBox={`0 0 ${place.width_px} ${place.height_px}`}
       width={place.width_px}
       height={place.height_px}
-      role="img"
-      aria-labelledby={`${id}-title ${id}-desc`}
+      title={props.title}
+      desc={props.desc}
     >
-      <title id={`${id}-title`}>{props.title}</title>
-      <desc id={`${id}-desc`}>{props.desc}</desc>
       <clipPath id={`${id}-clip`}>
         <rect x={CLOSE_LEFT_PX} width={place.width_px - CLOSE_LEFT_PX} height={foot_px} />
       </clipPath>
@@ -135,7 +134,7 @@ export function CloseDrawing(props: ShotsProps) {
           </text>
         ))}
       </g>
-    </svg>
+    </Picture>
   );
 }
 

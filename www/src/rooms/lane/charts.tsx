@@ -2,6 +2,7 @@
 import type { ReadonlySignal } from "@preact/signals";
 import { line as polyline } from "../../draw/lane-frame";
 import { revsOf, sampleAfter } from "../../draw/moment";
+import { Picture } from "../../draw/picture";
 import { useStore } from "../../store";
 import type { Roll, Sample } from "../../types";
 import { measure, number, type Quantity, reading } from "../../units";
@@ -84,16 +85,13 @@ function Chart({ line, roll, t_s }: ChartProps) {
   const to = reading(line.of(last), line.quantity, units);
   const id = `chart-${line.name.toLowerCase().replaceAll(" ", "-")}`;
   return (
-    <svg
+    <Picture
+      id={id}
       class="chart"
       viewBox={`-4 -18 ${WIDTH + 8} ${HEIGHT + 34}`}
-      role="img"
-      aria-labelledby={`${id}-title ${id}-desc`}
+      title={`${line.name} by distance`}
+      desc={`From ${from} at release to ${to} at the end.`}
     >
-      <title id={`${id}-title`}>{line.name} by distance</title>
-      <desc id={`${id}-desc`}>
-        From {from} at release to {to} at the end.
-      </desc>
       <text x="0" y="-6">
         {line.name}: {from} to {to}
       </text>
@@ -106,7 +104,7 @@ function Chart({ line, roll, t_s }: ChartProps) {
       <text x={WIDTH} y={HEIGHT + 13} text-anchor="end">
         {reading(60, "distance", units)}
       </text>
-    </svg>
+    </Picture>
   );
 }
 
