@@ -1,6 +1,7 @@
 import { useSignal } from "@preact/signals";
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { open, saveBall, saveShot } from "./files";
+import { OpenFile } from "./parts/open-file";
 import { PlacesNav } from "./places";
 import { isShelfFile, openOnShelf } from "./rooms/shelf/exchange";
 import { ShareButton, SharePanel } from "./share/share";
@@ -11,7 +12,6 @@ import { type Theme, type Units, useStore } from "./store";
 export function Bar() {
   const store = useStore();
   const shelf = useShelf();
-  const picker = useRef<HTMLInputElement>(null);
   const [menu, setMenu] = useState(false);
   const sharing = useSignal(false);
   const view = store.view.value;
@@ -62,22 +62,9 @@ export function Bar() {
         </button>
       </div>
       <div class="bar-group bar-tucked">
-        <button type="button" onClick={() => picker.current?.click()}>
+        <OpenFile label="File to open" onOpen={([file]) => file && void openFile(file)}>
           Open…
-        </button>
-        <input
-          class="visually-hidden"
-          type="file"
-          accept=".json,application/json"
-          tabIndex={-1}
-          aria-label="File to open"
-          ref={picker}
-          onChange={(event) => {
-            const file = event.currentTarget.files?.[0];
-            event.currentTarget.value = "";
-            if (file) void openFile(file);
-          }}
-        />
+        </OpenFile>
         <button
           type="button"
           onClick={() => {

@@ -1,10 +1,11 @@
 // The cover of the ball on the bench, worked out beside the page once the bench
 // has come to rest.
 
-import { useEffect, useMemo, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import { useJobs } from "../jobs";
 import { type Derived, useStore } from "../store";
 import type { BallFile, Cover } from "../types";
+import { useWhenStill } from "../when-still";
 
 /** The map's steps from pole to pole and round. */
 export const ROWS = 60;
@@ -19,7 +20,9 @@ export interface Covered {
   map: Float64Array;
 }
 
-const known = new WeakMap<BallFile, Covered>();
+/** By what the cover depends on, which is never changed in place. */
+const known = new WeakMap<object, Covered>();
+const asked = new WeakMap<object, Promise<Covered>>();
 
 /** The ball with all its holes as wide as they are drilled; what lines them is no core. */
 function drilledFile({ file, drilled }: Derived): BallFile {
@@ -31,33 +34,32 @@ function drilledFile({ file, drilled }: Derived): BallFile {
   return { ...file, holes: [...(file.holes ?? []), ...holes] };
 }
 
-/** null until it is worked out; the one before stays while the next is. */
+/** null until it is worked out, once for all who ask; the one before stays while the next is. */
 export function useCover(): Covered | null {
   const store = useStore();
   const jobs = useJobs();
   const derived = store.derived.value;
-  const file = useMemo(() => drilledFile(derived), [derived.file, derived.drilled]);
-  const [covered, setCovered] = useState<Covered | null>(() => known.get(file) ?? null);
+  const of = derived.drilled ?? derived.file;
+  const [newest, setNewest] = useState<Covered | null>(null);
 
-  useEffect(() => {
-    const before = known.get(file);
-    if (before) return setCovered(before);
-    const stop = new AbortController();
-    const timer = setTimeout(async () => {
-      try {
-        const asked = { ball: file, rows: ROWS, columns: COLUMNS };
-        const found = { file, ...(await jobs.run("cover", asked, stop.signal)) };
-        known.set(file, found);
-        setCovered(found);
-      } catch (error) {
-        if (!stop.signal.aborted) store.fail(error);
-      }
-    }, STILL_MS);
-    return () => {
-      clearTimeout(timer);
-      stop.abort();
-    };
-  }, [file]);
+  async function measure(): Promise<Covered> {
+    const file = drilledFile(derived);
+    const found = { file, ...(await jobs.run("cover", { ball: file, rows: ROWS, columns: COLUMNS })) };
+    known.set(of, found);
+    return found;
+  }
 
-  return covered;
+  useWhenStill(
+    STILL_MS,
+    async (signal) => {
+      const promise = asked.get(of) ?? measure();
+      asked.set(of, promise);
+      const found = await promise;
+      if (!signal.aborted) setNewest(found);
+    },
+    store.fail,
+    [of],
+  );
+
+  return known.get(of) ?? newest;
 }

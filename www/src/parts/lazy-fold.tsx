@@ -1,11 +1,17 @@
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 
+interface LazyFoldProps {
+  summary: string;
+  class?: string;
+  children: ComponentChildren;
+}
+
 /** A group that folds away and is worked out only while it is open. */
-export function LazyFold({ summary, children }: { summary: string; children: ComponentChildren }) {
+export function LazyFold({ summary, children, ...rest }: LazyFoldProps) {
   const [open, setOpen] = useState(false);
   return (
-    <details onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details {...rest} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{summary}</summary>
       {open && children}
     </details>

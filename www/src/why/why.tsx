@@ -1,11 +1,12 @@
 // Why one shot differs from another: a sentence, and the part of each property.
 import "./why.css";
-import { useEffect, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import { useJobs } from "../jobs";
 import { wholeShot } from "../share/link";
-import { type Doc, isProblem, type Units, useStore } from "../store";
+import { type Doc, type Units, useStore } from "../store";
 import type { Outcome, Property, WhyTold } from "../types";
 import { change, measure, type Quantity, reading, sentenceIn } from "../units";
+import { useWhenStill } from "../when-still";
 import { HandChoice } from "./same-hand";
 
 /** How long the shots must be still before they are compared, ms. */
@@ -49,26 +50,19 @@ export function Why({ a, b, labels }: WhyProps) {
   const [refused, setRefused] = useState<string | null>(null);
   const [first, second] = labels;
 
-  useEffect(() => {
-    const stop = new AbortController();
-    const { signal } = stop;
-    const timer = setTimeout(async () => {
-      try {
-        const asked = { a: wholeShot(a), b: wholeShot(b), same_effort: hand === "effort" };
-        setTold(await jobs.run("why", { ...asked, labels: [first, second] }, signal));
-        setRefused(null);
-      } catch (error) {
-        if (signal.aborted) return;
-        setTold(null);
-        if (isProblem(error)) setRefused(error.message);
-        else store.fail(error);
-      }
-    }, STILL_MS);
-    return () => {
-      clearTimeout(timer);
-      stop.abort();
-    };
-  }, [a.ball, a.shot, b.ball, b.shot, hand, first, second]);
+  useWhenStill(
+    STILL_MS,
+    async (signal) => {
+      const asked = { a: wholeShot(a), b: wholeShot(b), same_effort: hand === "effort" };
+      setTold(await jobs.run("why", { ...asked, labels: [first, second] }, signal));
+      setRefused(null);
+    },
+    (problem) => {
+      setTold(null);
+      setRefused(problem.message);
+    },
+    [a.ball, a.shot, b.ball, b.shot, hand, first, second],
+  );
 
   return (
     <div class="why">

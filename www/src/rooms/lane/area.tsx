@@ -5,9 +5,10 @@ import { useEffect, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import { LazyFold } from "../../parts/lazy-fold";
 import { wholeShot } from "../../share/link";
-import { type Doc, isProblem, type Units, useStore } from "../../store";
+import { type Doc, type Units, useStore } from "../../store";
 import type { Area, Kind, Stretch } from "../../types";
 import { number, reading, sentenceIn } from "../../units";
+import { useWhenStill } from "../../when-still";
 import { AreaMap } from "./area-map";
 
 /** How long the shot must be still before it is thrown again, ms. */
@@ -40,33 +41,24 @@ function Panel() {
   const { file: ball, shot } = store.derived.value;
   const { units } = store.view.value;
   const [state, setState] = useState<State>({ share: 0 });
-  const [stop, setStop] = useState<AbortController | null>(null);
   const [again, setAgain] = useState(0);
 
   useEffect(() => {
-    const stopping = new AbortController();
-    const { signal } = stopping;
-    setStop(stopping);
     setState({ share: 0 });
-    const timer = setTimeout(async () => {
-      try {
-        const whole = wholeShot({ ball, shot });
-        const asked = Array.from({ length: PARTS }, (_, part) => ({ shot: whole, part, parts: PARTS }));
-        const parts = await jobs.all("throws", asked, { signal, progress: (share) => setState({ share }) });
-        const arrivals = Float64Array.from(parts.flatMap((part) => [...part]));
-        const area = await jobs.run("area", { shot: whole, arrivals }, signal);
-        if (area) setState({ area, of: { ball, shot } });
-      } catch (error) {
-        if (signal.aborted) return;
-        if (isProblem(error)) setState({ refused: error.message });
-        else store.fail(error);
-      }
-    }, STILL_MS);
-    return () => {
-      clearTimeout(timer);
-      stopping.abort();
-    };
   }, [ball, shot, again]);
+  const stop = useWhenStill(
+    STILL_MS,
+    async (signal) => {
+      const whole = wholeShot({ ball, shot });
+      const asked = Array.from({ length: PARTS }, (_, part) => ({ shot: whole, part, parts: PARTS }));
+      const parts = await jobs.all("throws", asked, { signal, progress: (share) => setState({ share }) });
+      const arrivals = Float64Array.from(parts.flatMap((part) => [...part]));
+      const area = await jobs.run("area", { shot: whole, arrivals }, signal);
+      if (area) setState({ area, of: { ball, shot } });
+    },
+    (problem) => setState({ refused: problem.message }),
+    [ball, shot, again],
+  );
 
   if (state === "stopped") {
     return (
@@ -89,7 +81,7 @@ function Panel() {
         <button
           type="button"
           onClick={() => {
-            stop?.abort();
+            stop();
             setState("stopped");
           }}
         >

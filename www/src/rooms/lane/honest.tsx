@@ -2,6 +2,7 @@
 // two round balls that differ in RG alone, and this ball beside a round one of
 // its own RG. Said in words, with numbers computed for this very throw.
 import { useEffect, useState } from "preact/hooks";
+import { LazyFold } from "../../parts/lazy-fold";
 import { Term } from "../../parts/term";
 import { type Derived, type Store, type Units, useStore } from "../../store";
 import type { Roll } from "../../types";
@@ -51,12 +52,10 @@ function compare(roll: Roll, other: Roll, units: Units, it = "the other"): strin
 }
 
 export function Honest() {
-  const [open, setOpen] = useState(false);
   return (
-    <details class="honest" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>What RG and differential do here</summary>
-      {open && <Note />}
-    </details>
+    <LazyFold class="honest" summary="What RG and differential do here">
+      <Note />
+    </LazyFold>
   );
 }
 

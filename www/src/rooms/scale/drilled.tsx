@@ -1,7 +1,8 @@
+import { BeforeAfter, type ChangeRow } from "../../parts/before-after";
 import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { AxisMove, Drilled, StaticVerdict } from "../../types";
-import { change, number, type Quantity, reading } from "../../units";
+import { reading } from "../../units";
 
 /** What the holes change: the ball before and after, its static weights, where its axes went. */
 export function WhatHolesChange() {
@@ -12,7 +13,13 @@ export function WhatHolesChange() {
   return (
     <section class="drilled" aria-labelledby="drilled-name">
       <h3 id="drilled-name">What the holes change</h3>
-      <BeforeAfter drilled={drilled} units={units} />
+      <BeforeAfter
+        caption="The ball before and after drilling"
+        heads={["Before", "After"]}
+        rows={ROWS}
+        before={drilled.before}
+        after={drilled.after}
+      />
       <Statics drilled={drilled} units={units} />
       <p class="readout-says">
         {axisWords("high", drilled.high_axis, units)} {axisWords("low", drilled.low_axis, units)}
@@ -26,13 +33,7 @@ export function WhatHolesChange() {
   );
 }
 
-interface Row {
-  name: preact.ComponentChildren;
-  quantity: Quantity;
-  of(ball: Drilled["before"]): number;
-}
-
-const ROWS: Row[] = [
+const ROWS: ChangeRow<Drilled["before"]>[] = [
   { name: "Weight", quantity: "weight", of: (ball) => ball.weight_lb },
   { name: "Lowest RG", quantity: "rg", of: (ball) => ball.rg_in.low },
   { name: "Middle RG", quantity: "rg", of: (ball) => ball.rg_in.middle },
@@ -40,35 +41,6 @@ const ROWS: Row[] = [
   { name: "Differential", quantity: "rg", of: (ball) => ball.differential_in },
   { name: "Intermediate", quantity: "rg", of: (ball) => ball.intermediate_differential_in },
 ];
-
-function BeforeAfter({ drilled, units }: { drilled: Drilled; units: Units }) {
-  const { before, after } = drilled;
-  return (
-    <table class="shares-table">
-      <caption class="visually-hidden">The ball before and after drilling</caption>
-      <thead>
-        <tr>
-          <th scope="col">
-            <span class="visually-hidden">Number</span>
-          </th>
-          <th scope="col">Before</th>
-          <th scope="col">After</th>
-          <th scope="col">Change</th>
-        </tr>
-      </thead>
-      <tbody>
-        {ROWS.map(({ name, quantity, of }, at) => (
-          <tr key={at}>
-            <th scope="row">{name}</th>
-            <td>{number(of(before), quantity, units)}</td>
-            <td>{reading(of(after), quantity, units)}</td>
-            <td>{change(of(after) - of(before), quantity, units) ?? "none"}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
 
 const SIDES = [
   ["top_oz", "Top", "Bottom"],

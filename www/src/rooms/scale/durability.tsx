@@ -1,19 +1,17 @@
 import "../../cover/cover.css";
-import { useState } from "preact/hooks";
 import { useCover } from "../../cover/use-cover";
 import { besideHoles, computed, inPractice } from "../../cover/words";
+import { LazyFold } from "../../parts/lazy-fold";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import { reading } from "../../units";
 
 /** How much cover there is and what that means for the ball's life; worked out only while it is open. */
 export function Durability() {
-  const [open, setOpen] = useState(false);
   return (
-    <details class="durability" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>Will the cover last?</summary>
-      {open && <Told />}
-    </details>
+    <LazyFold class="durability" summary="Will the cover last?">
+      <Told />
+    </LazyFold>
   );
 }
 

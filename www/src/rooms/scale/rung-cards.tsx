@@ -1,10 +1,13 @@
-import { useEffect, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import { SectionDrawing } from "../../parts/section-drawing";
 import { useStore } from "../../store";
 import type { BallFile, Ladder, Section } from "../../types";
 import { reading } from "../../units";
+import { useWhenStill } from "../../when-still";
 
+/** How long the saw must be still before the balls are cut anew, ms. */
+const STILL_MS = 100;
 /** The cut shown while the saw cuts nothing. */
 const ALONG: Pick<Section, "normal" | "depth_in"> = { normal: [1, 0, 0], depth_in: 0 };
 
@@ -28,14 +31,15 @@ export function RungCards({ ladder, weight }: RungCardsProps) {
   const [sections, setSections] = useState<(Section | null)[]>([]);
   const key = JSON.stringify([normal, depth_in]);
 
-  useEffect(() => {
-    const stop = new AbortController();
-    const asked = { balls: made.map(({ ball }) => ball), plane: { normal, depth_in } };
-    jobs.run("sections", asked, stop.signal).then(setSections, (error: unknown) => {
-      if (!stop.signal.aborted) store.fail(error);
-    });
-    return () => stop.abort();
-  }, [ladder, key]);
+  useWhenStill(
+    STILL_MS,
+    async (signal) => {
+      const asked = { balls: made.map(({ ball }) => ball), plane: { normal, depth_in } };
+      setSections(await jobs.run("sections", asked, signal));
+    },
+    store.fail,
+    [ladder, key],
+  );
 
   if (made.length === 0) return null;
   return (

@@ -1,8 +1,10 @@
 import { useEffect, useId, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
-import { isProblem, useStore } from "../../store";
+import { LazyFold } from "../../parts/lazy-fold";
+import { useStore } from "../../store";
 import type { Ladder } from "../../types";
 import { digits, measure, number, reading } from "../../units";
+import { useWhenStill } from "../../when-still";
 import { materialNotes } from "./material-notes";
 import { RungCards } from "./rung-cards";
 import { WeightChart } from "./weight-chart";
@@ -12,12 +14,10 @@ const STILL_MS = 250;
 
 /** The ball at other weights; worked out only while it is open. */
 export function WeightLine() {
-  const [open, setOpen] = useState(false);
   return (
-    <details class="weight-line" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>This ball at other weights</summary>
-      {open && <Line />}
-    </details>
+    <LazyFold class="weight-line" summary="This ball at other weights">
+      <Line />
+    </LazyFold>
   );
 }
 
@@ -37,24 +37,17 @@ function Line() {
 
   useEffect(() => {
     setLadder(null);
-    const stop = new AbortController();
-    const { signal } = stop;
-    const timer = setTimeout(async () => {
-      try {
-        const parts = too < 0 ? [part] : [part, too];
-        setLadder(await jobs.run("ladder", { ball: file, parts, by_size: bySize }, signal));
-        setRefused(null);
-      } catch (error) {
-        if (signal.aborted) return;
-        if (isProblem(error)) setRefused(error.message);
-        else store.fail(error);
-      }
-    }, STILL_MS);
-    return () => {
-      clearTimeout(timer);
-      stop.abort();
-    };
   }, [file, part, too, bySize]);
+  useWhenStill(
+    STILL_MS,
+    async (signal) => {
+      const parts = too < 0 ? [part] : [part, too];
+      setLadder(await jobs.run("ladder", { ball: file, parts, by_size: bySize }, signal));
+      setRefused(null);
+    },
+    (problem) => setRefused(problem.message),
+    [file, part, too, bySize],
+  );
 
   const ids = { part: useId(), too: useId(), by: useId() };
   return (

@@ -1,5 +1,5 @@
 import "./shelf.css";
-import { useRef } from "preact/hooks";
+import { OpenFile } from "../../parts/open-file";
 import { useShelf } from "../../shelf/shelf";
 import { useStore } from "../../store";
 import { Compare } from "./compare/compare";
@@ -87,24 +87,13 @@ export function Shelf() {
 function Exchange() {
   const store = useStore();
   const shelf = useShelf();
-  const picker = useRef<HTMLInputElement>(null);
   const entries = shelf.entries.value;
   return (
     <div class="choices shelf-exchange">
-      <button type="button" onClick={() => picker.current?.click()}>
-        Add from a file…
-      </button>
-      <input
-        class="visually-hidden"
-        type="file"
-        accept=".json,application/json"
+      <OpenFile
+        label="Files to put on the shelf"
         multiple
-        tabIndex={-1}
-        aria-label="Files to put on the shelf"
-        ref={picker}
-        onChange={async (event) => {
-          const files = [...(event.currentTarget.files ?? [])];
-          event.currentTarget.value = "";
+        onOpen={async (files) => {
           const said: string[] = [];
           for (const file of files) {
             await openOnShelf(store, shelf, file);
@@ -112,7 +101,9 @@ function Exchange() {
           }
           shelf.said.value = said.join(" ");
         }}
-      />
+      >
+        Add from a file…
+      </OpenFile>
       <button type="button" disabled={entries.length === 0} onClick={() => saveWholeShelf(entries)}>
         Save the shelf to a file
       </button>

@@ -1,5 +1,6 @@
+import { OpenFile } from "../../../parts/open-file";
 import "./oil.css";
-import { useId, useRef, useState } from "preact/hooks";
+import { useId, useState } from "preact/hooks";
 import { open, saveOil } from "../../../files";
 import { Fold } from "../../../parts/fold";
 import { Term } from "../../../parts/term";
@@ -153,7 +154,6 @@ function Oil({ lane, on, stale }: { lane: OiledLane; on: OilOn; stale: boolean }
 function Keep() {
   const store = useStore();
   const { lane } = store.doc.value.shot;
-  const picker = useRef<HTMLInputElement>(null);
   if ("zones" in lane || typeof lane.oil === "string") return null;
   const { oil } = lane;
   return (
@@ -176,22 +176,9 @@ function Keep() {
         <button type="button" onClick={() => saveOil(oil)}>
           Save oil
         </button>
-        <button type="button" onClick={() => picker.current?.click()}>
+        <OpenFile label="Oil to open" onOpen={([file]) => file && void open(store, file)}>
           Open oil…
-        </button>
-        <input
-          class="visually-hidden"
-          type="file"
-          accept=".json,application/json"
-          tabIndex={-1}
-          aria-label="Oil to open"
-          ref={picker}
-          onChange={(event) => {
-            const file = event.currentTarget.files?.[0];
-            event.currentTarget.value = "";
-            if (file) void open(store, file);
-          }}
-        />
+        </OpenFile>
       </div>
     </div>
   );

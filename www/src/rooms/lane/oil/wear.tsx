@@ -1,13 +1,15 @@
 // What games do to the oil, and to the shot: a model, and labelled as one.
-import { useEffect, useMemo, useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import { FilmDrawing, filmFrame } from "../../../draw/film";
 import { line } from "../../../draw/lane-frame";
 import { useSize } from "../../../draw/use-size";
 import { useJobs } from "../../../jobs";
 import { BoundedField } from "../../../parts/bounded-field";
-import { isProblem, type Shot, type Units, useStore } from "../../../store";
+import { LazyFold } from "../../../parts/lazy-fold";
+import { type Shot, type Units, useStore } from "../../../store";
 import type { OilMap, Roll, Worn } from "../../../types";
 import { digits, measure, number, reading } from "../../../units";
+import { useWhenStill } from "../../../when-still";
 import { boardOf } from "./map";
 import { BOARDS, painted, ROWS } from "./paint";
 import { oiled } from "./presets";
@@ -19,13 +21,11 @@ const HEIGHT_PX = 130;
 
 /** The lane as games go by; followed only while it is open. */
 export function WearFold() {
-  const [open, setOpen] = useState(false);
   const [games, setGames] = useState(3);
   return (
-    <details class="wear-fold" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>As games go by: {told(games)}</summary>
-      {open && <Wear games={games} setGames={setGames} />}
-    </details>
+    <LazyFold class="wear-fold" summary={`As games go by: ${told(games)}`}>
+      <Wear games={games} setGames={setGames} />
+    </LazyFold>
   );
 }
 
@@ -46,25 +46,16 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
   const { file, shot } = store.derived.value;
   const [found, setFound] = useState<Found | null>(null);
   const [refused, setRefused] = useState<string | null>(null);
-  useEffect(() => {
-    const stop = new AbortController();
-    const { signal } = stop;
-    const timer = setTimeout(async () => {
-      try {
-        const worn = await jobs.run("wear", { ball: file, shot, games }, signal);
-        setFound(whatBecame(worn));
-        setRefused(null);
-      } catch (error) {
-        if (signal.aborted) return;
-        if (isProblem(error)) setRefused(error.message);
-        else store.fail(error);
-      }
-    }, STILL_MS);
-    return () => {
-      clearTimeout(timer);
-      stop.abort();
-    };
-  }, [file, shot, games]);
+  useWhenStill(
+    STILL_MS,
+    async (signal) => {
+      const worn = await jobs.run("wear", { ball: file, shot, games }, signal);
+      setFound(whatBecame(worn));
+      setRefused(null);
+    },
+    (problem) => setRefused(problem.message),
+    [file, shot, games],
+  );
 
   /** Taken at once: the ball at hand is still the one asked about. */
   function whatBecame(worn: Worn): Found | null {
