@@ -146,14 +146,37 @@ fn ellipsoid(c: &Vector3<f64>, axes: &[Vector3<f64>; 3]) -> (f64, Vec<Vector3<f6
             _ => own(evenly(ALL_OVER).collect()),
         }
     } else {
-        let (mut low, mut high) = (0.0, square(pull).sqrt());
-        for _ in 0..120 {
-            let mu = f64::midpoint(low, high);
-            if square(along(mu)) > 1.0 { low = mu } else { high = mu }
-        }
-        vec![at(Vector3::from(along(high)).normalize())]
+        vec![at(Vector3::from(along(root(&pull, &gap))).normalize())]
     };
     (points.iter().map(|p| p.norm()).fold(0.0, f64::max), points)
+}
+
+/// The μ > 0 at which Σ(pullᵢ/(μ + gapᵢ))² = 1, where that sum is at least 1
+/// at 0: Newton's method on 1/|u| − 1, which is nearly straight (Moré and
+/// Sorensen, as above), and the middle where it would leave the bracket.
+fn root(pull: &[f64; 3], gap: &[f64; 3]) -> f64 {
+    let (mut low, mut high) = (0.0, pull.iter().map(|p| p * p).sum::<f64>().sqrt());
+    let mut mu = high;
+    for _ in 0..120 {
+        let (mut square, mut fall) = (0.0, 0.0);
+        for (pull, gap) in pull.iter().zip(gap).filter(|(pull, _)| **pull != 0.0) {
+            let u = pull / (mu + gap);
+            square += u * u;
+            fall += u * u / (mu + gap);
+        }
+        if square > 1.0 {
+            low = mu
+        } else {
+            high = mu
+        }
+        let next = mu + (square.sqrt() - 1.0) * square / fall;
+        let next = if next > low && next < high { next } else { f64::midpoint(low, high) };
+        if (next - mu).abs() <= 1e-15 * mu {
+            return next;
+        }
+        mu = next;
+    }
+    mu
 }
 
 /// The tube of a ring at one place round it: a ball, scaled as the ring is.

@@ -62,7 +62,7 @@ impl Placed {
         const OUT: f64 = 1e-9;
         let inner = other.seen_from(self);
         if matches!(self.form, Form::Sphere) {
-            return farthest(&inner) > 1.0 + OUT;
+            return inner.at.norm() + inner.reach > 1.0 + OUT && farthest(&inner) > 1.0 + OUT;
         }
         let own = Self::with(self.form.clone(), nalgebra::Matrix3::identity(), Vector3::zeros());
         let out = |n: Vector3<f64>| inner.support(&n) > own.support(&n) + OUT * own.reach;
