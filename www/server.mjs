@@ -2,10 +2,14 @@
 import { createServer } from "node:http";
 import sirv from "sirv";
 
-/** Serves `folder` below `base` ("/" or "/some/folder/"); resolves to { url, close }. */
-export async function serveFolder(folder, { base = "/", port = 0 } = {}) {
+/**
+ * Serves `folder` below `base` ("/" or "/some/folder/"); resolves to { url, close }.
+ * `onRequest` hears the address of each request.
+ */
+export async function serveFolder(folder, { base = "/", port = 0, onRequest = () => {} } = {}) {
   const files = sirv(folder, { dev: true });
   const server = createServer((request, response) => {
+    onRequest(request.url);
     const missing = () => {
       response.writeHead(404, { "content-type": "text/plain" });
       response.end("Not found");

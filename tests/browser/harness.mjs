@@ -5,11 +5,14 @@ import assert from "node:assert/strict";
 import { existsSync, mkdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
-import { fileURLToPath } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { serveFolder } from "../../www/server.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
-const dist = join(here, "..", "..", "dist");
+/** The built site. */
+export const dist = join(here, "..", "..", "dist");
+/** The page that is one file, as the address of a file on a disk. */
+export const packed = pathToFileURL(join(dist, "pithball.html")).href;
 const npm = createRequire(new URL("../../www/package.json", import.meta.url));
 const { chromium } = npm("playwright-core");
 
@@ -36,14 +39,18 @@ export function startBrowser() {
 
 /**
  * Serves the site below `/some/folder/` and starts Chromium. Resolves to
- * `{ url, open, close }`; `open` makes a page, `close` stops everything.
+ * `{ url, asked, server, open, close }`; `asked` lists what the server was asked
+ * for, `open` makes a page, `close` stops everything.
  */
-export async function launch({ base = "/some/folder/" } = {}) {
+export async function launch({ base = "/some/folder/", folder = dist } = {}) {
   assert.ok(existsSync(join(dist, "index.html")), "no dist/: run `cargo xtask build` first");
-  const server = await serveFolder(dist, { base });
+  const asked = [];
+  const server = await serveFolder(folder, { base, onRequest: (address) => asked.push(address) });
   const browser = await startBrowser();
   return {
     url: server.url,
+    asked,
+    server,
     browser,
     open: (options) => openPage(browser, server.url, options),
     async close() {
@@ -55,14 +62,21 @@ export async function launch({ base = "/some/folder/" } = {}) {
 
 /**
  * Opens the site in a context of its own (its own storage), waits until it has
- * drawn itself, and watches it. `options`: viewport, hash (with #), and any
- * option of a Playwright context, such as reducedMotion or colorScheme.
+ * drawn itself, and watches it. `options`: viewport, hash (with #), keeps (whether
+ * the browser may keep the page for when there is no network), and any option of a
+ * Playwright context, such as reducedMotion or colorScheme.
  * Resolves to `{ page, context, faults, reload, check }`; `await check()` fails
  * if the page reported an error or stopped, asked another host for something,
  * or asked for anything at all after it had loaded.
  */
-export async function openPage(browser, url, { viewport = DESKTOP, hash = "", ...options } = {}) {
+export async function openPage(
+  browser,
+  url,
+  { viewport = DESKTOP, hash = "", keeps = false, ...options } = {},
+) {
   const context = await browser.newContext({ viewport, ...options });
+  // Most tests are not about that, and it takes a moment each time.
+  if (!keeps) await context.addInitScript(() => delete Navigator.prototype.serviceWorker);
   const page = await context.newPage();
   page.setDefaultTimeout(20_000);
   const faults = [];

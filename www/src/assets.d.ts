@@ -1,6 +1,9 @@
 // Files that the bundler turns into addresses or side effects.
 declare module "*.wasm" {
-  /** Address relative to the bundle: use with `new URL(address, import.meta.url)`. */
+  /**
+   * In the site the address relative to the bundle, for `new URL(address, import.meta.url)`;
+   * in the one-file page the module itself, gzip in base64.
+   */
   const address: string;
   export default address;
 }
@@ -15,3 +18,13 @@ declare module "*.md" {
   const html: string;
   export default html;
 }
+declare module "*.txt" {
+  const text: string;
+  export default text;
+}
+/** `module/fetched.ts`, or in the one-file page `module/carried.ts` (see `page-build.mjs`). */
+declare module "module:bytes" {
+  export { moduleBytes } from "./module/fetched";
+}
+/** Edition of the page, stamped when it is built. */
+declare const VERSION: string;

@@ -1,6 +1,7 @@
 import { useSignal } from "@preact/signals";
 import { useEffect, useState } from "preact/hooks";
 import { open, saveBall, saveShot } from "./files";
+import { NewerPage } from "./offline/newer-page";
 import { OpenFile } from "./parts/open-file";
 import { PlacesNav } from "./places";
 import { isShelfFile, openOnShelf } from "./rooms/shelf/exchange";
@@ -107,6 +108,7 @@ export function Bar() {
       </div>
       <SharePanel open={sharing} />
       <Notice />
+      <NewerPage />
     </header>
   );
 }

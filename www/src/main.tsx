@@ -1,16 +1,19 @@
 import "./styles/main.css";
+import { moduleBytes } from "module:bytes";
 import { effect } from "@preact/signals";
 import { render } from "preact";
 import { App } from "./app";
 import { type Jobs, JobsContext, startJobs } from "./jobs";
+import { keepPage } from "./offline/offline";
 import { Fault } from "./parts/fault";
+import { loadRest } from "./parts/later";
 import { autosave, type Found, restore } from "./persist";
 import { FIRST_DOC } from "./rooms/bench/templates";
 import { watchLinks } from "./share/link";
 import { createShelf, ShelfContext } from "./shelf/shelf";
 import { createStore, type Doc, FIRST_VIEW, isProblem, type Store, StoreContext } from "./store";
 import type { WasmModule } from "./types";
-import { moduleBytes, startModule } from "./wasm";
+import { startModule } from "./wasm";
 
 function build(wasm: WasmModule, found: Found): Store {
   if ("kept" in found) {
@@ -69,6 +72,8 @@ async function start(root: HTMLElement): Promise<void> {
     </StoreContext.Provider>,
     root,
   );
+  // Once the first picture is there: what is not needed for it.
+  requestAnimationFrame(() => setTimeout(() => void loadRest().then(keepPage)));
 }
 
 const root = document.getElementById("page");

@@ -3,13 +3,11 @@
 
 import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
+import { later } from "./parts/later";
 import { Bench } from "./rooms/bench/bench";
 import { Lane } from "./rooms/lane/lane";
-import { ModelNote } from "./rooms/model/model";
 import { Saw } from "./rooms/saw/saw";
 import { Scale } from "./rooms/scale/scale";
-import { Sheet } from "./rooms/sheet/sheet";
-import { Shelf } from "./rooms/shelf/shelf";
 import { FIRST_VIEW, type Room, useStore } from "./store";
 
 export interface Place {
@@ -26,6 +24,10 @@ export const WORKSHOP: Place[] = [
   { room: "scale", name: "Scale", View: Scale },
   { room: "lane", name: "Lane", View: Lane },
 ];
+
+const Shelf = later(async () => (await import("./rooms/shelf/shelf")).Shelf);
+const Sheet = later(async () => (await import("./rooms/sheet/sheet")).Sheet);
+const ModelNote = later(async () => (await import("./rooms/model/model")).ModelNote);
 
 /** Rooms that take the whole space; shown alone, and only then built. */
 export const WHOLE: Place[] = [

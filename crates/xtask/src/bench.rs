@@ -8,7 +8,7 @@ use crate::{bindings, tools};
 /// Measures natively with criterion, then the same kernels in headless
 /// Chromium, and prints one table.
 pub(crate) fn bench() -> Result<()> {
-    let chromium = tools::chromium()?;
+    let chromium = tools::browsers()?.chromium;
     tools::wasm_target()?;
     tools::npm_packages()?;
     bindings::page()?;

@@ -1,4 +1,4 @@
-//! The project's own commands: `cargo xtask build | serve | test | bench`.
+//! The project's own commands: `cargo xtask build | pack | serve | test | bench`.
 //!
 //! Everything a person needs beside rustup, Node and apt is fetched from here,
 //! so that each line of the README works on a fresh machine.
@@ -10,6 +10,7 @@ mod run;
 mod site;
 mod test;
 mod tools;
+mod version;
 
 use std::path::PathBuf;
 use std::process::ExitCode;
@@ -31,6 +32,12 @@ enum Command {
         #[arg(long, default_value = "dist")]
         out: PathBuf,
     },
+    /// Pack the page into one file, pithball.html, that opens from a disk without a server.
+    Pack {
+        /// Folder for the file.
+        #[arg(long, default_value = "dist")]
+        out: PathBuf,
+    },
     /// Build the site, then serve it on this machine until Ctrl-C.
     Serve {
         /// Port to listen on; 0 picks a free one.
@@ -46,6 +53,7 @@ enum Command {
 fn main() -> ExitCode {
     let done = match Cli::parse().command {
         Command::Build { out } => site::build(&out),
+        Command::Pack { out } => site::pack(&out),
         Command::Serve { port } => site::serve(port),
         Command::Test => test::test(),
         Command::Bench => bench::bench(),

@@ -8,7 +8,7 @@ use crate::run::{cargo, command, root, run, www};
 use crate::{site, tools};
 
 pub(crate) fn test() -> Result<()> {
-    let chromium = tools::chromium()?;
+    let browsers = tools::browsers()?;
     step("format");
     run(cargo(&["fmt", "--all", "--check"]))?;
     step("lints");
@@ -19,13 +19,14 @@ pub(crate) fn test() -> Result<()> {
     run(cargo(&["test", "--quiet", "--workspace", "--exclude=xtask"]))?;
     step("page: build");
     site::build(Path::new("dist"))?;
+    site::pack(Path::new("dist"))?;
     step("page: types, lints and format");
     run(command(&www(), "npm", &["run", "--silent", "check"]))?;
     step("the same numbers native and in WebAssembly");
     // Against target/debug/pithball, which the command line's own tests have built.
-    node_tests("tests/wasm", &chromium)?;
+    node_tests("tests/wasm", &browsers)?;
     step("browser tests");
-    node_tests("tests/browser", &chromium)
+    node_tests("tests/browser", &browsers)
 }
 
 fn step(name: &str) {
@@ -34,7 +35,7 @@ fn step(name: &str) {
 
 /// Node's own test runner over one folder, files one after another: the
 /// browser draws in software and needs the processor for itself.
-fn node_tests(folder: &str, chromium: &Path) -> Result<()> {
+fn node_tests(folder: &str, browsers: &tools::Browsers) -> Result<()> {
     let mut files = Vec::new();
     for entry in std::fs::read_dir(root().join(folder))? {
         let path = entry?.path();
@@ -44,6 +45,6 @@ fn node_tests(folder: &str, chromium: &Path) -> Result<()> {
     }
     files.sort();
     let mut node = command(&root(), "node", &["--test", "--test-concurrency=1", "--test-reporter=spec"]);
-    node.args(&files).env("PITHBALL_CHROMIUM", chromium);
+    node.args(&files).env("PITHBALL_CHROMIUM", &browsers.chromium).env("PITHBALL_FIREFOX", &browsers.firefox);
     run(node)
 }

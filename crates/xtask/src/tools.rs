@@ -47,27 +47,57 @@ fn node() -> Result<()> {
     Ok(())
 }
 
-/// Chromium for the browser tests: the one that PITHBALL_CHROMIUM names, or the
-/// system's, installed with apt where that may be done.
-pub(crate) fn chromium() -> Result<PathBuf> {
-    if let Some(named) = std::env::var_os("PITHBALL_CHROMIUM") {
+/// The browsers of the tests, with what they need to draw.
+pub(crate) struct Browsers {
+    /// The one that PITHBALL_CHROMIUM names, or the system's.
+    pub(crate) chromium: PathBuf,
+    /// The one that PITHBALL_FIREFOX names, or the system's.
+    pub(crate) firefox: PathBuf,
+}
+
+/// Finds the browsers, installing them with apt where that may be done.
+pub(crate) fn browsers() -> Result<Browsers> {
+    let mut missing = Vec::new();
+    let mut want = |name: &str, path: &str, packages: &[&'static str]| {
+        if std::env::var_os(name).is_none() && !Path::new(path).is_file() {
+            missing.extend(packages);
+        }
+    };
+    want("PITHBALL_CHROMIUM", CHROMIUM, &["chromium"]);
+    want("PITHBALL_FIREFOX", FIREFOX, &["firefox-esr"]);
+    // Firefox has WebGL2 only where there is a display to draw on.
+    want("DISPLAY", "/usr/bin/Xvfb", &["xvfb", "libgl1-mesa-dri", "libegl1", "libgl1"]);
+    if !missing.is_empty() && apt_install(&missing).is_err() {
+        bail!(
+            "the browser tests need packages that could not be installed from here; install them with:\n  \
+             sudo apt-get install --no-install-recommends {}\n\
+             or name browsers of your own in PITHBALL_CHROMIUM and PITHBALL_FIREFOX",
+            missing.join(" ")
+        );
+    }
+    Ok(Browsers { chromium: browser("PITHBALL_CHROMIUM", CHROMIUM)?, firefox: browser("PITHBALL_FIREFOX", FIREFOX)? })
+}
+
+const CHROMIUM: &str = "/usr/bin/chromium";
+const FIREFOX: &str = "/usr/bin/firefox-esr";
+
+/// The browser that a variable names, or the system's.
+fn browser(variable: &str, system: &str) -> Result<PathBuf> {
+    if let Some(named) = std::env::var_os(variable) {
         let path = PathBuf::from(named);
         if !path.is_file() {
-            bail!("PITHBALL_CHROMIUM names {}, which is not a file", path.display());
+            bail!("{variable} names {}, which is not a file", path.display());
         }
         return Ok(path);
     }
-    let path = PathBuf::from("/usr/bin/chromium");
-    if !path.is_file() && apt_install("chromium").is_err() {
-        bail!("the browser tests need Chromium; install it with: sudo apt-get install chromium");
-    }
+    let path = PathBuf::from(system);
     if !path.is_file() {
-        bail!("no {} after installing chromium; name yours in PITHBALL_CHROMIUM", path.display());
+        bail!("no {system}; install it with your system's packages, or name yours in {variable}");
     }
     Ok(path)
 }
 
-fn apt_install(package: &str) -> Result<()> {
+fn apt_install(packages: &[&str]) -> Result<()> {
     let user = output(command(&root(), "id", &["-u"]))?;
     let apt = |args: &[&str]| -> Command {
         let mut apt = if user.trim() == "0" {
@@ -81,5 +111,5 @@ fn apt_install(package: &str) -> Result<()> {
         apt
     };
     run(apt(&["-qq", "update"]))?;
-    run(apt(&["-qq", "-y", "install", "--no-install-recommends", package]))
+    run(apt(&[&["-qq", "-y", "install", "--no-install-recommends"], packages].concat()))
 }
