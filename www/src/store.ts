@@ -12,6 +12,8 @@ import type {
   Roll,
   Section,
   ShotFile,
+  TargetFile,
+  TolerancesFile,
   Vec3,
   WasmBall,
   WasmModule,
@@ -30,7 +32,7 @@ export type Room = "bench" | "saw" | "scale" | "lane" | "shelf" | "sheet" | "mod
 export type Units = "trade" | "metric";
 export type Theme = "system" | "light" | "dark";
 
-/** How it is looked at: kept between visits, not undone. */
+/** How it is looked at and what is asked of it: kept between visits, not undone. */
 export interface View {
   /** The room in front: of the workshop where only one fits, else the one that takes the whole space. */
   room: Room;
@@ -49,6 +51,9 @@ export interface View {
   markers: boolean;
   /** What "the same hand" means when balls are compared: the same revs, or the same effort. */
   hand: "revs" | "effort";
+  /** What the reader changed about the usual tolerances, and about the wanted core. */
+  tolerances: Partial<TolerancesFile> | null;
+  target: Partial<TargetFile> | null;
 }
 
 /** What follows from the doc. `file` and `shot` are those the numbers belong to. */
@@ -119,6 +124,8 @@ export const FIRST_VIEW: View = {
   exploded: 0,
   markers: true,
   hand: "revs",
+  tolerances: null,
+  target: null,
 };
 
 const SAME_GESTURE_MS = 1000;

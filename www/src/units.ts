@@ -24,7 +24,8 @@ export type Quantity =
   | "board"
   | "friction"
   | "ratio"
-  | "share";
+  | "share"
+  | "percent";
 
 interface Measure {
   unit: string;
@@ -85,6 +86,7 @@ const MEASURES: Record<Quantity, [Measure, Measure?]> = {
   friction: same("", "", 3),
   ratio: same("", "", 2),
   share: [{ unit: "%", spoken: "percent", factor: 100, decimals: 1 }],
+  percent: same("%", "percent", 2),
 };
 
 export function measure(quantity: Quantity, units: Units): Measure {
@@ -98,22 +100,22 @@ export function digits(value: number, decimals: number): string {
   return value < 0 && Number(text) !== 0 ? `\u2212${text}` : text;
 }
 
-/** The value in the reader's units, without the unit. */
-export function number(value: number, quantity: Quantity, units: Units): string {
+/** The value in the reader's units, without the unit; with `more` decimals where little things count. */
+export function number(value: number, quantity: Quantity, units: Units, more = 0): string {
   const m = measure(quantity, units);
-  return digits(value * m.factor, m.decimals);
+  return digits(value * m.factor, m.decimals + more);
 }
 
 /** The value and its unit, as in "2.50 in". */
-export function reading(value: number, quantity: Quantity, units: Units): string {
+export function reading(value: number, quantity: Quantity, units: Units, more = 0): string {
   const { unit } = measure(quantity, units);
-  const text = number(value, quantity, units);
+  const text = number(value, quantity, units, more);
   return unit === "" ? text : unit === "°" || unit === "%" ? text + unit : `${text}\u00a0${unit}`;
 }
 
 /** A change with its sign; null where it rounds to nothing. */
-export function change(value: number, quantity: Quantity, units: Units): string | null {
-  const text = number(value, quantity, units);
+export function change(value: number, quantity: Quantity, units: Units, more = 0): string | null {
+  const text = number(value, quantity, units, more);
   if (Number(text.replace("\u2212", "-")) === 0) return null;
   return value > 0 ? `+${text}` : text;
 }
@@ -132,9 +134,22 @@ export function parseField(text: string, quantity: Quantity, units: Units): numb
   return Number.isFinite(value) ? value / measure(quantity, units).factor : null;
 }
 
+/** What the module's units are of. */
+export const QUANTITY_OF = {
+  lb: "weight",
+  in: "rg",
+  oz: "imbalance",
+  "g/cc": "density",
+  "%": "percent",
+  deg: "angle",
+  "×": "ratio",
+} as const satisfies Record<string, Quantity>;
+
 /** Units as the module's sentences write them, short and long, and the long metric one. */
 const IN_SENTENCES: [string, string, Quantity, string][] = [
   ["in", "inches", "size", "millimetres"],
+  ["lb", "pounds", "weight", "kilograms"],
+  ["oz", "ounces", "imbalance", "grams"],
   ["ft", "feet", "distance", "metres"],
   ["mph", "miles per hour", "speed", "kilometres per hour"],
 ];

@@ -65,6 +65,12 @@ export const WORDS = {
   polish: "A liquid rubbed on last that leaves the surface shinier and smoother.",
   squash:
     "Scales the finished shape along its own x and y: this is how a round shape becomes an asymmetric one.",
+  "95 % interval":
+    "Where the true share lies in 95 of 100 such samples: the more balls are poured, the narrower it is.",
+  "first order":
+    "The part of the spread that would go away, on average, if this alone came out exactly as drawn.",
+  "total order":
+    "The part of the spread that would be left if everything but this came out exactly as drawn: by itself and together with others.",
   density: "How heavy a material is for its size; water is 1 gram per cc.",
 } as const;
 

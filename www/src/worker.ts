@@ -3,21 +3,38 @@
 // as a classic script: it imports nothing when it runs and asks the network
 // for nothing, so that it starts from a blob, over http as from a file.
 
-import { Ball, initSync, Throws, why } from "../pkg/pithball.js";
+import { Ball, initSync, Scatter, Seek, Throws, why } from "../pkg/pithball.js";
 import type {
   Area,
   BallFile,
+  BallMap,
   Cover,
   Ladder,
+  Levers,
+  Poured,
+  Scattered,
   Section,
   ShotFile,
+  Sought,
+  TargetFile,
+  TolerancesFile,
   WasmBall,
+  WasmScatter,
+  WasmSeek,
   WasmThrows,
   WhyTold,
   Worn,
 } from "./types";
 
 const balls = memo<BallFile, WasmBall>((file) => new Ball(file) as unknown as WasmBall);
+const scatters = memo<ScatterAsked, WasmScatter>((text) => {
+  const { ball, tolerances } = JSON.parse(text) as ScatterAsked;
+  return new Scatter(ball, tolerances) as unknown as WasmScatter;
+});
+const seeks = memo<SeekAsked, WasmSeek>((text) => {
+  const { ball, target } = JSON.parse(text) as SeekAsked;
+  return new Seek(ball, target) as unknown as WasmSeek;
+});
 const throws = memo<ShotFile, WasmThrows>((shot) => new Throws(shot) as unknown as WasmThrows);
 
 /** What can be asked for, each a plain function from plain data to plain data. */
@@ -53,9 +70,60 @@ const JOBS = {
   /** The oil of a shot after games of it. */
   wear: (asked: { ball: BallFile; shot: Omit<ShotFile, "ball">; games: number }): Worn =>
     balls(asked.ball).wear(asked.shot, asked.games),
+  /** Part `part` of `parts` of thousands of balls within their tolerances. */
+  scatter: ({ part, parts, ...asked }: ScatterAsked & { part: number; parts: number }): Float64Array => {
+    const made = scatters(asked);
+    const start = (part: number) => Math.round((made.units() * part) / parts);
+    return made.run(start(part), start(part + 1));
+  },
+  /** What all of them come to. */
+  scattered: ({ results, ...asked }: ScatterAsked & { results: Float64Array }): Scattered =>
+    scatters(asked).merge(results),
+  /** Where one start leads that seeks a core. */
+  seek: ({ start, ...asked }: SeekAsked & { start: number }): Float64Array =>
+    seeks(asked).run(start, start + 1),
+  /** What the first so many starts come to. */
+  sought: ({ results, ...asked }: SeekAsked & { results: Float64Array }): Sought =>
+    seeks(asked).merge(results),
+  /** What every control of a ball moves. */
+  levers: (asked: { ball: BallFile }): Levers => balls(asked.ball).all_levers(),
+  /** Rows `from..to` of a map. */
+  rows: ({ ball, sides, from, to }: MapAsked & { from: number; to: number }): BallMap["rows"] =>
+    balls(ball).map_rows(...flat(sides), from, to),
+  /** How each ball is poured; `waste` is the part of a pour that is lost. */
+  pour: (asked: { balls: BallFile[]; waste: number | null }): Poured[] =>
+    asked.balls.map((ball) => balls(ball).pour(asked.waste ?? undefined)),
 };
 
 type Plane = Pick<Section, "normal" | "depth_in">;
+
+/** A ball's recipe and how far it may stray. */
+interface ScatterAsked {
+  ball: BallFile;
+  tolerances: TolerancesFile;
+}
+/** Where to begin and what is wanted. */
+interface SeekAsked {
+  ball: BallFile;
+  target: TargetFile;
+}
+/** A ball over two of its controls, `count` values along each. */
+interface MapAsked {
+  ball: BallFile;
+  sides: MapSides;
+}
+export interface MapSides {
+  x: string;
+  x_range: [number, number];
+  y: string;
+  y_range: [number, number];
+  count: number;
+}
+
+/** As the module takes them. */
+export function flat({ x, x_range, y, y_range, count }: MapSides) {
+  return [x, Float64Array.from(x_range), y, Float64Array.from(y_range), count] as const;
+}
 
 export type JobList = typeof JOBS;
 export type JobName = keyof JobList;

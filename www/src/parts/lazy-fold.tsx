@@ -4,16 +4,25 @@ import { useState } from "preact/hooks";
 interface LazyFoldProps {
   summary: string;
   class?: string;
+  /** What was made once stays while it is closed. */
+  stays?: boolean;
   children: ComponentChildren;
 }
 
 /** A group that folds away and is worked out only while it is open. */
-export function LazyFold({ summary, children, ...rest }: LazyFoldProps) {
+export function LazyFold({ summary, stays, children, ...rest }: LazyFoldProps) {
   const [open, setOpen] = useState(false);
+  const [opened, setOpened] = useState(false);
   return (
-    <details {...rest} onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details
+      {...rest}
+      onToggle={(event) => {
+        setOpen(event.currentTarget.open);
+        setOpened(opened || event.currentTarget.open);
+      }}
+    >
       <summary>{summary}</summary>
-      {open && children}
+      {(open || (stays && opened)) && children}
     </details>
   );
 }

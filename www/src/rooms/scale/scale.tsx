@@ -8,6 +8,7 @@ import {
   USUAL_TOP_WEIGHT_OZ,
   WEIGHT,
 } from "../../limits";
+import { ScatterFold } from "../../maker/scatter/scatter";
 import { Readout } from "../../parts/readout";
 import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
@@ -111,6 +112,7 @@ export function Scale() {
       <Published />
       <WeightLine />
       <Durability />
+      <ScatterFold />
       <details>
         <summary>What these numbers do to a shot</summary>
         <ul class="plain">

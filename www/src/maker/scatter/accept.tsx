@@ -1,0 +1,117 @@
+import { NumberField } from "../../parts/field";
+import { Fold } from "../../parts/fold";
+import { Optional } from "../../parts/optional";
+import { problemAt } from "../../rooms/bench/edits";
+import { useStore } from "../../store";
+import type { Quantity } from "../../units";
+import type { Accept, Tolerances } from "./tolerances";
+
+type Within = {
+  [Key in keyof Accept]-?: NonNullable<Accept[Key]> extends number ? Key : never;
+}[keyof Accept];
+type Windowed = Exclude<keyof Accept, Within>;
+
+const WINDOWS: {
+  key: Windowed;
+  name: string;
+  quantity: Quantity;
+  half: number;
+  span: number;
+  step: number;
+}[] = [
+  { key: "weight_lb", name: "Weight", quantity: "weight", half: 0.1, span: 0.5, step: 0.01 },
+  { key: "top_weight_oz", name: "Top weight", quantity: "imbalance", half: 0.75, span: 3, step: 0.05 },
+  { key: "pin_to_cg_in", name: "Pin to CG", quantity: "rg", half: 1, span: 4, step: 0.05 },
+];
+const WITHIN: { key: Within; name: string; start: number; most: number }[] = [
+  { key: "rg_within_in", name: "RG off the recipe by at most", start: 0.01, most: 0.03 },
+  { key: "differential_within_in", name: "Differential off by at most", start: 0.003, most: 0.02 },
+  {
+    key: "intermediate_differential_within_in",
+    name: "Intermediate differential off by at most",
+    start: 0.003,
+    most: 0.02,
+  },
+  { key: "low_rg_mark_within_in", name: "Low-RG axis from the pin at most", start: 1, most: 2 },
+  { key: "high_rg_mark_within_in", name: "High-RG axis from its mark at most", start: 0.5, most: 2 },
+];
+
+/** What the maker sells as good. */
+export function AcceptFields({ tolerances }: { tolerances: Tolerances }) {
+  const { undrilled } = useStore().derived.value;
+  const { file, problem, change } = tolerances;
+  const accept = file.accept ?? {};
+  const here: Record<Windowed, number> = {
+    weight_lb: undrilled.weight_lb,
+    top_weight_oz: undrilled.top_weight_oz,
+    pin_to_cg_in: 0,
+  };
+  const set = <Key extends keyof Accept>(key: Key, value: Accept[Key]) => {
+    const { [key]: _, ...rest } = accept;
+    change({ accept: value === undefined ? rest : { ...rest, [key]: value } });
+  };
+  return (
+    <Fold summary="What is sold as good" wrong={problemAt(problem, "accept") !== null}>
+      <p class="hint">
+        A ball within the published limits and outside one of these is sold as a second. Published limits
+        count in any case.
+      </p>
+      {WINDOWS.flatMap(({ key, name, quantity, half, span, step }) =>
+        (["at_least", "at_most"] as const).map((end) => {
+          const { [end]: value, ...other } = accept[key] ?? {};
+          const middle = here[key];
+          const start = Number((middle + (end === "at_least" ? -half : half)).toFixed(2));
+          return (
+            <Optional
+              key={`${key}.${end}`}
+              label={`${name} at ${end === "at_least" ? "least" : "most"}`}
+              on={value !== undefined}
+              onTurn={(on) => {
+                const next = on ? { ...other, [end]: start } : other;
+                set(key, Object.keys(next).length > 0 ? next : undefined);
+              }}
+            >
+              <NumberField
+                label={
+                  <span class="visually-hidden">{`${name} at ${end === "at_least" ? "least" : "most"}`}</span>
+                }
+                value={value ?? start}
+                quantity={quantity}
+                min={Number((middle - span).toFixed(2))}
+                max={Number((middle + span).toFixed(2))}
+                step={step}
+                problem={
+                  problemAt(problem, `accept.${key}.${end}`) ?? (end === "at_most" ? wholeWindow(key) : null)
+                }
+                onChange={(next) => set(key, { ...accept[key], [end]: next })}
+              />
+            </Optional>
+          );
+        }),
+      )}
+      {WITHIN.map(({ key, name, start, most }) => (
+        <Optional
+          key={key}
+          label={name}
+          on={accept[key] !== undefined}
+          onTurn={(on) => set(key, on ? start : undefined)}
+        >
+          <NumberField
+            label={<span class="visually-hidden">{name}</span>}
+            value={accept[key] ?? start}
+            quantity="rg"
+            min={0}
+            max={most}
+            step={most > 1 ? 0.05 : 0.001}
+            problem={problemAt(problem, `accept.${key}`)}
+            onChange={(next) => set(key, next)}
+          />
+        </Optional>
+      ))}
+    </Fold>
+  );
+
+  function wholeWindow(key: Windowed) {
+    return problem?.place === `accept.${key}` ? problem : null;
+  }
+}

@@ -1,0 +1,193 @@
+import { useId, useState } from "preact/hooks";
+import { useJobs } from "../../jobs";
+import { Wide } from "../../parts/wide";
+import { Working } from "../../parts/working";
+import { useItems } from "../../rooms/shelf/items";
+import { type Units, useStore } from "../../store";
+import { useTask } from "../../task";
+import type { BallFile, Scattered } from "../../types";
+import { measure, number, QUANTITY_OF } from "../../units";
+import { MORE } from "./numbers";
+import { pour } from "./pour";
+import type { Poured } from "./scatter";
+import { KINDS, ShareBar, shareSays } from "./shares";
+import { elsewhere, type Tolerances } from "./tolerances";
+
+interface BesideProps {
+  ball: BallFile;
+  tolerances: Tolerances;
+  /** What came of this ball with these tolerances, where that is known. */
+  known: Poured | null;
+}
+
+interface Pair {
+  ours: Scattered;
+  others: Scattered;
+  pieces: [number, number];
+}
+
+/** Another ball poured with the same tolerances. */
+export function Beside({ ball, tolerances, known }: BesideProps) {
+  const store = useStore();
+  const jobs = useJobs();
+  const id = useId();
+  const { shelf, house } = useItems();
+  const others = [...house, ...shelf].filter(({ name }) => name !== ball.name);
+  const count = (one: BallFile) => one.pieces.length;
+  // One piece beside many, many beside one.
+  const first = others.toSorted((a, b) =>
+    count(ball) > 1 ? count(a.shot.ball) - count(b.shot.ball) : count(b.shot.ball) - count(a.shot.ball),
+  )[0];
+  const [wanted, setWanted] = useState<string | null>(null);
+  const other = others.find(({ id }) => id === wanted) ?? first;
+  const task = useTask<Pair>();
+  const { state } = task;
+  if (!other) return null;
+  const them = other.shot.ball;
+
+  async function both(signal: AbortSignal, tell: (share: number) => void): Promise<Pair> {
+    const equal = tolerances.file.pieces?.length ? elsewhere(tolerances.file, here, here) : tolerances.file;
+    const made = new store.wasm.Ball(them);
+    const there = made.weigh();
+    made.free();
+    const theirs = elsewhere(tolerances.file, here, there);
+    const half = known && equal === tolerances.file ? 0 : 0.5;
+    const ours =
+      known && half === 0
+        ? known.scattered
+        : await pour(jobs, { ball, tolerances: equal }, signal, (share) => tell(half * share));
+    const asked = { ball: them, tolerances: theirs };
+    const found = await pour(jobs, asked, signal, (share) => tell(half + (1 - half) * share));
+    return { ours, others: found, pieces: [count(ball), count(them)] };
+  }
+  const here = store.derived.value.undrilled;
+
+  return (
+    <section class="beside" aria-label="Beside another ball">
+      <h4>Beside another ball at the same tolerances</h4>
+      <label class="line" for={id}>
+        <span class="field-label">Beside</span>
+        <select id={id} value={other.id} onChange={(event) => setWanted(event.currentTarget.value)}>
+          {others.map((item) => (
+            <option key={item.id} value={item.id}>
+              {item.name} ({piecesSay(count(item.shot.ball))})
+            </option>
+          ))}
+        </select>
+      </label>
+      <button type="button" disabled={tolerances.problem !== null} onClick={() => task.start(both)}>
+        Pour both
+      </button>
+      <Working doing="Pouring both" state={state} onStop={task.stop} />
+      {state.is === "done" && <Told pair={state.done} />}
+    </section>
+  );
+}
+
+const piecesSay = (count: number) => (count === 1 ? "one piece" : `${count} pieces`);
+
+/** Which of the two is the more robust, and why. */
+function verdict({ ours, others, pieces }: Pair): string {
+  const [a, b] = [ours, others].map(({ ball, passed }, n) => {
+    return `${shareSays(passed)} of ${ball} (${piecesSay(pieces[n] ?? 0)})`;
+  });
+  const apart =
+    ours.passed.scramblings_95[0] > others.passed.scramblings_95[1] ||
+    others.passed.scramblings_95[0] > ours.passed.scramblings_95[1];
+  const better = ours.passed.share > others.passed.share ? ours : others;
+  const worse = better === ours ? others : ours;
+  const says = apart
+    ? `${better.ball} is the more robust: ${number(1 - better.passed.share, "share", "trade", 1)}% of it fail, ` +
+      `against ${number(1 - worse.passed.share, "share", "trade", 1)}%.`
+    : "That is too close to tell which is the more robust.";
+  const why =
+    better.costs.length < worse.costs.length && apart
+      ? ` Fewer things can stray: ${better.costs.length} tolerances, against ${worse.costs.length}.`
+      : "";
+  return `At the same tolerances ${a} pass, and ${b}. ${says}${why}`;
+}
+
+function Told({ pair }: { pair: Pair }) {
+  const { units } = useStore().view.value;
+  const both = [pair.ours, pair.others];
+  return (
+    <>
+      <p class="why-says" role="status">
+        {verdict(pair)}
+      </p>
+      {both.map((one) => (
+        <div key={one.ball} class="beside-bar">
+          <span>{one.ball}</span>
+          <ShareBar scattered={one} />
+        </div>
+      ))}
+      <Wide label="Both balls">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">At the same tolerances</th>
+              {both.map(({ ball }) => (
+                <th scope="col" key={ball}>
+                  {ball}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            <tr>
+              <th scope="row">pieces</th>
+              {pair.pieces.map((count, n) => (
+                <td key={n}>{count}</td>
+              ))}
+            </tr>
+            <tr>
+              <th scope="row">tolerances that can stray</th>
+              {both.map((one, n) => (
+                <td key={n}>{one.costs.length}</td>
+              ))}
+            </tr>
+            {KINDS.map((kind) => (
+              <tr key={kind}>
+                <th scope="row">
+                  {kind} <span class="unit">%</span>
+                </th>
+                {both.map((one, n) => (
+                  <td key={n}>{number(one[kind].share, "share", units, 1)}</td>
+                ))}
+              </tr>
+            ))}
+            {pair.ours.numbers.map((mine) => (
+              <Spread key={mine.number} mine={mine} theirs={pair.others} units={units} />
+            ))}
+          </tbody>
+        </table>
+      </Wide>
+      <p class="readout-says">
+        Both with the tolerances of every piece; those of single pieces are left out. Weight and top weight
+        may be as far from each ball's own recipe as from this one's.
+      </p>
+    </>
+  );
+}
+
+function Spread({
+  mine,
+  theirs,
+  units,
+}: {
+  mine: Scattered["numbers"][number];
+  theirs: Scattered;
+  units: Units;
+}) {
+  const quantity = QUANTITY_OF[mine.unit];
+  const other = theirs.numbers.find(({ number }) => number === mine.number);
+  return (
+    <tr>
+      <th scope="row">
+        {mine.name}, standard deviation <span class="unit">{measure(quantity, units).unit}</span>
+      </th>
+      <td>{number(mine.deviation, quantity, units, MORE)}</td>
+      <td>{other ? number(other.deviation, quantity, units, MORE) : "–"}</td>
+    </tr>
+  );
+}

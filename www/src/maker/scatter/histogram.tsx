@@ -1,0 +1,120 @@
+import { useId } from "preact/hooks";
+import { Picture } from "../../draw/picture";
+import { LazyFold } from "../../parts/lazy-fold";
+import { useStore } from "../../store";
+import { measure, number, QUANTITY_OF, reading } from "../../units";
+import { at, MORE, rangeSays, type Spread } from "./numbers";
+
+const WIDTH = 300;
+const HEIGHT = 84;
+const FOOT = 18;
+
+/** How often a number came out where: bars, the limits as lines, what is beyond them hatched. */
+export function Histogram({ one }: { one: Spread }) {
+  const { units } = useStore().view.value;
+  const id = useId();
+  const quantity = QUANTITY_OF[one.unit];
+  const { unit } = measure(quantity, units);
+  const name = one.name.charAt(0).toUpperCase() + one.name.slice(1);
+  const ends = [...(one.accept ?? []), ...(one.published ?? [])];
+  // Limits come into the picture where they are not far off.
+  const width = one.most - one.least || 2 * one.error;
+  const near = ends.filter(
+    (end): end is number => end !== null && end > one.least - width && end < one.most + width,
+  );
+  const from = Math.min(one.least, ...near) - 0.03 * width;
+  const to = Math.max(one.most, ...near) + 0.03 * width;
+  const x = (value: number) => Math.min(WIDTH, Math.max(0, ((value - from) / (to - from)) * WIDTH));
+  const tallest = Math.max(1, ...one.bins.map(({ count }) => count));
+  const say = (value: number | null) => (value === null ? "–" : reading(value, quantity, units, MORE));
+  const [low, high] = one.accept ?? [null, null];
+  const desc =
+    one.count === 0
+      ? "No ball has this number."
+      : [
+          `Half of the balls lie between ${say(at(one, 25))} and ${say(at(one, 75))}, 98 of 100 between ${say(at(one, 1))} and ${say(at(one, 99))}.`,
+          one.accept && `Sold as good ${rangeSays(one.accept, one.unit, units)}.`,
+          one.published && `Published limit: ${rangeSays(one.published, one.unit, units)}.`,
+        ]
+          .filter(Boolean)
+          .join(" ");
+  return (
+    <figure class="histogram">
+      <figcaption>
+        <strong>{name}</strong> {unit && <span class="unit">{unit}</span>}
+      </figcaption>
+      <Picture
+        id={id}
+        viewBox={`-2 -2 ${WIDTH + 4} ${HEIGHT + FOOT + 4}`}
+        title={`Histogram: ${name}`}
+        desc={desc}
+      >
+        <defs>
+          <pattern id={`${id}-out`} width="5" height="5" patternUnits="userSpaceOnUse">
+            <path class="histogram-hatch" d="M0 5L5 0" />
+          </pattern>
+        </defs>
+        {low !== null && low > from && <rect width={x(low)} height={HEIGHT} fill={`url(#${id}-out)`} />}
+        {high !== null && high < to && (
+          <rect x={x(high)} width={WIDTH - x(high)} height={HEIGHT} fill={`url(#${id}-out)`} />
+        )}
+        {one.bins.map((bin) => {
+          const tall = (bin.count / tallest) * (HEIGHT - 6);
+          return (
+            <rect
+              key={bin.from}
+              class="histogram-bar"
+              x={x(bin.from)}
+              y={HEIGHT - tall}
+              width={Math.max(0.5, x(bin.to) - x(bin.from) - 0.5)}
+              height={tall}
+            />
+          );
+        })}
+        <path class="histogram-axis" d={`M0 ${HEIGHT}H${WIDTH}`} />
+        {[low, high].map(
+          (end, n) =>
+            end !== null &&
+            end >= from &&
+            end <= to && <path key={n} class="histogram-accept" d={`M${x(end)} 0V${HEIGHT}`} />,
+        )}
+        {(one.published ?? []).map(
+          (end, n) =>
+            end !== null &&
+            end >= from &&
+            end <= to && <path key={n} class="histogram-published" d={`M${x(end)} 0V${HEIGHT}`} />,
+        )}
+        {one.nominal !== null && (
+          <path class="histogram-recipe" d={`M${x(one.nominal)} ${HEIGHT}l-5 7h10z`} />
+        )}
+        <text x="0" y={HEIGHT + FOOT}>
+          {number(from, quantity, units, MORE)}
+        </text>
+        <text x={WIDTH} y={HEIGHT + FOOT} text-anchor="end">
+          {number(to, quantity, units, MORE)}
+        </text>
+      </Picture>
+      <p class="readout-says">{desc}</p>
+      <LazyFold summary="Bars as a table">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">From</th>
+              <th scope="col">To</th>
+              <th scope="col">Balls</th>
+            </tr>
+          </thead>
+          <tbody>
+            {one.bins.map((bin) => (
+              <tr key={bin.from}>
+                <td>{number(bin.from, quantity, units, MORE + 1)}</td>
+                <td>{number(bin.to, quantity, units, MORE + 1)}</td>
+                <td>{bin.count.toLocaleString("en")}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </LazyFold>
+    </figure>
+  );
+}

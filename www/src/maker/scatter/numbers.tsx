@@ -1,0 +1,85 @@
+import { Wide } from "../../parts/wide";
+import { type Units, useStore } from "../../store";
+import type { Scattered } from "../../types";
+import { measure, number, QUANTITY_OF, reading } from "../../units";
+import { Histogram } from "./histogram";
+
+export type Spread = Scattered["numbers"][number];
+
+/** One decimal more than usual: the spread is small. */
+export const MORE = 1;
+
+export function at(one: Spread, percent: number): number | null {
+  return one.quantiles.find((quantile) => quantile.percent === percent)?.at ?? null;
+}
+
+/** How every number spreads: a table of all, and a histogram each. */
+export function Numbers({ scattered }: { scattered: Scattered }) {
+  const { units } = useStore().view.value;
+  return (
+    <section aria-label="How every number spreads">
+      <h4>How every number spreads</h4>
+      <Wide label="Every number">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Number</th>
+              <th scope="col">Recipe</th>
+              <th scope="col">Mean</th>
+              <th scope="col">Standard deviation</th>
+              <th scope="col">1 % below</th>
+              <th scope="col">50 % below</th>
+              <th scope="col">99 % below</th>
+              <th scope="col">Good from</th>
+              <th scope="col">to</th>
+            </tr>
+          </thead>
+          <tbody>
+            {scattered.numbers.map((one) => (
+              <Row key={one.number} one={one} units={units} />
+            ))}
+          </tbody>
+        </table>
+      </Wide>
+      <div class="histograms">
+        {scattered.numbers.map((one) => (
+          <Histogram key={one.number} one={one} />
+        ))}
+      </div>
+    </section>
+  );
+}
+
+function Row({ one, units }: { one: Spread; units: Units }) {
+  const quantity = QUANTITY_OF[one.unit];
+  const cell = (value: number | null) => (
+    <td>{value === null ? "–" : number(value, quantity, units, MORE)}</td>
+  );
+  const [low, high] = one.accept ?? [null, null];
+  return (
+    <tr>
+      <th scope="row">
+        {one.name} <span class="unit">{measure(quantity, units).unit}</span>
+      </th>
+      {cell(one.nominal)}
+      {cell(one.mean)}
+      {cell(one.deviation)}
+      {cell(at(one, 1))}
+      {cell(at(one, 50))}
+      {cell(at(one, 99))}
+      {cell(low)}
+      {cell(high)}
+    </tr>
+  );
+}
+
+/** "sold from 15.12 lb to 15.32 lb" or null. */
+export function rangeSays(
+  [low, high]: [number | null, number | null],
+  unit: Spread["unit"],
+  units: Units,
+): string {
+  const say = (value: number) => reading(value, QUANTITY_OF[unit], units, MORE);
+  if (low !== null && high !== null) return `from ${say(low)} to ${say(high)}`;
+  return low !== null ? `from ${say(low)} up` : `up to ${say(high ?? 0)}`;
+}

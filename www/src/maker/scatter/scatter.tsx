@@ -1,0 +1,177 @@
+// Thousands of balls of one recipe, none poured quite right: how many pass.
+import "../maker.css";
+import { useRef } from "preact/hooks";
+import { download, fileName } from "../../files";
+import { useJobs } from "../../jobs";
+import { BoundedField } from "../../parts/bounded-field";
+import { LazyFold } from "../../parts/lazy-fold";
+import { OpenFile } from "../../parts/open-file";
+import { Working } from "../../parts/working";
+import { isProblem, useStore } from "../../store";
+import { useTask } from "../../task";
+import type { BallFile, Scattered, TolerancesFile } from "../../types";
+import { AcceptFields } from "./accept";
+import { Beside } from "./beside";
+import { Costs } from "./costs";
+import { ToleranceFields } from "./fields";
+import { Numbers } from "./numbers";
+import { pour } from "./pour";
+import { Shares } from "./shares";
+import { type Tolerances, USUAL_BALLS, useTolerances, whole } from "./tolerances";
+
+export function ScatterFold() {
+  return (
+    <LazyFold class="maker" summary="Poured a little off: how many pass" stays>
+      <Panel />
+    </LazyFold>
+  );
+}
+
+/** What was poured, and what came of it. */
+export interface Poured {
+  ball: BallFile;
+  tolerances: TolerancesFile;
+  scattered: Scattered;
+}
+
+function Panel() {
+  const store = useStore();
+  const jobs = useJobs();
+  const tolerances = useTolerances();
+  const { file: ball } = store.derived.value;
+  const task = useTask<Poured>();
+  const { state } = task;
+  const { file } = tolerances;
+  const balls = file.balls ?? USUAL_BALLS;
+  const done = state.is === "done" ? state.done : null;
+  const stale = done && (done.ball !== ball || JSON.stringify(done.tolerances) !== JSON.stringify(file));
+  return (
+    <>
+      <p class="readout-says">
+        No piece comes out exactly as drawn. Say how far each may stray: thousands of balls are poured within
+        that, and every one is weighed.
+      </p>
+      <ToleranceFields tolerances={tolerances} />
+      <AcceptFields tolerances={tolerances} />
+      <Sample tolerances={tolerances} />
+      <Files tolerances={tolerances} />
+      <button
+        type="button"
+        class="maker-go"
+        disabled={tolerances.problem !== null}
+        onClick={() =>
+          task.start(async (signal, tell) => ({
+            ball,
+            tolerances: file,
+            scattered: await pour(jobs, { ball, tolerances: file }, signal, tell),
+          }))
+        }
+      >
+        Pour {balls.toLocaleString("en")} balls
+      </button>
+      <Working doing={`Pouring ${balls.toLocaleString("en")} balls`} state={state} onStop={task.stop} />
+      {done && (
+        <>
+          {stale && (
+            <p class="says says-caution" role="status">
+              The ball or its tolerances have changed since. Pour again to see what that does.
+            </p>
+          )}
+          <Shares scattered={done.scattered} />
+          <Numbers scattered={done.scattered} />
+          <Costs scattered={done.scattered} />
+        </>
+      )}
+      <Beside ball={ball} tolerances={tolerances} known={stale ? null : done} />
+      {done && (
+        <ul class="plain">
+          {done.scattered.notes.map((note) => (
+            <li key={note}>{note}</li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+/** Which balls, of how many. */
+function Sample({ tolerances }: { tolerances: Tolerances }) {
+  const { file, change } = tolerances;
+  return (
+    <>
+      <BoundedField
+        label="Balls"
+        value={file.balls ?? USUAL_BALLS}
+        quantity="count"
+        min={1000}
+        max={20_000}
+        least={100}
+        most={1_000_000}
+        step={1000}
+        onChange={(balls) => change({ balls: Math.round(balls) })}
+      />
+      <BoundedField
+        label="Seed"
+        value={file.seed}
+        quantity="count"
+        min={0}
+        max={100}
+        most={4_294_967_295}
+        step={1}
+        onChange={(seed) => change({ seed: Math.round(seed) })}
+      />
+      <p class="hint">The same seed pours the same balls, here and on the command line.</p>
+      <label class="line">
+        <span class="field-label">How they stray</span>
+        <select
+          value={file.spread ?? "even"}
+          onChange={(event) => change({ spread: event.currentTarget.value as "even" | "bell" })}
+        >
+          <option value="even">anywhere within, equally often</option>
+          <option value="bell">mostly near: within is three standard deviations</option>
+        </select>
+      </label>
+    </>
+  );
+}
+
+function Files({ tolerances }: { tolerances: Tolerances }) {
+  const store = useStore();
+  const { file, own, problem, change, usual } = tolerances;
+  const latest = useRef(change);
+  latest.current = change;
+
+  async function open(chosen: File): Promise<void> {
+    try {
+      const { format: _, ...read } = whole(store.wasm.read_tolerances(await chosen.text()));
+      latest.current({ name: undefined, note: undefined, spread: undefined, balls: undefined, ...read });
+      store.notice.value = `Opened ${chosen.name}: these are the tolerances.`;
+    } catch (error) {
+      if (!isProblem(error)) return store.fail(error);
+      store.notice.value = `${chosen.name} was not opened. ${error.message}`;
+    }
+  }
+
+  return (
+    <p class="maker-buttons">
+      <OpenFile label="Tolerances file" onOpen={([chosen]) => chosen && void open(chosen)}>
+        Open tolerances
+      </OpenFile>
+      <button
+        type="button"
+        disabled={problem !== null}
+        onClick={() =>
+          download(
+            fileName(file.name ?? store.derived.value.file.name, "tolerances.json"),
+            `${JSON.stringify(file, null, 2)}\n`,
+          )
+        }
+      >
+        Save tolerances
+      </button>
+      <button type="button" disabled={!own} onClick={usual}>
+        Usual ones
+      </button>
+    </p>
+  );
+}
