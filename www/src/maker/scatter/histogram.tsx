@@ -22,7 +22,8 @@ export function Histogram({ one }: { one: Spread }) {
   const near = ends.filter(
     (end): end is number => end !== null && end > one.least - width && end < one.most + width,
   );
-  const from = Math.min(one.least, ...near) - 0.03 * width;
+  const start = Math.min(one.least, ...near);
+  const from = start < 0 ? start - 0.03 * width : Math.max(0, start - 0.03 * width);
   const to = Math.max(one.most, ...near) + 0.03 * width;
   const x = (value: number) => Math.min(WIDTH, Math.max(0, ((value - from) / (to - from)) * WIDTH));
   const tallest = Math.max(1, ...one.bins.map(({ count }) => count));

@@ -1,0 +1,168 @@
+// The maker's jobs, as a person does them: tolerances, pouring, levers, seeking a core, maps.
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { after, before, test } from "node:test";
+import { accessibilityFaults, DESKTOP, launch, NARROW, shoot } from "./harness.mjs";
+
+let site;
+before(async () => {
+  site = await launch();
+});
+after(() => site?.close());
+
+async function fold(room, name, options) {
+  const opened = await site.open({ reducedMotion: "reduce", ...options });
+  const { page } = opened;
+  if (options.template) {
+    if (options.viewport.width < 1000) await page.locator(".rooms-nav button", { hasText: "Bench" }).click();
+    await page.locator(".template", { hasText: options.template }).click();
+  }
+  if (options.viewport.width < 1000) await page.locator(".rooms-nav button", { hasText: room }).click();
+  const panel = page.locator(".maker", { hasText: name });
+  await panel.locator("summary").first().click();
+  return { ...opened, panel };
+}
+
+/** No text of a panel is cut off sideways: what is wider scrolls by itself. */
+async function fits(page) {
+  const wide = await page.evaluate(() =>
+    [...document.querySelectorAll(".room-body")].map((body) => body.scrollWidth - body.clientWidth),
+  );
+  assert.ok(
+    wide.every((px) => px <= 0),
+    `${wide} px too wide`,
+  );
+}
+
+const download = async (page, click) => {
+  const saving = page.waitForEvent("download");
+  await click();
+  return JSON.parse(readFileSync(await (await saving).path(), "utf8"));
+};
+
+test("balls poured a little off: how many pass, the same for the same seed, other tolerances, another ball", async () => {
+  const { page, panel, context, check } = await fold("Scale", "Poured a little off", {
+    viewport: DESKTOP,
+    template: /nested/,
+  });
+  await context.setOffline(true);
+  const says = panel.locator(".why-says").first();
+  const shares = async () =>
+    (
+      await panel.locator("section[aria-label='How many pass'] tbody td:nth-of-type(1)").allTextContents()
+    ).map((text) => Number(text.replace(",", "")));
+  const pour = async () => {
+    await panel.getByRole("button", { name: /^Pour [\d,]+ balls/ }).click();
+    await panel.locator(".working").first().waitFor();
+    await panel.locator(".working").first().waitFor({ state: "detached" });
+    await says.waitFor();
+    return shares();
+  };
+  await panel.getByRole("textbox", { name: "Balls" }).fill("2000");
+  const first = await pour();
+  assert.equal(
+    first.reduce((a, b) => a + b, 0),
+    2000,
+  );
+  const part = `${((100 * first[0]) / 2000).toFixed(1)}%`;
+  assert.ok((await says.textContent()).includes(`Of 2,000 balls ${part}`), await says.textContent());
+  assert.deepEqual(await pour(), first);
+  const numbers = panel.locator("section[aria-label='Every number'] tbody tr");
+  assert.ok((await numbers.count()) >= 8);
+  assert.equal(await panel.locator(".histogram svg").count(), await numbers.count());
+  for (const picture of await panel.locator(".histogram").all()) {
+    assert.equal(
+      await picture.locator("desc").textContent(),
+      await picture.locator(".readout-says").textContent(),
+    );
+  }
+  await panel.locator(".histogram", { hasText: "Weight" }).first().getByText("Bars as a table").click();
+  const bars = await panel.locator(".histogram").first().locator("tbody td:nth-child(3)").allTextContents();
+  assert.equal(
+    bars.reduce((sum, text) => sum + Number(text.replace(",", "")), 0),
+    2000,
+  );
+
+  // Twice as exact: more pass. The old result is marked until then.
+  await panel.getByText(/^Every piece:/).click();
+  await panel.getByRole("textbox", { name: /^Density, ±/ }).fill("0.2");
+  await panel.getByText("have changed since").waitFor();
+  const exact = await pour();
+  assert.ok(exact[0] > first[0], `${exact} and ${first}`);
+  assert.equal(await panel.getByText("have changed since").count(), 0);
+
+  // What costs most is told by the first row, whatever it is measured by.
+  for (const kind of ["passing", "weight_lb", "differential_in"]) {
+    await panel.getByLabel("Measured by").selectOption(kind);
+    const row = panel.locator(".costs tbody tr").first();
+    const name = (await row.locator("th").textContent()).trim();
+    await panel.locator(".costs-say", { hasText: `comes from ${name}` }).waitFor();
+  }
+
+  // The file holds it, and brings it back.
+  const file = await download(page, () => panel.getByRole("button", { name: "Save tolerances" }).click());
+  assert.equal(file.format, "pithball.tolerances/1");
+  assert.equal(file.every_piece.density_percent, 0.2);
+  await panel.getByRole("button", { name: "Usual ones" }).click();
+  await panel.getByText(/^Every piece: density ±1.00%/).waitFor();
+  await panel.locator("input[type=file]").setInputFiles({
+    name: "mine.tolerances.json",
+    mimeType: "application/json",
+    buffer: Buffer.from(JSON.stringify({ ...file, seed: 7 })),
+  });
+  await panel.getByText(/^Every piece: density ±0.20%/).waitFor();
+  assert.equal(await panel.getByRole("textbox", { name: "Seed" }).inputValue(), "7");
+  await panel.getByRole("button", { name: "Usual ones" }).click();
+
+  // A one-piece core beside it.
+  await panel.getByRole("textbox", { name: "Balls" }).fill("2000");
+  await panel.getByRole("button", { name: "Pour both" }).click();
+  await panel.locator(".beside .why-says", { hasText: "(one piece)" }).waitFor();
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await panel.locator(".beside").scrollIntoViewIfNeeded();
+  await shoot(page, "maker-scatter");
+  await check();
+  await context.close();
+});
+
+test("pouring stops at once, and a one-piece core passes more often than a five-piece one", async () => {
+  const { page, panel, context, check } = await fold("Scale", "Poured a little off", {
+    viewport: NARROW,
+    template: /five-piece/,
+  });
+  await panel.getByRole("textbox", { name: "Balls" }).fill("100000");
+  await panel.getByRole("button", { name: /^Pour/ }).first().click();
+  await panel.getByRole("button", { name: "Stop" }).click();
+  await panel.getByText("Stopped.").waitFor();
+  while (page.workers().length > 2) await page.waitForTimeout(50);
+  await panel.getByRole("textbox", { name: "Balls" }).fill("4000");
+  await panel.getByRole("button", { name: "Pour both" }).click();
+  const told = panel.locator(".beside .why-says");
+  await told.waitFor({ timeout: 60_000 });
+  const [, five, one] = /(\S+)% \(.*5 pieces.*and (\S+)% \(.*one piece/.exec(await told.textContent());
+  assert.ok(Number(one) > Number(five), await told.textContent());
+  await told.getByText("is the more robust", { exact: false }).waitFor();
+  await fits(page);
+  await check();
+  await context.close();
+});
+
+test("tolerances of a piece that is not there are named and can be dropped", async () => {
+  const { page, panel, context, check } = await fold("Scale", "Poured a little off", {
+    viewport: DESKTOP,
+    template: /nested/,
+  });
+  const piece = panel.locator("details", { hasText: ": as every piece" }).first();
+  await piece.locator("summary").click();
+  const own = panel.getByRole("checkbox", { name: "Tolerances of its own" });
+  await own.first().check();
+  await page.locator(".template", { hasText: /thick/ }).click();
+  await panel.getByText("no one piece of this ball is called that").waitFor();
+  await panel.getByRole("button", { name: /^Pour [\d,]+ balls/ }).click();
+  await panel.locator(".says-wrong", { hasText: "No piece of the ball is called" }).waitFor();
+  await panel.getByRole("button", { name: "Drop them" }).click();
+  await panel.getByRole("button", { name: /^Pour [\d,]+ balls/ }).click();
+  await panel.locator(".why-says").first().waitFor();
+  await check();
+  await context.close();
+});
