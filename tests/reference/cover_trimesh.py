@@ -2,13 +2,14 @@
 
     python cover_trimesh.py            writes cover_trimesh.json
 
-manifold3d joins the pieces (each less its cuts) and takes the holes out; the
-core's farthest vertex gives the thinnest place, its gap to a hole's mesh and the
+manifold3d joins the pieces (each less its cuts). Less the cones from the centre
+to the holes' openings, its farthest vertex gives the thinnest place; with the holes
+taken out, its gap to a hole's mesh and the
 gap between two holes' meshes the walls. Each is measured at two facet sizes, and
 what the finer one moved is the uncertainty recorded, with the facets' own.
 
 The mean is taken by the material rule alone, at points along radii: the first
-point on the way in that is no cover, then halved to a millionth of an inch.
+point on the way in that a piece holds, then halved to a millionth of an inch.
 """
 
 import json
@@ -31,6 +32,27 @@ def sphere(radius, n):
     return manifold(*revolve(arc(radius, n, -math.pi / 2, math.pi / 2), n))
 
 
+def openings(hole, radius, n):
+    """Cones from the ball's centre over all places of the surface that a hole takes."""
+    u = np.cross(hole.outward, [1, 0, 0] if abs(hole.outward[0]) < 0.6 else [0, 1, 0])
+    u /= np.linalg.norm(u)
+    v = np.cross(hole.outward, u)
+    phi = np.arange(n) * (2 * math.pi / n)
+    wall = hole.bottom + hole.radius * (np.outer(np.cos(phi), u) + np.outer(np.sin(phi), v))
+    b = wall @ hole.outward
+    root = np.sqrt(b * b - np.einsum("ij,ij->i", wall, wall) + radius * radius)
+    cones = []
+    for t in (-b + root, -b - root):
+        # A bottom inside the ball takes nothing on the far side.
+        if (t > 0).all():
+            rim = wall + np.outer(t, hole.outward)
+            apart = 1.5 / (rim @ rim.mean(axis=0)).min() * np.linalg.norm(rim.mean(axis=0)) * radius
+            cones.append(manifold3d.Manifold.hull_points(np.vstack([np.zeros(3), rim * apart])))
+        else:
+            assert (t <= 0).all(), "a bottom that cuts the surface"
+    return cones
+
+
 def measured(ball, n):
     whole = sphere(ball.radius, n)
     core = manifold3d.Manifold()
@@ -41,8 +63,9 @@ def measured(ball, n):
         core = core + body
     holes = [hole_body(hole, ball.radius, n) for hole in ball.holes]
     undrilled = core
-    for hole in holes:
-        core = core - hole
+    for hole in ball.holes:
+        for cone in openings(hole, ball.radius, n):
+            core = core - cone
     far = 0.0
     if not core.is_empty():
         far = float(np.linalg.norm(np.asarray(core.to_mesh64().vert_properties)[:, :3], axis=1).max())
@@ -61,23 +84,19 @@ def measured(ball, n):
     return far, walls, webs
 
 
-def cover_at(ball, points):
-    """Whether each point is cover."""
-    cover = np.linalg.norm(points, axis=1) <= ball.radius
+def core_at(ball, points):
+    """Whether a piece holds each point."""
+    core = np.zeros(len(points), dtype=bool)
     for solid, cuts in ball.pieces:
         held = inside(solid, points)
         for cut in cuts:
             held &= ~inside(cut, points)
-        cover &= ~held
-    for hole in ball.holes:
-        along = (points - hole.bottom) @ hole.outward
-        across = np.linalg.norm(points - hole.bottom - np.outer(along, hole.outward), axis=1)
-        cover &= ~((along > 0) & (across < hole.radius))
-    return cover
+        core |= held
+    return core
 
 
 def mean(ball):
-    """Mean thickness along the radius where cover comes to the surface, and its share under an inch."""
+    """Mean thickness along the radius where no hole takes the surface, and its share under an inch."""
     z, weight = np.polynomial.legendre.leggauss(ROWS)
     phi = (np.arange(COLUMNS) + 0.5) * (2 * math.pi / COLUMNS)
     r = np.sqrt(1 - z * z)
@@ -87,8 +106,7 @@ def mean(ball):
     weight = np.repeat(weight, COLUMNS)
     nearly = ball.radius * (1 - 1e-9)
     last = np.full(len(n), nearly)
-    going = cover_at(ball, n * nearly)
-    # A piece that comes to the surface is no hole: it counts, as no cover.
+    going = ~core_at(ball, n * nearly)
     air = np.zeros(len(n), dtype=bool)
     for hole in ball.holes:
         along = (n * nearly - hole.bottom) @ hole.outward
@@ -97,14 +115,14 @@ def mean(ball):
     ended = np.full(len(n), nearly)
     for k in range(1, STEPS + 1):
         at = nearly * (1 - k / STEPS)
-        cover = cover_at(ball, n * at)
+        cover = ~core_at(ball, n * at)
         ended = np.where(going & ~cover, at, ended)
         last = np.where(going & cover, at, last)
         going &= cover
     outer, inner = last.copy(), np.where(going, last, ended)
     for _ in range(22):
         middle = (outer + inner) / 2
-        cover = cover_at(ball, n * middle[:, None])
+        cover = ~core_at(ball, n * middle[:, None])
         outer, inner = np.where(cover, middle, outer), np.where(cover, inner, middle)
     thickness = np.where(going, ball.radius, ball.radius - outer)
     weight = weight[~air] / weight[~air].sum()

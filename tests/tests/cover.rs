@@ -10,7 +10,6 @@ use format::{BallFile, CoverDoc, Form};
 use physics::ball::Ball;
 use physics::cover::{Beside, Gap, cover};
 use physics::units::M_PER_IN;
-use physics::weigh::weigh;
 use pithball_tests::{reference, reference_path};
 use serde_json::Value;
 
@@ -91,10 +90,7 @@ fn a_core_in_a_thick_cover_comes_out_better_than_a_thin_cover_over_a_big_outer_c
     thin.pieces[0].shape.form = Form::Sphere { diameter_in: 7.7 };
     assert_eq!([&thin, &common, &thick].map(beside), [Beside::Thinner, Beside::Usual, Beside::Thicker]);
     assert!(beside(&thin) < beside(&common) && beside(&common) < beside(&thick) && Beside::Thicker < Beside::NoCore);
-    let doc = |file: &BallFile| {
-        let ball = file.build().unwrap();
-        CoverDoc::new(file, &ball, &weigh(&ball))
-    };
+    let doc = |file: &BallFile| CoverDoc::new(file, &file.build().unwrap());
     let (thick, thin) = (doc(&thick), doc(&thin));
     let thinnest = |doc: &CoverDoc| doc.thinnest.as_ref().unwrap().thickness_in;
     assert!(thinnest(&thick) > 3.0 * thinnest(&thin));

@@ -183,12 +183,17 @@ test("a map of the cover goes row by row from the pin down", () => {
   const file = JSON.parse(nested);
   file.holes = [{ entry: [0, 0, 1], diameter_in: 2, depth_in: 0.2 }];
   const map = new Ball(file).cover_map(18, 36);
-  assert.equal(map.length, 18 * 36);
-  assert.ok(map.slice(0, 36).every(Number.isNaN));
-  // 8.57 in across over an outer core of 7.1 in.
-  assert.ok(map.slice(180).every((inches) => Math.abs(inches - 0.735) < 1e-9));
-  const plain = new Ball({ ...file, pieces: [], holes: [] });
-  assert.ok(plain.cover_map(3, 4).every((inches) => inches === 8.57 / 2));
+  assert.equal(map.length, 18 * 36 * 2);
+  const [thickness, to_hole] = [0, 1].map((which) => map.filter((_, n) => n % 2 === which));
+  // 8.57 in across over an outer core of 7.1 in, under the hole too.
+  assert.ok(thickness.every((inches) => Math.abs(inches - 0.735) < 1e-9));
+  // Half a row from the pin: 1 in less R sin 5° within the wall. The hole is open over two rows and more.
+  const first = (8.57 / 2) * Math.sin((5 * Math.PI) / 180) - 1;
+  assert.ok(to_hole.slice(0, 36).every((inches) => Math.abs(inches - first) < 1e-9));
+  assert.ok(to_hole.slice(36).every((inches) => inches > 0));
+  assert.ok(Number.isNaN(new Ball(file).cover_along([0, 0, 1])));
+  const plain = new Ball({ ...file, pieces: [], holes: [] }).cover_map(3, 4);
+  assert.ok(plain.every((inches, n) => inches === (n % 2 ? Number.POSITIVE_INFINITY : 8.57 / 2)));
 });
 
 test("a cut through the centre shows the cover's thickness where it is narrowest", () => {
@@ -239,8 +244,16 @@ test("a drilled ball: cover without inserts, drilled afresh from what it was, un
   assert.equal(base.drilling(), null);
   assert.equal(drilled.file().holes.length, 3);
   // Inserts reach the surface and are no core; under straight cover nothing changes.
-  assert.equal(drilled.cover().thinnest.piece, base.cover().thinnest.piece);
-  assert.equal(drilled.cover().holes.length, 3);
+  const cover = drilled.cover();
+  assert.deepEqual(cover.thinnest, base.cover().thinnest);
+  assert.deepEqual([cover.as_thin_share, cover.under_usual_share], [1, 0]);
+  assert.ok(Math.abs(cover.mean_in - cover.thinnest.thickness_in) < 1e-12);
+  assert.equal(cover.holes.length, 3);
+  // The same from the drilled ball's file alone, and on a cut through an insert.
+  assert.deepEqual(new Ball(drilled.file()).cover(), cover);
+  const { entry } = drilled.file().holes[0];
+  const { narrowest } = drilled.section([entry[1], -entry[0], 0], 0);
+  assert.ok(Math.abs(narrowest.thickness_in - cover.thinnest.thickness_in) < 2e-3);
   const other = { ...drilledShot, layout: { ...drilledShot.layout, pin_to_pap_in: 3 } };
   assert.deepEqual(drilled.drilled(other).weigh(), base.drilled(other).weigh());
   assert.deepEqual(drilled.roll(other), base.roll(other));

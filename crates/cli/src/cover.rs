@@ -4,7 +4,6 @@ use std::path::PathBuf;
 
 use comfy_table::Cell;
 use format::CoverDoc;
-use physics::weigh::weigh;
 
 use crate::tables::{head, lines, number, number_or_dash, one_line, table};
 use crate::{Complaint, files};
@@ -21,7 +20,9 @@ pub(crate) struct Args {
 
 pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
     let read = files::ball(&args.ball)?;
-    let cover = CoverDoc::new(&read.file, &read.ball, &weigh(&read.ball));
+    let bare = read.file.before_inserts().build();
+    let bare = bare.map_err(|problem| Complaint { file: args.ball.clone(), problem })?;
+    let cover = CoverDoc::new(&read.file, &bare);
     if args.json {
         return Ok(format!("{:#}\n", serde_json::json!(cover)));
     }

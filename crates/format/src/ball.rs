@@ -113,6 +113,11 @@ pub struct Piece {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schemars(length(max = MAX_SOLIDS))]
     pub cuts: Option<Vec<Cut>>,
+    /// Whether it lines a drilled hole, as a finger insert or a thumb sleeve:
+    /// it is weighed like any piece, but is no core under the cover. Not where
+    /// it is left out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub insert: Option<bool>,
 }
 
 /// A flow channel, a scallop: taken out of its piece, filled by what lies below.
@@ -151,6 +156,12 @@ pub struct Hole {
     /// Depth of the flat bottom along the axis from the entry point, above 0.
     #[schemars(extend("exclusiveMinimum" = 0))]
     pub depth_in: f64,
+    /// Diameter of the drill where an insert lines the hole, `diameter_in` or
+    /// more; as wide as the hole where it is left out. Not weighed: the insert
+    /// is a piece of its own.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schemars(extend("exclusiveMinimum" = 0))]
+    pub drilled_diameter_in: Option<f64>,
 }
 
 impl BallFile {
@@ -194,6 +205,17 @@ impl BallFile {
                 format!("at most {MAX_SOLIDS} pieces, cuts and holes in all"),
             )
             .saying("The ball has too many parts."))
+    }
+
+    /// The ball as the drill leaves it, before inserts go in: what lines a hole is
+    /// no core, and the hole as wide as the drill.
+    pub fn before_inserts(&self) -> Self {
+        let mut file = self.clone();
+        file.pieces.retain(|piece| !piece.is_insert());
+        for hole in file.holes.iter_mut().flatten() {
+            hole.diameter_in = hole.drilled_diameter_in.take().unwrap_or(hole.diameter_in);
+        }
+        file
     }
 
     /// What the cover is called.
@@ -255,8 +277,14 @@ impl Finish {
 }
 
 impl Piece {
+    /// Whether it lines a hole.
+    pub fn is_insert(&self) -> bool {
+        self.insert == Some(true)
+    }
+
     fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let piece = node.object(&["name", "material", "density_g_cc", "shape", "at_in", "turn_deg", "cuts"])?;
+        let piece =
+            node.object(&["name", "material", "density_g_cc", "shape", "at_in", "turn_deg", "cuts", "insert"])?;
         Ok(Self {
             name: piece.get("name")?.text()?,
             material: piece.find_text("material")?,
@@ -265,6 +293,7 @@ impl Piece {
             at_in: piece.find_numbers("at_in", &limits::ANY)?,
             turn_deg: piece.find_numbers("turn_deg", &limits::ANY)?,
             cuts: find_all(&piece, "cuts", Cut::read)?,
+            insert: piece.find("insert").map(|node| node.flag()).transpose()?,
         })
     }
 }
@@ -283,7 +312,7 @@ impl Cut {
 
 impl Hole {
     fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let hole = node.object(&["name", "entry", "axis", "diameter_in", "depth_in"])?;
+        let hole = node.object(&["name", "entry", "axis", "diameter_in", "depth_in", "drilled_diameter_in"])?;
         let entry = read_direction(&hole.get("entry")?)?;
         let axis = match hole.find("axis") {
             Some(node) => {
@@ -300,13 +329,18 @@ impl Hole {
             }
             None => None,
         };
-        Ok(Self {
-            name: hole.find_text("name")?,
-            entry,
-            axis,
-            diameter_in: hole.get_number("diameter_in", &limits::SIZE_IN)?,
-            depth_in: hole.get_number("depth_in", &limits::SIZE_IN)?,
-        })
+        let diameter_in = hole.get_number("diameter_in", &limits::SIZE_IN)?;
+        let depth_in = hole.get_number("depth_in", &limits::SIZE_IN)?;
+        let drilled = |node: Node<'_>| {
+            let drilled_in = node.number(&limits::SIZE_IN)?;
+            if drilled_in >= diameter_in {
+                return Ok(drilled_in);
+            }
+            let accepted = format!("{diameter_in}, the hole's diameter_in, or more");
+            Err(node.problem_found(drilled_in.to_string(), accepted).saying("The drill is narrower than the hole."))
+        };
+        let drilled_diameter_in = hole.find("drilled_diameter_in").map(drilled).transpose()?;
+        Ok(Self { name: hole.find_text("name")?, entry, axis, diameter_in, depth_in, drilled_diameter_in })
     }
 }
 

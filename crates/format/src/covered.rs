@@ -1,10 +1,9 @@
 //! What `cover` prints: how much cover a ball has, and where.
 
-use nalgebra::Vector3;
-use physics::ball::{Ball, Part};
-use physics::cover::{Along, Beside, Covered, DIRECTIONS, USUAL_M, along, cover, map};
+use physics::ball::Ball;
+use physics::cover::{Beside, Covered, DIRECTIONS, USUAL_M, cover};
 use physics::units::M_PER_IN;
-use physics::weigh::Weighed;
+use physics::weigh::weigh;
 use serde::Serialize;
 
 use crate::ball::BallFile;
@@ -14,8 +13,8 @@ use crate::ball::BallFile;
 pub struct CoverDoc {
     /// Where the cover is thinnest; null in a ball without pieces.
     pub thinnest: Option<ThinnestDoc>,
-    /// Mean thickness along the radius, over the surface that no hole takes;
-    /// where there is no piece below, down to the centre.
+    /// Mean thickness along the radius, over the surface that no hole takes, to
+    /// the first piece; where there is none below, down to the centre.
     pub mean_in: f64,
     /// Share of that surface with less than `usual_in[0]`.
     pub under_usual_share: f64,
@@ -30,7 +29,7 @@ pub struct CoverDoc {
     pub usual_in: [f64; 2],
     /// The thinnest place beside that: `thinner`, `usual`, `thicker` or `no_core`.
     pub beside_usual: &'static str,
-    /// Share of the ball's volume that pieces fill.
+    /// Share of the ball's volume that pieces fill, holes and inserts left out.
     pub core_share: f64,
     /// Density of the cover.
     pub cover_g_cc: f64,
@@ -86,9 +85,10 @@ pub struct WebDoc {
 }
 
 impl CoverDoc {
-    /// Measures the cover of `ball`, the built ball of `file`, weighed.
-    pub fn new(file: &BallFile, ball: &Ball, weighed: &Weighed) -> Self {
-        let covered = cover(ball);
+    /// Measures the cover of the ball of `file`; `bare` is it built
+    /// [before inserts](BallFile::before_inserts): what lines a hole is no core.
+    pub fn new(file: &BallFile, bare: &Ball) -> Self {
+        let (covered, weighed) = (cover(bare), weigh(bare));
         let inches = |metres: f64| metres / M_PER_IN;
         let volumes_m3 = weighed.shares.iter().map(|share| share.volume_m3);
         let cover_m3 = weighed.shares.first().map_or(0.0, |share| share.volume_m3);
@@ -128,13 +128,15 @@ impl CoverDoc {
 
 fn thinnest(file: &BallFile, covered: &Covered) -> Option<ThinnestDoc> {
     let thinnest = covered.thinnest.as_ref()?;
+    let mut core = file.pieces.iter().enumerate().filter(|(_, piece)| !piece.is_insert());
+    let (number, piece) = core.nth(thinnest.piece)?;
     Some(ThinnestDoc {
         thickness_in: thinnest.thickness_m / M_PER_IN,
         error_in: thinnest.error_m / M_PER_IN,
         direction: thinnest.direction.into(),
-        part: thinnest.piece + 1,
-        piece: file.part_name(Part::Piece(thinnest.piece)).to_owned(),
-        piece_g_cc: file.density_g_cc(Part::Piece(thinnest.piece)),
+        part: number + 1,
+        piece: piece.name.clone(),
+        piece_g_cc: piece.density_g_cc,
     })
 }
 
@@ -143,24 +145,5 @@ impl BallFile {
     pub fn hole_name(&self, hole: usize) -> String {
         let name = self.holes.iter().flatten().nth(hole).and_then(|hole| hole.name.clone());
         name.unwrap_or_else(|| format!("hole {}", hole + 1))
-    }
-}
-
-/// [`physics::cover::map`] in inches; see [`cover_along_in`].
-pub fn cover_map_in(ball: &Ball, rows: usize, columns: usize) -> Vec<f64> {
-    map(ball, rows, columns).into_iter().map(|along| inches(ball, along)).collect()
-}
-
-/// Thickness along the radius in inches: NaN where a hole opens, the ball's
-/// radius where no piece lies below.
-pub fn cover_along_in(ball: &Ball, direction: &Vector3<f64>) -> f64 {
-    inches(ball, along(ball, direction))
-}
-
-fn inches(ball: &Ball, along: Along) -> f64 {
-    match along {
-        Along::Hole => f64::NAN,
-        Along::Over { thickness_m } => thickness_m / M_PER_IN,
-        Along::Through => ball.radius_m() / M_PER_IN,
     }
 }

@@ -165,7 +165,7 @@ impl DrilledDoc {
         let own = file.holes.as_deref().unwrap_or_default();
         let holes = own.iter().skip(own.len() - drilling.bores.len().min(own.len())).cloned().collect();
         // What was drilled is as wide as the insert's outside.
-        let all = drilled.before_inserts(undrilled).recipe().holes;
+        let all = file.before_inserts().recipe().holes;
         let findings = check(&recipe, after, Some(&static_weights));
         let drilled_rules = [RuleId::StaticBalance, RuleId::Holes, RuleId::BalanceHole];
         let axis = |which| AxisMoveDoc::new(before, after, marks, which);

@@ -74,20 +74,6 @@ pub struct DrilledBall {
     pub drilling: drill::Drilling,
 }
 
-impl DrilledBall {
-    /// The ball as the drill leaves it, before inserts go in; `undrilled` is the
-    /// file it was drilled from.
-    pub fn before_inserts(&self, undrilled: &BallFile) -> BallFile {
-        let mut file = undrilled.clone();
-        file.holes.clone_from(&self.file.holes);
-        let own = undrilled.holes.as_ref().map_or(0, Vec::len);
-        for (hole, bored) in file.holes.iter_mut().flatten().skip(own).zip(&self.drilling.bores) {
-            hole.diameter_in = bored.drilled_diameter_m / M_PER_IN;
-        }
-        file
-    }
-}
-
 impl LayoutFile {
     /// Reads a layout file from JSON text in UTF-8.
     ///
@@ -147,6 +133,7 @@ impl Laid {
                 axis: Some(bored.hole.axis.into()),
                 diameter_in: bore.diameter_in,
                 depth_in: bore.depth_in,
+                drilled_diameter_in: bored.insert.is_some().then(|| bore.drilled_diameter_in()),
             });
             file.pieces
                 .extend(bored.insert.as_ref().and_then(|piece| insert(bored.digit, piece, bore.drilled_diameter_in())));
@@ -197,6 +184,7 @@ fn insert(digit: Digit, piece: &recipe::Piece, diameter_in: f64) -> Option<Piece
         at_in: Some((piece.solid.at_m / M_PER_IN).into()),
         turn_deg: Some(piece.solid.turn_rad.map(f64::to_degrees)),
         cuts: None,
+        insert: Some(true),
     })
 }
 

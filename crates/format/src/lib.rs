@@ -47,7 +47,7 @@ mod worn;
 pub use ball::{BallFile, BallVersion, Cover, Cut, Family, Finish, Hole, Piece};
 pub use checked::{CheckedDoc, RuleDoc};
 pub use controls::{ControlDoc, FiguresDoc};
-pub use covered::{CoverDoc, HoleWallDoc, ThinnestDoc, WebDoc, cover_along_in, cover_map_in};
+pub use covered::{CoverDoc, HoleWallDoc, ThinnestDoc, WebDoc};
 pub use drilled::{AxisMoveDoc, ChangeDoc, ConflictDoc, DrilledDoc, InsertDoc, MarksDoc, StaticsDoc};
 pub use drilling::{Bore, Drilling, Insert, ThumbBore};
 pub use explained::{HandDoc, OutcomeDoc, PartDoc, PropertyDoc, ShotDoc, WhyDoc, WhyProblem};

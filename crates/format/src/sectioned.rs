@@ -3,11 +3,13 @@
 use std::fmt::Write;
 
 use nalgebra::Vector3;
-use physics::ball::{Ball, Part};
-use physics::cover::on_section;
+use physics::ball::Part;
+use physics::cover::{Poured, on_section};
 use physics::section::{Region, Section};
 use physics::units::M_PER_IN;
 use serde::Serialize;
+
+use crate::ball::BallFile;
 
 /// A flat cut. Plane coordinates in inches, `u` to the right and `v` up.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -22,8 +24,8 @@ pub struct SectionDoc {
     pub v: [f64; 3],
     /// What shows, the cover first.
     pub regions: Vec<RegionDoc>,
-    /// The narrowest stretch of cover, straight out from the middle of the cut;
-    /// null where no piece shows.
+    /// The narrowest stretch of cover, straight out from the middle of the cut,
+    /// where no hole opens; null where no core shows.
     pub narrowest: Option<NarrowestDoc>,
 }
 
@@ -61,10 +63,11 @@ pub fn part_number(part: Part) -> usize {
 }
 
 impl SectionDoc {
-    /// A cut of `ball` as a drawing.
-    pub fn new(ball: &Ball, section: &Section) -> Self {
+    /// A cut of the ball of `file` as a drawing; `poured` is the ball before inserts.
+    pub fn new(file: &BallFile, poured: &Poured, section: &Section) -> Self {
         let inches = |metres: f64| metres / M_PER_IN;
-        let narrowest = on_section(ball, section).map(|found| NarrowestDoc {
+        let core = |piece: usize| file.pieces.get(piece).is_some_and(|piece| !piece.is_insert());
+        let narrowest = on_section(poured, section, core).map(|found| NarrowestDoc {
             thickness_in: inches(found.thickness_m),
             core_in: found.core_m.map(inches),
             surface_in: found.surface_m.map(inches),

@@ -76,8 +76,9 @@ fn cut() -> impl Strategy<Value = Cut> {
 fn piece() -> impl Strategy<Value = Piece> {
     let density = prop_oneof![f64::MIN_POSITIVE..1.0, 1.0..=25.0];
     let cuts = prop::option::of(prop::collection::vec(cut(), 0..3));
-    (any::<String>(), prop::option::of(any::<String>()), density, cut(), cuts).prop_map(
-        |(name, material, density_g_cc, Cut { shape, at_in, turn_deg, .. }, cuts)| Piece {
+    let insert = prop::option::of(any::<bool>());
+    (any::<String>(), prop::option::of(any::<String>()), density, cut(), cuts, insert).prop_map(
+        |(name, material, density_g_cc, Cut { shape, at_in, turn_deg, .. }, cuts, insert)| Piece {
             name,
             material,
             density_g_cc,
@@ -85,19 +86,22 @@ fn piece() -> impl Strategy<Value = Piece> {
             at_in,
             turn_deg,
             cuts,
+            insert,
         },
     )
 }
 
 fn hole() -> impl Strategy<Value = Hole> {
     let entry = [finite(), finite(), finite()].prop_filter("a direction", |entry| *entry != [0.0; 3]);
-    (prop::option::of(any::<String>()), entry, any::<bool>(), size(), size()).prop_map(
-        |(name, entry, straight, diameter_in, depth_in)| Hole {
+    let wider = prop::option::of(0.0..=1.0);
+    (prop::option::of(any::<String>()), entry, any::<bool>(), size(), size(), wider).prop_map(
+        |(name, entry, straight, diameter_in, depth_in, wider)| Hole {
             name,
             entry,
             axis: (!straight).then(|| entry.map(|x| -x)),
             diameter_in,
             depth_in,
+            drilled_diameter_in: wider.map(|wider| diameter_in + wider),
         },
     )
 }

@@ -226,6 +226,11 @@ fn shapes_and_holes_that_cannot_be() {
         "2 points",
     );
     ball("[0.3, -0.4, 1.0]", "[0, 0, 0]", "holes[0].entry", "[0, 0, 0]");
+    let drill = |inches: &str| format!("\"diameter_in\": 1.0, \"drilled_diameter_in\": {inches}");
+    ball("\"diameter_in\": 1.0", &drill("0.9"), "holes[0].drilled_diameter_in", "0.9");
+    ball("\"diameter_in\": 1.0", &drill("true"), "holes[0].drilled_diameter_in", "true");
+    let insert = "\"density_g_cc\": 0.95, \"insert\": 1";
+    ball("\"density_g_cc\": 0.95", insert, "pieces[0].insert", "1");
     ball("\"diameter_in\": 1.0", "\"diameter_in\": 1.0, \"axis\": [0, 0, 0]", "holes[0].axis", "[0, 0, 0]");
     ball("\"diameter_in\": 1.0", "\"diameter_in\": 1.0, \"axis\": [0, 0, 1]", "holes[0].axis", "[0.0, 0.0, 1.0]");
 }

@@ -2,7 +2,7 @@
 
 use nalgebra::Vector3;
 use physics::ball::Ball;
-use physics::cover::{Along, along};
+use physics::cover::Poured;
 use three_d::{Context, CoreError, ElementBuffer, Program, Vec3, VertexBuffer};
 
 use crate::convert::vec3;
@@ -28,10 +28,11 @@ pub struct CoverLook {
 pub struct Globe {
     /// Corners, in metres.
     pub positions: Vec<Vector3<f64>>,
-    /// Thickness there; at a hole, as beside it.
+    /// Thickness there; under a hole's opening, as it was poured.
     pub thickness_m: Vec<f32>,
-    /// 1 where a hole opens, else 0.
-    pub open: Vec<f32>,
+    /// To the nearest hole's wall, below 0 where it opens: between corners the
+    /// way is all but straight, so that its zero draws the rim.
+    pub to_hole_m: Vec<f32>,
     /// Corner numbers, three a triangle.
     pub triangles: Vec<u32>,
 }
@@ -39,24 +40,18 @@ pub struct Globe {
 impl Globe {
     /// Asks physics what lies under every corner.
     pub fn new(ball: &Ball) -> Self {
-        let (radius_m, columns) = (ball.radius_m(), 2 * ROWS);
+        let (radius_m, columns, poured) = (ball.radius_m(), 2 * ROWS, Poured::new(ball));
         let mut globe =
-            Self { positions: Vec::new(), thickness_m: Vec::new(), open: Vec::new(), triangles: Vec::new() };
-        let mut beside_m = radius_m;
+            Self { positions: Vec::new(), thickness_m: Vec::new(), to_hole_m: Vec::new(), triangles: Vec::new() };
         for row in 0..=ROWS {
             let (sine, cosine) = (core::f64::consts::PI * row as f64 / ROWS as f64).sin_cos();
             for column in 0..=columns {
                 let (s, c) = (core::f64::consts::TAU * column as f64 / columns as f64).sin_cos();
                 let direction = Vector3::new(sine * c, sine * s, cosine);
-                let under = along(ball, &direction);
-                match under {
-                    Along::Over { thickness_m } => beside_m = thickness_m,
-                    Along::Through => beside_m = radius_m,
-                    Along::Hole => {}
-                }
+                let under = poured.under(&direction);
                 globe.positions.push(direction * radius_m);
-                globe.thickness_m.push(beside_m as f32);
-                globe.open.push(if under == Along::Hole { 1.0 } else { 0.0 });
+                globe.thickness_m.push(under.thickness_m as f32);
+                globe.to_hole_m.push(under.to_hole_m.min(radius_m) as f32);
             }
         }
         let at = |row: usize, column: usize| (row * (columns + 1) + column) as u32;
@@ -75,7 +70,7 @@ impl Globe {
 pub(crate) struct GpuGlobe {
     pub(crate) position: VertexBuffer<Vec3>,
     pub(crate) thickness: VertexBuffer<f32>,
-    pub(crate) open: VertexBuffer<f32>,
+    pub(crate) to_hole: VertexBuffer<f32>,
     pub(crate) triangles: ElementBuffer<u32>,
 }
 
@@ -85,7 +80,7 @@ impl GpuGlobe {
         Self {
             position: VertexBuffer::new_with_data(context, &positions),
             thickness: VertexBuffer::new_with_data(context, &globe.thickness_m),
-            open: VertexBuffer::new_with_data(context, &globe.open),
+            to_hole: VertexBuffer::new_with_data(context, &globe.to_hole_m),
             triangles: ElementBuffer::new_with_data(context, &globe.triangles),
         }
     }

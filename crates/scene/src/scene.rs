@@ -289,7 +289,7 @@ impl Frame<'_> {
         program.use_uniform_array("colours", &cover.colours.map(array3));
         program.use_vertex_attribute("position", &globe.position);
         program.use_vertex_attribute("thickness", &globe.thickness);
-        program.use_vertex_attribute("open", &globe.open);
+        program.use_vertex_attribute("to_hole", &globe.to_hole);
         program.draw_elements(opaque(), self.viewport, &globe.triangles);
     }
 

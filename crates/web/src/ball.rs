@@ -2,10 +2,11 @@
 
 use format::{
     BallFile, CheckedDoc, CoverDoc, DrilledBall, DrilledDoc, Laid, Problem, RolledDoc, SAMPLE_INTERVAL_S, SectionDoc,
-    Throw, TolerancesFile, WeighedDoc, cover_along_in, cover_map_in, part_number,
+    Throw, TolerancesFile, WeighedDoc, part_number,
 };
 use nalgebra::Vector3;
 use physics::ball::Part;
+use physics::cover::{Poured, Under};
 use physics::drill::statics;
 use physics::ladder::By;
 use physics::roll::{RigidBall, trace};
@@ -22,8 +23,16 @@ use crate::wire::{json_text, thrown, to_page};
 pub struct Ball {
     pub(crate) ball: physics::ball::Ball,
     pub(crate) file: BallFile,
+    /// Before inserts; none in a ball without.
+    bare: Option<Bare>,
     pub(crate) weighed: Weighed,
     pub(crate) drilled: Option<Drilled>,
+}
+
+/// A ball before inserts: what lines a hole is no core under the cover.
+pub(crate) struct Bare {
+    file: BallFile,
+    ball: physics::ball::Ball,
 }
 
 /// How a ball was drilled, and what it was before.
@@ -92,33 +101,30 @@ impl Ball {
         to_page(&CheckedDoc::new(&self.file, &findings))
     }
 
-    /// The ball's cover, as a `Cover`; of a drilled ball, as the drill leaves it
-    /// before inserts go in.
+    /// The ball's cover, as a `Cover`: before inserts, where it has any.
     ///
     /// # Errors
     /// None in practice: only where the page cannot take an object.
     pub fn cover(&self) -> Result<JsValue, JsValue> {
-        if let Some(Drilled { file, weighed, .. }) = &self.drilled
-            && let Some(made) = self.as_drilled()
-        {
-            let bare = made.before_inserts(file);
-            return to_page(&CoverDoc::new(&bare, &bare.build().map_err(thrown)?, weighed));
-        }
-        to_page(&CoverDoc::new(&self.file, &self.ball, &self.weighed))
+        to_page(&CoverDoc::new(&self.file, self.before_inserts().1))
     }
 
-    /// Thickness of the cover over the whole ball in inches, row by row from
-    /// the pin down, each row from +x round towards +y; NaN where a hole opens,
-    /// the radius where no piece lies below. At most 360 rows and 720 columns.
+    /// What lies under the whole surface, row by row from the pin down, each row
+    /// from +x round towards +y, two numbers a place: thickness of the cover in
+    /// inches (the radius where no piece lies below; in a hole's opening as it
+    /// was poured) and how far it is to the nearest hole's wall (below 0 in an
+    /// opening; infinite without holes). At most 360 rows and 720 columns.
     pub fn cover_map(&self, rows: u32, columns: u32) -> Vec<f64> {
-        cover_map_in(&self.ball, rows.min(360) as usize, columns.min(720) as usize)
+        let map = Poured::new(self.before_inserts().1).map(rows.min(360) as usize, columns.min(720) as usize);
+        map.iter().flat_map(|under| [under.thickness_m, under.to_hole_m]).map(|metres| metres / M_PER_IN).collect()
     }
 
-    /// Thickness of the cover along the radius in a direction, in inches, as in
-    /// `cover_map`; NaN where the direction is none.
+    /// Thickness of the cover in a direction in inches, the radius where no piece
+    /// lies below; NaN where a hole opens and where the direction is none.
     pub fn cover_along(&self, direction: &[f64]) -> f64 {
         let direction = vector(direction).filter(|direction| direction.norm() > 0.0);
-        direction.map_or(f64::NAN, |direction| cover_along_in(&self.ball, &direction))
+        let under = direction.map(|direction| Poured::new(self.before_inserts().1).under(&direction));
+        under.as_ref().and_then(Under::cover_m).map_or(f64::NAN, |cover_m| cover_m / M_PER_IN)
     }
 
     /// The ball at 16 to 10 lb by changing the parts of these numbers (0 is
@@ -153,7 +159,8 @@ impl Ball {
                 message: "The saw plane has no direction.".to_owned(),
             })
         })?;
-        to_page(&SectionDoc::new(&self.ball, &section(&self.ball, plane)))
+        let poured = Poured::new(self.before_inserts().1);
+        to_page(&SectionDoc::new(&self.file, &poured, &section(&self.ball, plane)))
     }
 
     /// Rolls the ball, drilled as the shot says, as a `Roll`.
@@ -201,7 +208,13 @@ impl Ball {
     fn made(file: BallFile, drilled: Option<Drilled>) -> Result<Self, JsValue> {
         let ball = file.build().map_err(thrown)?;
         let weighed = weigh(&ball);
-        Ok(Self { ball, file, weighed, drilled })
+        let bare = Bare::of(&file)?;
+        Ok(Self { ball, file, bare, weighed, drilled })
+    }
+
+    /// The ball whose cover is measured: file and ball.
+    pub(crate) fn before_inserts(&self) -> (&BallFile, &physics::ball::Ball) {
+        self.bare.as_ref().map_or((&self.file, &self.ball), |bare| (&bare.file, &bare.ball))
     }
 
     /// The ball drilled as a throw says; none where this one is.
@@ -218,11 +231,21 @@ impl Ball {
             None => (&self.file, &self.weighed),
         };
         let Some(laid) = throw.laid() else {
-            let ball = file.build().map_err(thrown)?;
-            return Ok(Self { ball, file: file.clone(), weighed: weighed.clone(), drilled: None });
+            let (ball, bare) = (file.build().map_err(thrown)?, Bare::of(file)?);
+            return Ok(Self { ball, file: file.clone(), bare, weighed: weighed.clone(), drilled: None });
         };
         let DrilledBall { file: made, drilling } = laid.drill(file).map_err(thrown)?;
         Self::made(made, Some(Drilled { laid, drilling, file: file.clone(), weighed: weighed.clone() }))
+    }
+}
+
+impl Bare {
+    fn of(file: &BallFile) -> Result<Option<Self>, JsValue> {
+        let bare = file.before_inserts();
+        if bare == *file {
+            return Ok(None);
+        }
+        Ok(Some(Self { ball: bare.build().map_err(thrown)?, file: bare }))
     }
 }
 

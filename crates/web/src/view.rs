@@ -80,6 +80,11 @@ struct MarkDoc {
     visible: bool,
 }
 
+/// The ball as a look shows it: its cover as it is measured, before inserts.
+fn shown<'a>(ball: &'a Ball, look: &scene::Look) -> (&'a format::BallFile, &'a physics::ball::Ball) {
+    if look.cover.is_some() { ball.before_inserts() } else { (&ball.file, &ball.ball) }
+}
+
 #[wasm_bindgen]
 impl View {
     /// Takes a canvas that has no context yet, or a WebGL2 one.
@@ -122,7 +127,8 @@ impl View {
             self.canvas.set_height(height);
         }
         let layout = ball.drilled.as_ref().map(|drilled| &drilled.drilling.marks);
-        let labels = self.scene.draw(&ball.file.recipe(), &ball.ball, &ball.weighed, layout, &look);
+        let (file, made) = shown(ball, &look);
+        let labels = self.scene.draw(&file.recipe(), made, &ball.weighed, layout, &look);
         let marks: Vec<MarkDoc> = labels
             .into_iter()
             .map(|label| MarkDoc {
@@ -151,7 +157,8 @@ impl View {
     pub fn pick(&mut self, ball: &Ball, look: JsValue, x_px: f64, y_px: f64) -> Result<JsValue, JsValue> {
         let look = self.look(look)?;
         let ratio = look.pixel_ratio;
-        let pick = self.scene.pick(&ball.file.recipe(), &ball.ball, &look, x_px * ratio, y_px * ratio);
+        let (file, made) = shown(ball, &look);
+        let pick = self.scene.pick(&file.recipe(), made, &look, x_px * ratio, y_px * ratio);
         to_page(&pick.map(|pick| PickDoc { part: pick.part, at_in: (pick.at_m / M_PER_IN).into() }))
     }
 

@@ -1,29 +1,38 @@
 //! How much cover there is over the core, and what holes leave of it.
 //!
-//! Along the radius at a point of the surface the cover is as thick as the way
-//! in to whatever is no cover ([`along`]). The thinnest place of the whole ball needs
-//! no search over directions: no point of a piece lies nearer the surface than
-//! R − |p|, and the radius through p is that short, so
+//! At a point of the surface the cover is as thick as the way in along the
+//! radius to the first piece ([`Poured`]). Holes do not make a cover thinner:
+//! where one opens there is no surface to measure at, and beside it the cover is
+//! as it was poured; what stands between a hole and the core, or between two
+//! holes, is a wall of its own ([`HoleWall`], [`Web`]).
+//!
+//! The thinnest place of the whole ball needs no search over directions: no
+//! point of a piece lies nearer the surface than R − |p|, and the radius through
+//! p is that short, so
 //!
 //! > least thickness = R − max |p| over all points p of the pieces,
 //!
 //! and at that place the way along the radius is also the least distance from
 //! the surface to any piece. "The pieces" is what is left of them: less their
-//! cuts, less holes. Which later piece displaces which earlier one does not
+//! cuts, less what lies on radii to a hole's opening. Which later piece
+//! displaces which earlier one does not
 //! matter, since neither is cover; a cut that the cover fills is cover.
 //!
-//! Where no cut or hole takes the farthest point of the farthest piece away,
+//! Where no cut and no opening takes the farthest point of the farthest piece away,
 //! that is a closed form for each shape. Otherwise the points left are searched
 //! by boxes, each left out only where it surely holds no better point, and the
 //! answer carries what remains uncertain as its error.
 
+mod poured;
 mod reach;
 mod search;
 mod walls;
 
 use nalgebra::Vector3;
 
-use crate::ball::{Ball, Line, Part};
+pub use poured::{Poured, Under};
+
+use crate::ball::{Ball, Part};
 use crate::section::Section;
 use crate::solid::evenly;
 use crate::units::M_PER_IN;
@@ -33,20 +42,6 @@ use crate::units::M_PER_IN;
 pub const USUAL_M: [f64; 2] = [0.5 * M_PER_IN, 1.0 * M_PER_IN];
 /// Directions over which the mean and the shares are taken.
 pub const DIRECTIONS: usize = 4096;
-
-/// What lies under a point of the surface, along the radius.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Along {
-    /// A hole opens here.
-    Hole,
-    /// Cover down to a piece, or to a hole that passes underneath.
-    Over {
-        /// From the surface to there; 0 where a piece comes to the surface.
-        thickness_m: f64,
-    },
-    /// Cover down to the centre.
-    Through,
-}
 
 /// The place of the ball with the least cover.
 #[derive(Clone, Debug, PartialEq)]
@@ -148,14 +143,10 @@ const AS_THIN_M: f64 = 0.01 * M_PER_IN;
 
 /// Measures a ball's cover.
 pub fn cover(ball: &Ball) -> Covered {
-    let thinnest = reach::reach(ball).map(|reach| reach.thinnest(ball));
+    let poured = Poured::new(ball);
+    let thinnest = reach::reach(&poured).map(|reach| reach.thinnest(&poured));
     let least_m = thinnest.as_ref().map_or(ball.radius_m, |t| t.thickness_m - t.error_m);
-    let thickness_m = |direction| match along(ball, &direction) {
-        Along::Hole => None,
-        Along::Over { thickness_m } => Some(thickness_m),
-        Along::Through => Some(ball.radius_m),
-    };
-    let all: Vec<f64> = evenly(DIRECTIONS).filter_map(thickness_m).collect();
+    let all: Vec<f64> = evenly(DIRECTIONS).filter_map(|direction| poured.under(&direction).cover_m()).collect();
     let count = all.len().max(1) as f64;
     let share = |limit_m: f64| all.iter().filter(|thickness_m| **thickness_m < limit_m).count() as f64 / count;
     Covered {
@@ -167,36 +158,6 @@ pub fn cover(ball: &Ball) -> Covered {
         holes: walls::hole_walls(ball),
         webs: walls::webs(ball),
     }
-}
-
-/// What lies under the surface in `direction` (any length above 0), along the
-/// radius. Exact to rounding.
-pub fn along(ball: &Ball, direction: &Vector3<f64>) -> Along {
-    let line = Line { origin_m: Vector3::zeros(), direction: direction.normalize() };
-    let radius_m = ball.radius_m;
-    match ball.runs(&line).last() {
-        Some(run) if run.to_m < radius_m * (1.0 - 1e-9) => Along::Hole,
-        None => Along::Hole,
-        Some(run) if run.part != Part::Cover => Along::Over { thickness_m: 0.0 },
-        Some(run) if run.from_m > 0.0 => Along::Over { thickness_m: radius_m - run.from_m },
-        Some(_) => Along::Through,
-    }
-}
-
-/// What lies under the whole surface: row by row from the pin down, `columns`
-/// to a row from +x round towards +y, each in the middle of its patch of equal
-/// steps of angle.
-pub fn map(ball: &Ball, rows: usize, columns: usize) -> Vec<Along> {
-    let middle = |n: usize, of: usize, angle: f64| (n as f64 + 0.5) / of as f64 * angle;
-    let mut map = Vec::with_capacity(rows * columns);
-    for row in 0..rows {
-        let (sine, cosine) = libm::sincos(middle(row, rows, core::f64::consts::PI));
-        for column in 0..columns {
-            let (s, c) = libm::sincos(middle(column, columns, core::f64::consts::TAU));
-            map.push(along(ball, &Vector3::new(sine * c, sine * s, cosine)));
-        }
-    }
-    map
 }
 
 /// The narrowest stretch of cover that shows on a cut, straight out from the
@@ -212,23 +173,27 @@ pub struct OnSection {
     pub surface_m: [f64; 2],
 }
 
-/// That stretch, to [`crate::section::CHORD_TOLERANCE_M`]; `None` where the cut
-/// shows no piece, or one at its very middle alone.
-pub fn on_section(ball: &Ball, section: &Section) -> Option<OnSection> {
-    let depth_m = section.plane.depth_m;
-    let half_m = (ball.radius_m * ball.radius_m - depth_m * depth_m).max(0.0).sqrt();
-    let pieces = section.regions.iter().filter(|region| region.part != Part::Cover);
+/// That stretch, to [`crate::section::CHORD_TOLERANCE_M`], of what the cut shows
+/// of pieces that are `core`, where no hole opens in `poured`; `None` where it
+/// shows none, or one at its very middle alone.
+pub fn on_section(poured: &Poured, section: &Section, core: impl Fn(usize) -> bool) -> Option<OnSection> {
+    let plane = &section.plane;
+    let half_m = (poured.radius_m * poured.radius_m - plane.depth_m * plane.depth_m).max(0.0).sqrt();
+    let pieces = section.regions.iter().filter(|region| match region.part {
+        Part::Cover => false,
+        Part::Piece(piece) => core(piece),
+    });
     let length = |[u, v]: [f64; 2]| (u * u + v * v).sqrt();
-    let farthest =
-        pieces.flat_map(|region| region.loops.iter().flatten()).max_by(|a, b| length(**a).total_cmp(&length(**b)));
-    let core_m = *farthest?;
-    let reach_m = length(core_m);
-    let outward = half_m / reach_m;
-    (reach_m > 0.0).then(|| OnSection {
-        thickness_m: (half_m - reach_m).max(0.0),
-        core_m,
-        surface_m: core_m.map(|c| c * outward),
-    })
+    let outward = |at: [f64; 2]| at.map(|c| c * half_m / length(at));
+    let closed = |at: [f64; 2]| {
+        let [u_m, v_m] = outward(at);
+        poured.to_hole_m(&plane.point(u_m, v_m).normalize()) > 0.0
+    };
+    let mut at: Vec<[f64; 2]> = pieces.flat_map(|region| region.loops.iter().flatten()).copied().collect();
+    at.retain(|at| length(*at) > 0.0);
+    at.sort_by(|a, b| length(*b).total_cmp(&length(*a)));
+    let core_m = at.into_iter().find(|at| closed(*at))?;
+    Some(OnSection { thickness_m: (half_m - length(core_m)).max(0.0), core_m, surface_m: outward(core_m) })
 }
 
 #[cfg(test)]

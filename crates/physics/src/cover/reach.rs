@@ -2,9 +2,8 @@
 
 use nalgebra::Vector3;
 
-use super::Thinnest;
 use super::search::{Best, Cell, Left};
-use crate::ball::{Ball, Line, Part};
+use super::{Poured, Thinnest};
 use crate::solid::{evenly, farthest_points};
 use crate::walk::Layer;
 
@@ -21,28 +20,26 @@ pub(super) struct Reach {
 }
 
 impl Reach {
-    pub(super) fn thinnest(&self, ball: &Ball) -> Thinnest {
+    pub(super) fn thinnest(&self, poured: &Poured) -> Thinnest {
         let direction = self.far.at.normalize();
         // Where pieces coincide there, the one that is not displaced.
-        let piece = match ball.part_at(&(self.far.at * (1.0 - 1e-9))) {
-            Some(Part::Piece(piece)) => piece,
-            _ => self.layer,
-        };
-        let thickness_m = (ball.radius_m - self.far.value).max(0.0);
+        let part = poured.stack.part_at(&(self.far.at * (1.0 - 1e-9)));
+        let piece = part.and_then(|part| part.checked_sub(1)).unwrap_or(self.layer);
+        let thickness_m = (poured.radius_m - self.far.value).max(0.0);
         let error_m = (self.far.bound - self.far.value).max(1e-15).min(thickness_m);
         Thinnest { thickness_m, error_m, direction, piece }
     }
 }
 
 /// The farthest point there is, `None` where nothing is left of any piece.
-pub(super) fn reach(ball: &Ball) -> Option<Reach> {
-    let stack = &ball.stack;
+pub(super) fn reach(poured: &Poured) -> Option<Reach> {
+    let stack = &poured.stack;
     let mut best: Option<Reach> = None;
     let mut unsettled: Vec<(f64, usize)> = Vec::new();
     for (n, layer) in stack.layers.iter().enumerate() {
         let (far, points) = farthest_points(&stack.solids[layer.solid]);
-        let takes = |taker: &usize, point: &Vector3<f64>| stack.solids[*taker].contains(point);
-        let free = points.into_iter().find(|point| !layer.cuts.iter().chain(&stack.without).any(|t| takes(t, point)));
+        let cut = |point: &Vector3<f64>| layer.cuts.iter().any(|&cut| stack.solids[cut].contains(point));
+        let free = points.into_iter().find(|point| !cut(point) && poured.to_hole_m(&point.normalize()) > 0.0);
         match free {
             Some(at) if best.as_ref().is_none_or(|best| far > best.far.value) => {
                 best = Some(Reach { far: Best { value: far, at, bound: far }, layer: n });
@@ -56,14 +53,19 @@ pub(super) fn reach(ball: &Ball) -> Option<Reach> {
     if unsettled.is_empty() {
         return best;
     }
+    let most = unsettled.iter().map(|(far, _)| *far).fold(0.0, f64::max);
     let layers: Vec<&Layer> = unsettled.iter().map(|(_, n)| &stack.layers[*n]).collect();
-    search(ball, layers, best)
+    search(poured, layers, most, best)
 }
 
-/// What the pieces whose farthest points are cut away still reach.
-fn search(ball: &Ball, layers: Vec<&Layer>, known: Option<Reach>) -> Option<Reach> {
-    let stack = &ball.stack;
-    let outward = |direction: &Vector3<f64>| outermost(ball, direction);
+/// What the pieces whose farthest points are cut away still reach; none had a
+/// point farther than `most` to begin with.
+fn search(poured: &Poured, layers: Vec<&Layer>, most: f64, known: Option<Reach>) -> Option<Reach> {
+    let stack = &poured.stack;
+    let outward = |direction: &Vector3<f64>| {
+        let direction = direction.normalize();
+        (poured.to_hole_m(&direction) > 0.0).then(|| poured.core(&direction))?
+    };
     let mut start = known.map_or(Best { value: 0.0, at: Vector3::zeros(), bound: 0.0 }, |known| known.far);
     for direction in evenly(LOOKS) {
         if let Some((value, _)) = outward(&direction).filter(|(value, _)| *value > start.value) {
@@ -72,11 +74,22 @@ fn search(ball: &Ball, layers: Vec<&Layer>, known: Option<Reach>) -> Option<Reac
     }
     let start = climbed(start, &outward);
     let solids = layers.iter().flat_map(|layer| core::iter::once(&layer.solid).chain(&layer.cuts));
-    let round = stack.without.is_empty() && solids.into_iter().all(|n| stack.solids[*n].turns_about_z());
-    let whole = Cell::round(ball.radius_m, round);
-    let left = Left { solids: &stack.solids, layers, without: stack.without.clone() };
+    let round = poured.whole() && solids.into_iter().all(|n| stack.solids[*n].turns_about_z());
+    let whole = Cell::round(poured.radius_m, round);
+    // All of a cell lies under an opening where the points of the surface above
+    // it do: they are no farther from the one above its middle than this chord.
+    let gone = |cell: &Cell| {
+        let (reach, distance) = (cell.reach(), cell.middle.norm());
+        if poured.whole() || reach >= distance {
+            return false;
+        }
+        let (sine, cosine) = (reach / distance, (1.0 - (reach / distance).powi(2)).sqrt());
+        let chord = poured.radius_m * (sine * sine + (1.0 - cosine).powi(2)).sqrt();
+        poured.to_hole_m(&(cell.middle / distance)) < -chord
+    };
+    let left = Left { solids: &stack.solids, layers, gone };
     let upper = |layer: &Layer, cell: &Cell| {
-        let corner = (cell.middle.abs() + cell.half).norm();
+        let corner = (cell.middle.abs() + cell.half).norm().min(most);
         let distance = cell.middle.norm();
         if distance <= cell.reach() {
             return corner;
@@ -94,15 +107,6 @@ fn search(ball: &Ball, layers: Vec<&Layer>, known: Option<Reach>) -> Option<Reac
     let found = climbed(found, &outward);
     let piece = (found.value > 0.0).then(|| outward(&found.at))?.map_or(0, |(_, piece)| piece);
     Some(Reach { far: Best { bound: bound.max(found.value), ..found }, layer: piece })
-}
-
-/// How far out pieces reach along a radius, and which does.
-fn outermost(ball: &Ball, direction: &Vector3<f64>) -> Option<(f64, usize)> {
-    let line = Line { origin_m: Vector3::zeros(), direction: direction.normalize() };
-    ball.runs(&line).iter().rev().take_while(|run| run.to_m > 0.0).find_map(|run| match run.part {
-        Part::Piece(piece) => Some((run.to_m, piece)),
-        Part::Cover => None,
-    })
 }
 
 /// A direct search over directions from the best so far: to the best of eight

@@ -8,11 +8,12 @@ use nalgebra::Vector3;
 use crate::solid::Placed;
 use crate::walk::Layer;
 
-/// The points in any of `layers` (less its cuts) and in none of `without`.
-pub(super) struct Left<'a> {
+/// The points in any of `layers` (less its cuts), but for those that are gone.
+pub(super) struct Left<'a, G: Fn(&Cell) -> bool> {
     pub(super) solids: &'a [Placed],
     pub(super) layers: Vec<&'a Layer>,
-    pub(super) without: Vec<usize>,
+    /// Whether a cell surely holds only points that are gone.
+    pub(super) gone: G,
 }
 
 /// A cube of space, or a square of the half-plane y = 0 that stands for what
@@ -59,12 +60,12 @@ impl Cell {
     }
 }
 
-impl Left<'_> {
+impl<G: Fn(&Cell) -> bool> Left<'_, G> {
     /// The layers that may have a point in the cell.
     fn alive<'b>(&'b self, cell: &'b Cell) -> impl Iterator<Item = &'b Layer> {
         let reach = cell.reach();
         let from = move |n: usize| self.solids[n].clearance(&cell.middle);
-        let gone = self.without.iter().any(|&n| from(n) < -reach);
+        let gone = (self.gone)(cell);
         self.layers.iter().copied().filter(move |layer| {
             !gone && from(layer.solid) <= reach && layer.cuts.iter().all(|&cut| from(cut) >= -reach)
         })

@@ -98,16 +98,11 @@ fn turned_and_squashed_shapes_come_as_near_as_their_surface_does() {
         let mut body = solid(shape, [0.3, -0.2, 0.4], [0.4, -0.8, 1.3]);
         body.squash = [1.15, 0.9];
         let made = one(body);
-        let found = thinnest(&made);
+        let (found, poured) = (thinnest(&made), Poured::new(&made));
         assert!(found.error_m < 1e-12);
         // No direction has less, and some direction near the place has as little.
         let least = |directions: &mut dyn Iterator<Item = Vector3<f64>>| {
-            directions
-                .map(|direction| match along(&made, &direction) {
-                    Along::Over { thickness_m } => thickness_m,
-                    _ => f64::INFINITY,
-                })
-                .fold(f64::INFINITY, f64::min)
+            directions.map(|direction| poured.under(&direction).thickness_m).fold(f64::INFINITY, f64::min)
         };
         let anywhere = least(&mut evenly(40_000));
         assert!(anywhere >= found.thickness_m - 1e-12);
@@ -154,13 +149,13 @@ fn without_a_core_there_is_no_thinnest_place() {
     let solid_ball = ball(vec![], vec![hole([1.0, 0.0, 0.0], [-1.0, 0.0, 0.0], 1.0, 2.0)]);
     let covered = cover(&solid_ball);
     assert_eq!(covered.thinnest, None);
-    // Beside the hole, which is 1 in wide and 2 in deep, a radius from below its
-    // bottom leaves it by its wall, ½ in from its axis: cover is only what lies
-    // beyond. R − ½/sin θ there, integrated over sin θ, and R elsewhere.
-    let (first, last) = ((0.5 / R_IN).asin(), (0.5 / (R_IN - 2.0)).atan());
-    close_in(covered.mean_m, R_IN - 0.5 * (last - first) / (1.0 + first.cos()), 2e-3);
-    assert_eq!(along(&solid_ball, &Vector3::x()), Along::Hole);
-    assert_eq!(along(&solid_ball, &-Vector3::x()), Along::Through);
+    close_in(covered.mean_m, R_IN, 1e-12);
+    let poured = Poured::new(&solid_ball);
+    assert_eq!(poured.under(&Vector3::x()).cover_m(), None);
+    let far = poured.under(&-Vector3::x());
+    close_in(far.cover_m().expect("no hole"), R_IN, 1e-12);
+    // Across the ball, the hole's bottom is R + R − 2 in away.
+    close_in(far.to_hole_m, 2.0 * R_IN - 2.0, 1e-12);
     assert_eq!(covered.holes[0].to_core, None);
 }
 
@@ -229,16 +224,49 @@ fn webs_between_holes() {
 }
 
 #[test]
-fn the_cover_over_a_hole_ends_at_the_hole() {
-    // A hole square to the radius, 0.5 in across, its axis 1 in below the surface at +z.
-    let out = (R_IN * R_IN - (R_IN - 1.0).powi(2)).sqrt();
-    let made = ball(vec![], vec![hole([out, 0.0, R_IN - 1.0], [-1.0, 0.0, 0.0], 0.5, out)]);
-    let Along::Over { thickness_m } = along(&made, &Vector3::new(1e-9, 0.0, 1.0)) else {
-        panic!("cover over the hole")
-    };
-    close_in(thickness_m, 0.75, 1e-6);
-    let all = map(&made, 6, 8);
-    assert_eq!((all.len(), all[47]), (48, Along::Through));
+fn holes_take_surface_away_and_make_no_cover_thinner() {
+    // Pitched holes over a core in the middle: the radii beside them meet their walls, yet
+    // the cover there is as it was poured, all over.
+    let core = || vec![piece(sphere(7.0, [0.0; 3]), vec![])];
+    let drilled =
+        vec![hole([0.0, 0.0, 1.0], [0.2, 0.0, -1.0], 1.0, 2.5), hole([0.0, 1.0, 0.0], [0.0, -1.0, 0.3], 1.25, 0.5)];
+    let covered = cover(&ball(core(), drilled));
+    close_in(covered.thinnest.as_ref().expect("a core").thickness_m, 0.775, 1e-12);
+    close_in(covered.mean_m, 0.775, 1e-12);
+    assert_eq!([covered.under_usual_share, covered.under_most_share, covered.as_thin_share], [0.0, 1.0, 1.0]);
+}
+
+#[test]
+fn the_thinnest_place_is_one_that_no_hole_takes() {
+    // A core shifted by 0.4 in towards +x, where a straight hole opens that does not even reach it: the
+    // thinnest cover left is on its rim, at the angle asin(r/R), by the law of cosines.
+    let shallow = hole([1.0, 0.0, 0.0], [-1.0, 0.0, 0.0], 1.0, 0.3);
+    let covered = cover(&ball(vec![piece(sphere(6.0, [0.4, 0.0, 0.0]), vec![])], vec![shallow]));
+    let found = covered.thinnest.expect("a core");
+    let sine = 0.5 / R_IN;
+    let expected = R_IN - (0.4 * (1.0 - sine * sine).sqrt() + (9.0 - 0.16 * sine * sine).sqrt());
+    close_in(found.thickness_m, expected, 2e-3);
+    assert!(found.thickness_m - found.error_m <= m(expected) + 1e-12);
+    assert!(found.thickness_m >= m(expected) - 1e-12);
+    assert!(found.error_m < m(4e-3), "{} in", found.error_m / M_PER_IN);
+}
+
+#[test]
+fn the_map_goes_on_under_holes_and_says_where_they_are() {
+    let straight = hole([0.0, 0.0, 1.0], [0.0, 0.0, -1.0], 1.0, 2.0);
+    let poured = Poured::new(&ball(vec![piece(sphere(7.0, [0.0; 3]), vec![])], vec![straight]));
+    let all = poured.map(6, 8);
+    assert_eq!(all.len(), 48);
+    for (n, under) in all.iter().enumerate() {
+        close_in(under.thickness_m, 0.775, 1e-12);
+        // Half a step of 30° from the pin: R sin 15° out from the axis, less the radius.
+        if n < 8 {
+            close_in(under.to_hole_m, R_IN * 15.0_f64.to_radians().sin() - 0.5, 1e-9);
+        }
+    }
+    let at_pin = poured.under(&Vector3::z());
+    close_in(at_pin.to_hole_m, -0.5, 1e-12);
+    assert_eq!(at_pin.cover_m(), None);
 }
 
 #[test]
@@ -246,11 +274,26 @@ fn the_narrowest_cover_of_a_cut() {
     let made = one(sphere(6.0, [0.0, 0.3, 0.4]));
     let cut = |normal: [f64; 3], depth_in| {
         let plane = Plane::new(normal.into(), m(depth_in)).expect("a plane");
-        on_section(&made, &section(&made, plane))
+        on_section(&Poured::new(&made), &section(&made, plane), |_| true)
     };
     let found = cut([1.0, 0.0, 0.0], 0.0).expect("a core");
     close_in(found.thickness_m, R_IN - 3.5, 2e-3);
     let [u, v] = found.surface_m;
     close_in(u.hypot(v), R_IN, 1e-9);
     assert_eq!(cut([1.0, 0.0, 0.0], 3.2), None);
+}
+
+#[test]
+fn a_cut_is_not_measured_where_a_hole_opens_nor_over_what_is_no_core() {
+    let pieces = vec![piece(sphere(6.0, [0.0; 3]), vec![]), piece(cylinder(1.0, 2.0, [0.0, 0.0, R_IN - 1.1]), vec![])];
+    let made = ball(pieces, vec![]);
+    let across = section(&made, Plane::new(Vector3::x(), 0.0).expect("a plane"));
+    let narrowest =
+        |poured: &Poured, core: &dyn Fn(usize) -> bool| on_section(poured, &across, core).expect("a core").thickness_m;
+    let poured = Poured::new(&made);
+    let rim = 0.5_f64.hypot(R_IN - 0.1);
+    close_in(narrowest(&poured, &|_| true), R_IN - rim, 2e-3);
+    close_in(narrowest(&poured, &|piece| piece == 0), R_IN - 3.0, 2e-3);
+    let opened = ball(vec![], vec![hole([0.0, 0.0, 1.0], [0.0, 0.0, -1.0], 1.1, 2.0)]);
+    close_in(narrowest(&Poured::new(&opened), &|_| true), R_IN - 3.0, 2e-3);
 }

@@ -50,7 +50,8 @@ fn hole_wall(ball: &Ball, hole: usize) -> HoleWall {
         Some((-distance, near + way * (distance / length)))
     };
     let layers: Vec<&Layer> = undrilled.layers.iter().collect();
-    let left = Left { solids: &undrilled.solids, layers, without };
+    let gone = |cell: &Cell| without.iter().any(|&n| undrilled.solids[n].clearance(&cell.middle) < -cell.reach());
+    let left = Left { solids: &undrilled.solids, layers, gone };
     let start = core_from_m.map_or(f64::NEG_INFINITY, |_| 0.0);
     let start = Best { value: start, at: entry, bound: start };
     // Below 0 it is open; how far it goes in is of no interest here.

@@ -10,7 +10,7 @@ uniform float limits_m[8];
 uniform vec3 colours[9];
 in vec3 at_m;
 in float thickness_m;
-in float opened;
+in float to_hole_m;
 out vec4 out_colour;
 void main() {
     vec3 n = normalize(at_m);
@@ -30,7 +30,9 @@ void main() {
         if (slope > 2e-7) line = max(line, 1.0 - smoothstep(ink_px * slope, (ink_px + 1.0) * slope, off));
     }
     vec3 lit = mix(colour * soft, ink, 0.8 * line);
-    if (opened > 0.5) lit = ink;
+    // Dark in a hole's opening, its rim as sharp as a line.
+    float rim = max(fwidth(to_hole_m), 1e-7);
+    lit = mix(ink, lit, smoothstep(-0.5 * rim, 0.5 * rim, to_hole_m));
     float width = clamp(fwidth(facing), 1e-5, 0.15);
     float edge = 1.0 - smoothstep(ink_px * width, (ink_px + 1.0) * width, facing);
     out_colour = vec4(mix(lit, ink, edge), 1.0);
