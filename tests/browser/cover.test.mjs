@@ -1,6 +1,7 @@
 // The cover as a person looks at it, on balls whose thickness has a closed form:
 // a core shifted by 0.3 in towards the pin, and one in the middle under two holes.
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
 import { accessibilityFaults, DESKTOP, launch, PHONE, shoot } from "./harness.mjs";
 
@@ -64,8 +65,8 @@ test("the thickness is on the ball, in the legend and in words, and the saw goes
   const words = await plain(saw.locator(".cover-words"));
   // 4.25 in of radius over a core that reaches 3.55 in at the pin and 2.95 in opposite.
   assert.match(words, /The cover is 0\.700 in at its thinnest, over the outer core, at the pin\./);
-  assert.match(words, /at the pin0\.70 in/);
-  assert.match(words, /opposite the pin1\.30 in/);
+  assert.match(words, /at the pin0\.700 in/);
+  assert.match(words, /opposite the pin1\.300 in/);
   assert.match(words, /within the 0\.50 to 1\.00 in of common balls/);
   assert.match(words, /Common practice, no source/);
   const legend = await plain(saw.locator(".cover-legend"));
@@ -74,17 +75,17 @@ test("the thickness is on the ball, in the legend and in words, and the saw goes
   const canvas = saw.locator(".solid canvas");
   await canvas.waitFor();
   await page.waitForTimeout(300);
-  await saw.locator(".solid-mark", { hasText: "thinnest, 0.70" }).waitFor();
+  await saw.locator(".solid-mark", { hasText: "thinnest, 0.700" }).waitFor();
   const box = await canvas.boundingBox();
   await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
-  assert.match(await plain(saw.locator(".cover-place")), /Here, \d+° down from the pin.*: [01]\.\d\d in\./);
+  assert.match(await plain(saw.locator(".cover-place")), /Here, \d+° down from the pin.*: [01]\.\d\d\d in\./);
   await shoot(page, "cover-ball");
   assert.deepEqual(await accessibilityFaults(page), []);
 
   await saw.getByRole("button", { name: "Cut through the thinnest place" }).click();
   await saw.getByRole("img", { name: /Section of Cover sample/ }).waitFor();
-  assert.match(await plain(saw.locator("[data-measure]")), /^0\.70 in$/);
-  assert.match(await plain(saw.locator(".flat desc")), /The narrowest cover on this cut is 0\.70 in\./);
+  assert.match(await plain(saw.locator("[data-measure]")), /^0\.700 in$/);
+  assert.match(await plain(saw.locator(".flat desc")), /The narrowest cover on this cut is 0\.700 in\./);
   await shoot(page, "cover-section");
   await check();
   await context.close();
@@ -101,13 +102,46 @@ test("as a map, with holes, in metric", async () => {
   const words = await plain(saw.locator(".cover-words"));
   // 0.4 in is 10.16 mm.
   assert.match(words, /10\.16 mm at its thinnest, over the outer core, and as thin all over/);
-  assert.match(words, /Thumb: the drill leaves the cover 10\.2 mm down\./);
-  assert.match(words, /Finger: 5\.1 mm of cover between it and the core\./);
-  assert.match(words, /Between thumb and finger: \d+\.\d mm at the least/);
+  assert.match(words, /Thumb: the drill leaves the cover 10\.16 mm down\./);
+  assert.match(words, /Finger: 5\.08 mm of cover between it and the core\./);
+  assert.match(words, /Between thumb and finger: \d+\.\d\d mm at the least/);
   assert.match(words, /thinner than the 12\.7 to 25\.4 mm of common balls/);
   assert.match(await plain(saw.locator(".cover-legend")), /hole/);
   await shoot(page, "cover-map");
   assert.deepEqual(await accessibilityFaults(page), []);
+  await check();
+  await context.close();
+});
+
+test("a ball drilled for a hand, with inserts: sentence, mean, map and holes agree", async () => {
+  const read = (path) =>
+    JSON.parse(readFileSync(new URL(`../../scenarios/${path}`, import.meta.url), "utf8"));
+  const shot = { ...read("shots/drilled.shot.json"), ball: read("balls/no-3-three-piece.ball.json") };
+  const { page, context, check } = await opened(shot);
+  const saw = await cover(page);
+  const words = await plain(saw.locator(".cover-words"));
+  // 8.55 in across over an outer core of 7 in, whatever is drilled.
+  assert.match(words, /The cover is 0\.775 in at its thinnest, over the outer core, and as thin all over\./);
+  assert.match(
+    words,
+    /On average it is 0\.775 in; none of the surface has less than 0\.50 in, all of it less/,
+  );
+  assert.deepEqual(await saw.locator(".cover-legend li").allInnerTexts(), ["0.75 to 0.875\u00a0in", "hole"]);
+  await saw.locator(".solid canvas").waitFor();
+  await page.waitForTimeout(300);
+  await shoot(page, "cover-drilled");
+  await saw.getByRole("button", { name: "As a map" }).click();
+  const map = saw.locator("svg.cover-map");
+  await map.waitFor();
+  // Three holes, each a smooth ring of its own, and no line of thickness about them.
+  const holes = (await map.locator(".cover-hole").getAttribute("d")).split("M").slice(1);
+  assert.equal(holes.length, 3);
+  assert.ok(holes.every((ring) => ring.split("L").length >= 12));
+  const lines = await map
+    .locator("path.cover-line")
+    .evaluateAll((all) => all.map((p) => p.getAttribute("d")));
+  assert.ok(lines.every((d) => d.split("M").length <= 2));
+  await shoot(page, "cover-drilled-map");
   await check();
   await context.close();
 });

@@ -1,4 +1,4 @@
-//! Covers of twenty-four assorted balls against mesh booleans and the material
+//! Covers of twenty-five assorted balls against mesh booleans and the material
 //! rule along radii (tests/reference/cover_trimesh.py), to the uncertainty the
 //! script recorded beside each number; and the trade's facts about covers.
 

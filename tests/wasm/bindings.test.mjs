@@ -181,7 +181,7 @@ test("parts go by number from the cover inwards", () => {
 
 test("a map of the cover goes row by row from the pin down", () => {
   const file = JSON.parse(nested);
-  file.holes = [{ entry: [0, 0, 1], diameter_in: 2, depth_in: 0.2 }];
+  file.holes = [{ entry: [0, 0, 1], diameter_in: 2, depth_in: 1.2 }];
   const map = new Ball(file).cover_map(18, 36);
   assert.equal(map.length, 18 * 36 * 2);
   const [thickness, to_hole] = [0, 1].map((which) => map.filter((_, n) => n % 2 === which));

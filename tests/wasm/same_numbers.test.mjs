@@ -44,7 +44,12 @@ for (const path of files("balls", ".ball.json")) {
 }
 
 test("the cover of a drilled ball with cuts gives the same bits", () => {
-  for (const name of ["09-scallops-and-channels", "11-pitched-deep-holes", "19-cuts-reach-out"]) {
+  for (const name of [
+    "09-scallops-and-channels",
+    "11-pitched-deep-holes",
+    "19-cuts-reach-out",
+    "20-crossing-holes",
+  ]) {
     const path = join(root, `tests/reference/balls/${name}.ball.json`);
     assert.deepStrictEqual(new Ball(read(path)).cover(), native("cover", path));
   }

@@ -25,6 +25,8 @@ export interface Piece extends Cut {
   density_g_cc: number;
   material?: string;
   cuts?: Cut[];
+  /** Lines a hole: weighed, but no core under the cover. */
+  insert?: boolean;
 }
 export interface Hole {
   name?: string;
@@ -32,6 +34,8 @@ export interface Hole {
   axis?: Vec3;
   diameter_in: number;
   depth_in: number;
+  /** Of the drill, where an insert lines the hole. */
+  drilled_diameter_in?: number;
 }
 /** Generic families of coverstock. */
 export type Family = "polyester" | "urethane" | "reactive";
@@ -253,7 +257,7 @@ export interface AxisMove {
 
 /** A ball drilled for a hand, before and after. Directions are unit vectors in the ball frame. */
 export interface Drilled {
-  holes: Required<Hole>[];
+  holes: (Hole & { name: string; axis: Vec3 })[];
   inserts: {
     name: string;
     hole: string;
@@ -822,9 +826,10 @@ export interface WasmBall {
   weigh(): Weighed;
   check(): Checked;
   cover(): Cover;
-  /** Inches of cover, row by row from the pin down, from +x round; NaN: a hole; the radius: no core below. */
+  /** Row by row from the pin down, from +x round, two numbers a place: inches of cover (the radius: no core below)
+   * and inches to the nearest hole's wall (below 0: it opens here; infinite: no hole). */
   cover_map(rows: number, columns: number): Float64Array;
-  /** The same in one direction. */
+  /** Inches of cover in one direction; NaN: a hole. */
   cover_along(direction: Vec3): number;
   /** Changes the parts of these numbers alone, in proportion; 0 is the cover. */
   ladder(parts: Uint32Array, by_size: boolean): Ladder;

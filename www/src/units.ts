@@ -7,6 +7,7 @@ import type { Units } from "./store";
 export type Quantity =
   | "size" // inches
   | "rg" // inches, three decimals
+  | "cover" // thickness of cover and of what stands beside holes: inches, three decimals
   | "weight" // pounds
   | "imbalance" // ounces
   | "density" // g/cc
@@ -50,6 +51,10 @@ const MEASURES: Record<Quantity, [Measure, Measure?]> = {
     { unit: "mm", spoken: "millimetres", factor: 25.4, decimals: 1 },
   ],
   rg: [
+    { unit: "in", spoken: "inches", factor: 1, decimals: 3 },
+    { unit: "mm", spoken: "millimetres", factor: 25.4, decimals: 2 },
+  ],
+  cover: [
     { unit: "in", spoken: "inches", factor: 1, decimals: 3 },
     { unit: "mm", spoken: "millimetres", factor: 25.4, decimals: 2 },
   ],

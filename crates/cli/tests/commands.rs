@@ -589,6 +589,21 @@ fn drilling_a_ball_is_weighing_the_drilled_file() {
 }
 
 #[test]
+fn inserts_of_a_drilled_file_are_no_core() {
+    let folder = Folder::new();
+    let path = folder.write("drilled.ball.json", drill("layouts/league-right.layout.json", "--ball"));
+    let cover = json(&["cover", &path, "--json"]);
+    let undrilled = scenario("balls/no-3-three-piece.ball.json").to_string_lossy().into_owned();
+    assert_eq!(cover["thinnest"], json(&["cover", &undrilled, "--json"])["thinnest"]);
+    assert_eq!((&cover["as_thin_share"], &cover["under_usual_share"]), (&1.0.into(), &0.0.into()));
+    assert!((cover["mean_in"].as_f64().expect("a mean") - 0.775).abs() < 1e-9);
+    let file: Value = serde_json::from_str(&fs::read_to_string(&path).expect("a file")).expect("JSON");
+    assert_eq!(file["holes"][0]["drilled_diameter_in"], 0.875);
+    assert_eq!(file["pieces"][3]["insert"], true);
+    assert!(said(&["cover", &path]).contains("outer core, 0.87 g/cc"));
+}
+
+#[test]
 fn a_drilled_ball_told_in_words() {
     let told = drill("layouts/two-handed-left.layout.json", "");
     for part in ["ring finger", "differential", "static weight", "within 3 oz", "qualified pro shop", "high-RG axis"] {

@@ -3,7 +3,7 @@
 
 import { useState } from "preact/hooks";
 import { useJobs } from "../jobs";
-import { type Derived, useStore } from "../store";
+import { useStore } from "../store";
 import type { BallFile, Cover } from "../types";
 import { useWhenStill } from "../when-still";
 
@@ -16,35 +16,33 @@ export interface Covered {
   /** The ball it is the cover of. */
   file: BallFile;
   cover: Cover;
-  /** Inches, row by row from the pin down, from +x round; NaN: a hole. */
+  /** Inches, row by row from the pin down, from +x round; in a hole's opening as it was poured. */
   map: Float64Array;
+  /** Inches to the nearest hole's wall, below 0 in an opening; empty without holes. */
+  to_hole_in: Float64Array;
 }
 
 /** By what the cover depends on, which is never changed in place. */
 const known = new WeakMap<object, Covered>();
 const asked = new WeakMap<object, Promise<Covered>>();
 
-/** The ball with all its holes as wide as they are drilled; what lines them is no core. */
-function drilledFile({ file, drilled }: Derived): BallFile {
-  if (!drilled) return file;
-  const holes = drilled.holes.map((hole) => {
-    const insert = drilled.inserts.find((insert) => insert.hole === hole.name);
-    return insert ? { ...hole, diameter_in: insert.drilled_diameter_in } : hole;
-  });
-  return { ...file, holes: [...(file.holes ?? []), ...holes] };
-}
-
 /** null until it is worked out, once for all who ask; the one before stays while the next is. */
 export function useCover(): Covered | null {
   const store = useStore();
   const jobs = useJobs();
   const derived = store.derived.value;
-  const of = derived.drilled ?? derived.file;
+  const of = derived.made;
   const [newest, setNewest] = useState<Covered | null>(null);
 
   async function measure(): Promise<Covered> {
-    const file = drilledFile(derived);
-    const found = { file, ...(await jobs.run("cover", { ball: file, rows: ROWS, columns: COLUMNS })) };
+    const file = derived.made;
+    const { cover, map } = await jobs.run("cover", { ball: file, rows: ROWS, columns: COLUMNS });
+    const found = {
+      file,
+      cover,
+      map: map.filter((_, n) => n % 2 === 0),
+      to_hole_in: file.holes?.length ? map.filter((_, n) => n % 2 === 1) : new Float64Array(),
+    };
     known.set(of, found);
     return found;
   }

@@ -43,7 +43,7 @@ function thinnestPlace({ cover, map }: Covered, direction: Vec3): string {
 /** What was computed, sentence by sentence. */
 export function computed(covered: Covered, units: Units): string[] {
   const { thinnest, mean_in, ...cover } = covered.cover;
-  const size = (inches: number) => reading(inches, "rg", units);
+  const size = (inches: number) => reading(inches, "cover", units);
   if (!thinnest) return ["There is no piece in this ball: it is cover all through."];
   const { thickness_in, error_in, piece, direction } = thinnest;
   const error = error_in < 5e-4 ? "" : ` (at most ${size(error_in)} less)`;
@@ -74,7 +74,7 @@ export function computed(covered: Covered, units: Units): string[] {
 
 /** What holes leave standing. */
 export function besideHoles({ holes, webs }: Cover, units: Units): string[] {
-  const size = (inches: number) => reading(inches, "size", units);
+  const size = (inches: number) => reading(inches, "cover", units);
   return [
     ...holes.map(({ name, core_from_in, to_core_in }) => {
       const hole = `${name[0]?.toUpperCase() ?? ""}${name.slice(1)}`;
@@ -118,4 +118,4 @@ export const thickness = (inches: number, radius_in: number, units: Units): stri
     ? "a hole"
     : inches >= radius_in - 1e-9
       ? "cover to the centre"
-      : reading(inches, "size", units);
+      : reading(inches, "cover", units);

@@ -5,8 +5,10 @@ import { contours } from "d3-contour";
 import type { Vec3 } from "../types";
 
 export interface CoverMapProps {
-  /** Inches, row by row from the pin down, from +x round; NaN: a hole. */
+  /** Inches, row by row from the pin down, from +x round. */
   map: Float64Array;
+  /** Inches to the nearest hole's wall, below 0 where one opens; empty without holes. */
+  to_hole_in: Float64Array;
   rows: number;
   columns: number;
   limits_in: readonly number[];
@@ -33,12 +35,7 @@ type Ring = [number, number][];
 export function CoverMap(props: CoverMapProps) {
   const { map, rows, columns, limits_in, colours, mark } = props;
   const at = ([x, y]: [number, number]): [number, number] => [(x / columns) * WIDTH, (y / rows) * HEIGHT];
-  // A hole tapers nothing: below it the map goes on as beside it.
-  let beside = map.find((inches) => !Number.isNaN(inches)) ?? 0;
-  const filled = Array.from(map, (inches) => {
-    if (!Number.isNaN(inches)) beside = inches + ROUNDING_IN;
-    return beside;
-  });
+  const filled = Array.from(map, (inches) => inches + ROUNDING_IN);
   const levels = contours()
     .size([columns, rows])
     .thresholds([...limits_in])(filled);
@@ -56,12 +53,7 @@ export function CoverMap(props: CoverMapProps) {
             .join("L")}Z`,
       )
       .join("");
-  const holes: string[] = [];
-  map.forEach((inches, n) => {
-    if (!Number.isNaN(inches)) return;
-    const [x, y] = at([n % columns, Math.floor(n / columns)]);
-    holes.push(`M${x.toFixed(1)} ${y.toFixed(1)}h${WIDTH / columns}v${HEIGHT / rows}h${-WIDTH / columns}Z`);
-  });
+  const holes = path(openings(props));
   const spot = mark && place(mark.direction);
   return (
     <svg
@@ -80,7 +72,7 @@ export function CoverMap(props: CoverMapProps) {
           class="cover-line"
         />
       ))}
-      <path d={holes.join("")} class="cover-hole" />
+      <path d={holes} fill-rule="evenodd" class="cover-hole" />
       <rect width={WIDTH} height={HEIGHT} class="cover-frame" />
       {levels.map(({ value }, n) =>
         (rings[n] ?? []).map((ring, k) => {
@@ -122,6 +114,25 @@ export function CoverMap(props: CoverMapProps) {
       <path d={`M0 ${HEIGHT / 2}H${WIDTH}`} class="cover-equator" />
     </svg>
   );
+}
+
+/** The rims of the holes: where the way to the nearest wall goes through 0. The
+ * map is continued over its edges, so that a hole across one stays open there. */
+function openings({ to_hole_in, rows, columns }: CoverMapProps): Ring[] {
+  if (to_hole_in.length === 0) return [];
+  const [wide, tall] = [columns + 2, rows + 2];
+  const way = Array.from({ length: wide * tall }, (_, n) => {
+    const row = Math.floor(n / wide) - 1;
+    const beyond = row < 0 || row >= rows;
+    // Over a pole lies the other side of the ball.
+    const column = (n % wide) - 1 + columns + (beyond ? columns / 2 : 0);
+    const inside = Math.min(rows - 1, Math.max(0, row));
+    return -(to_hole_in[inside * columns + (column % columns)] ?? Number.POSITIVE_INFINITY);
+  });
+  const [level] = contours().size([wide, tall]).thresholds([0])(way);
+  const clamp = (value: number, most: number) => Math.min(most, Math.max(0, value));
+  const rings = (level?.coordinates.flat() ?? []) as Ring[];
+  return rings.map((ring) => ring.map(([x, y]) => [clamp(x - 1, columns), clamp(y - 1, rows)]));
 }
 
 /** Where a direction lies on the map. */

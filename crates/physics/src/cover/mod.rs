@@ -173,9 +173,11 @@ pub struct OnSection {
     pub surface_m: [f64; 2],
 }
 
-/// That stretch, to [`crate::section::CHORD_TOLERANCE_M`], of what the cut shows
-/// of pieces that are `core`, where no hole opens in `poured`; `None` where it
-/// shows none, or one at its very middle alone.
+/// That stretch, where no hole opens in `poured` (the ball with the pieces that
+/// are `core` alone), begun from the points that the
+/// cut shows of pieces that are `core` and followed round to the best place, to
+/// 1e-7 of the radius in its length; `None` where the cut shows none, or one at
+/// its very middle alone.
 pub fn on_section(poured: &Poured, section: &Section, core: impl Fn(usize) -> bool) -> Option<OnSection> {
     let plane = &section.plane;
     let half_m = (poured.radius_m * poured.radius_m - plane.depth_m * plane.depth_m).max(0.0).sqrt();
@@ -183,17 +185,35 @@ pub fn on_section(poured: &Poured, section: &Section, core: impl Fn(usize) -> bo
         Part::Cover => false,
         Part::Piece(piece) => core(piece),
     });
-    let length = |[u, v]: [f64; 2]| (u * u + v * v).sqrt();
-    let outward = |at: [f64; 2]| at.map(|c| c * half_m / length(at));
-    let closed = |at: [f64; 2]| {
-        let [u_m, v_m] = outward(at);
-        poured.to_hole_m(&plane.point(u_m, v_m).normalize()) > 0.0
+    let way = |turn_rad: f64| [libm::cos(turn_rad), libm::sin(turn_rad)];
+    let closed = |turn_rad: f64| {
+        let [u, v] = way(turn_rad).map(|c| c * half_m);
+        poured.to_hole_m(&plane.point(u, v).normalize()) > 0.0
     };
-    let mut at: Vec<[f64; 2]> = pieces.flat_map(|region| region.loops.iter().flatten()).copied().collect();
-    at.retain(|at| length(*at) > 0.0);
-    at.sort_by(|a, b| length(*b).total_cmp(&length(*a)));
-    let core_m = at.into_iter().find(|at| closed(*at))?;
-    Some(OnSection { thickness_m: (half_m - length(core_m)).max(0.0), core_m, surface_m: outward(core_m) })
+    let middle = plane.point(0.0, 0.0);
+    let reach_m = |turn_rad: f64| {
+        let [u, v] = way(turn_rad);
+        closed(turn_rad).then(|| poured.core(&middle, &(plane.u * u + plane.v * v)).map(|(reach_m, _)| reach_m))?
+    };
+    let points = pieces.flat_map(|region| region.loops.iter().flatten());
+    let mut begin: Vec<(f64, f64)> = points.map(|[u, v]| (libm::hypot(*u, *v), libm::atan2(*v, *u))).collect();
+    begin.sort_by(|a, b| b.0.total_cmp(&a.0));
+    let (_, mut turn_rad) = begin.into_iter().find(|(length_m, turn)| *length_m > 0.0 && closed(*turn))?;
+    let mut best_m = reach_m(turn_rad).unwrap_or(0.0);
+    let mut step = 0.02;
+    while step > 1e-7 {
+        let sides = [turn_rad - step, turn_rad + step].map(|turn| (turn, reach_m(turn).unwrap_or(0.0)));
+        match sides.into_iter().find(|(_, reach_m)| *reach_m > best_m) {
+            Some(better) => (turn_rad, best_m) = better,
+            None => step *= 0.5,
+        }
+    }
+    let at = |length_m: f64| way(turn_rad).map(|c| c * length_m);
+    (best_m > 0.0).then(|| OnSection {
+        thickness_m: (half_m - best_m).max(0.0),
+        core_m: at(best_m),
+        surface_m: at(half_m),
+    })
 }
 
 #[cfg(test)]

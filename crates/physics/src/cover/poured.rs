@@ -22,7 +22,7 @@ pub struct Under {
     /// surface, the radius where there is none. Under a hole's opening, what was
     /// there before it was drilled. Exact to rounding.
     pub thickness_m: f64,
-    /// Straight to the wall of the nearest hole; below 0 where a hole opens,
+    /// Straight to the wall (or bottom) of the nearest hole; below 0 where a hole opens,
     /// infinite in a ball without holes.
     pub to_hole_m: f64,
 }
@@ -45,7 +45,9 @@ impl Poured {
     /// What lies under the surface in `direction` (any length above 0).
     pub fn under(&self, direction: &Vector3<f64>) -> Under {
         let direction = direction.normalize();
-        let thickness_m = self.core(&direction).map_or(self.radius_m, |(out_m, _)| (self.radius_m - out_m).max(0.0));
+        let thickness_m = self
+            .core(&Vector3::zeros(), &direction)
+            .map_or(self.radius_m, |(out_m, _)| (self.radius_m - out_m).max(0.0));
         Under { thickness_m, to_hole_m: self.to_hole_m(&direction) }
     }
 
@@ -65,10 +67,10 @@ impl Poured {
         map
     }
 
-    /// How far out a piece reaches along a unit vector, and which.
-    pub(super) fn core(&self, direction: &Vector3<f64>) -> Option<(f64, usize)> {
+    /// How far from a point out along a unit vector a piece reaches, and which.
+    pub(super) fn core(&self, from: &Vector3<f64>, direction: &Vector3<f64>) -> Option<(f64, usize)> {
         let mut found = Stretches::new();
-        self.stack.walk(&Vector3::zeros(), direction, &mut Crossings::new(), &mut found);
+        self.stack.walk(from, direction, &mut Crossings::new(), &mut found);
         let last = found.iter().rev().take_while(|stretch| stretch.to > 0.0).find(|stretch| stretch.part > 0);
         last.map(|stretch| (stretch.to, stretch.part - 1))
     }

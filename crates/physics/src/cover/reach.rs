@@ -64,7 +64,7 @@ fn search(poured: &Poured, layers: Vec<&Layer>, most: f64, known: Option<Reach>)
     let stack = &poured.stack;
     let outward = |direction: &Vector3<f64>| {
         let direction = direction.normalize();
-        (poured.to_hole_m(&direction) > 0.0).then(|| poured.core(&direction))?
+        (poured.to_hole_m(&direction) > 0.0).then(|| poured.core(&Vector3::zeros(), &direction))?
     };
     let mut start = known.map_or(Best { value: 0.0, at: Vector3::zeros(), bound: 0.0 }, |known| known.far);
     for direction in evenly(LOOKS) {

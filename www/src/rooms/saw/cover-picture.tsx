@@ -67,11 +67,12 @@ function spotsOf({ cover }: Covered): Vec3[] {
 }
 
 function Flat({ covered, units }: { covered: Covered; units: Units }) {
-  const { cover, map, file } = covered;
+  const { cover, map, to_hole_in, file } = covered;
   const { thinnest } = cover;
   return (
     <CoverMap
       map={map}
+      to_hole_in={to_hole_in}
       rows={ROWS}
       columns={COLUMNS}
       limits_in={LIMITS_IN}
@@ -112,7 +113,7 @@ export function CoverWords({ place, clickable, onCut }: CoverWordsProps) {
   const say = (direction: Vec3) => thickness(ball.cover_along(direction), radius_in, units);
   return (
     <div class="cover-words" id="cover-words">
-      <Legend map={covered.map} />
+      <Legend {...covered} />
       {clickable && (
         <p class="cover-place" role="status">
           {place

@@ -2,7 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import { useStore } from "../../store";
 import type { Section } from "../../types";
 import { reading } from "../../units";
-import { measurable, narrowestWords } from "./narrowest";
+import { narrowestWords } from "./narrowest";
 import { partNames } from "./parts";
 import { planeWords } from "./plane";
 import { areas, type Layer, walkIn } from "./walk";
@@ -31,7 +31,7 @@ function Words({ id, section }: { id: string; section: Section }) {
   const name = (part: number) => (part < 0 ? "drilled hole" : (names[part] ?? ""));
   const size = (inches: number) => reading(inches, "size", units);
   const say = (layers: Layer[]) =>
-    layers.map((layer) => `${name(layer.part)} ${size(layer.thick_in)}`).join(", then ");
+    layers.map(({ part, thick_in }) => `${name(part)} ${reading(thick_in, "cover", units)}`).join(", then ");
   if (section.regions.length === 0) {
     return (
       <p class="cut-words" id={id}>
@@ -48,7 +48,7 @@ function Words({ id, section }: { id: string; section: Section }) {
       <p>The ball is cut {planeWords(section, size)}.</p>
       <p>From the top of the cut down to its middle: {say(up)}.</p>
       <p>From its right side in to the middle: {say(aside)}.</p>
-      {section.narrowest && measurable(derived) && <p>{narrowestWords(section.narrowest, section, units)}</p>}
+      {section.narrowest && <p>{narrowestWords(section.narrowest, section, units)}</p>}
       <table>
         <caption>Area of each part on the cut</caption>
         <tbody>

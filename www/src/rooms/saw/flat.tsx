@@ -55,7 +55,7 @@ export function Flat(props: FlatProps) {
         narrowest && {
           core: narrowest.core_in,
           surface: narrowest.surface_in,
-          text: reading(narrowest.thickness_in, "size", units),
+          text: reading(narrowest.thickness_in, "cover", units),
         }
       }
       width_px={props.width_px}

@@ -10,7 +10,6 @@ import { CoverPicture, CoverWords } from "./cover-picture";
 import { CutWords } from "./cut-words";
 import { useDark } from "./dark";
 import { Flat } from "./flat";
-import { measurable } from "./narrowest";
 import { PartList } from "./part-list";
 import { aboutPart } from "./parts";
 import type { Plane } from "./plane";
@@ -160,7 +159,7 @@ function FlatPicture({ highlighted, onPick }: { highlighted: number | null; onPi
           {...size}
           dark={dark}
           marked={markers}
-          measured={measurable(store.derived.value) && !hidden.includes(0)}
+          measured={!hidden.includes(0)}
           highlighted={highlighted}
           onPick={onPick}
         />
@@ -246,7 +245,7 @@ function Saves({ solid, takePicture }: SavesProps) {
         dark={false}
         text_px={14}
         marked={store.view.value.markers}
-        measured={measurable(derived)}
+        measured
       />,
       sheet,
     );

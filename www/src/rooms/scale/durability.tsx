@@ -21,7 +21,7 @@ function Told() {
   if (!covered) return <p aria-live="polite">Measuring the cover …</p>;
   const { cover } = covered;
   const { thinnest, usual_in } = cover;
-  const size = (inches: number) => reading(inches, "rg", units);
+  const size = (inches: number) => reading(inches, "cover", units);
   const percent = (share: number) => reading(share, "share", units);
   const [least, most] = usual_in.map((inches) => reading(inches, "size", units));
   const rows: [string, string][] = [

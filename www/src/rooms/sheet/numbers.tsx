@@ -62,9 +62,9 @@ const ROWS: Row[] = [
   },
   {
     name: "Cover, thinnest",
-    quantity: "size",
+    quantity: "cover",
     of: ({ cover }) => cover.thinnest?.thickness_in ?? null,
-    says: "How deep the first piece lies.",
+    says: "How deep the core lies below the surface.",
     means: ({ cover }) => BESIDE_USUAL[cover.beside_usual],
   },
 ];
