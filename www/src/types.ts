@@ -419,8 +419,6 @@ export interface Share {
   share: number;
   /** As if the balls were independent. */
   wilson_95: [number, number];
-  /** From independent scramblings of the sequence. */
-  scramblings_95: [number, number];
 }
 
 /** What came of pouring thousands of balls within their tolerances. */

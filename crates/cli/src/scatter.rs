@@ -58,19 +58,12 @@ pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
 
 fn shares(scattered: &ScatteredDoc) -> String {
     let mut table = table();
-    table.set_header(vec![
-        Cell::new(""),
-        head("balls"),
-        head("%"),
-        head("95 % of samples, %"),
-        head("by scramblings, %"),
-    ]);
+    table.set_header(vec![Cell::new(""), head("balls"), head("%"), head("95 % of samples, %")]);
     let parts = [("passed", &scattered.passed), ("seconds", &scattered.seconds), ("scrap", &scattered.scrap)];
     for (name, share) in parts {
-        let ShareDoc { count, share, wilson_95, scramblings_95 } = share;
-        let interval = |[low, high]: [f64; 2]| head(&format!("{:.2} to {:.2}", 100.0 * low, 100.0 * high));
-        let (wilson, scramblings) = (interval(*wilson_95), interval(*scramblings_95));
-        table.add_row(vec![Cell::new(name), head(&count.to_string()), number(100.0 * share, 2), wilson, scramblings]);
+        let ShareDoc { count, share, wilson_95: [low, high] } = share;
+        let interval = head(&format!("{:.2} to {:.2}", 100.0 * low, 100.0 * high));
+        table.add_row(vec![Cell::new(name), head(&count.to_string()), number(100.0 * share, 2), interval]);
     }
     lines(&table)
 }

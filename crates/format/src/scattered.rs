@@ -1,8 +1,7 @@
 //! What `scatter` prints: thousands of balls within their tolerances.
 
 use physics::scatter::{
-    Costs, Dearness, Distribution, NUMBERS, Number, PUBLISHED, QUANTILES, Reason, SCRAMBLINGS, ScatterError, Share,
-    Source,
+    Costs, Dearness, Distribution, NUMBERS, Number, PUBLISHED, QUANTILES, Reason, ScatterError, Share, Source,
 };
 use physics::spec::RULES;
 use physics::units::M_PER_IN;
@@ -61,8 +60,6 @@ pub struct ShareDoc {
     pub share: f64,
     /// 95 % interval after Wilson, as if the balls were independent.
     pub wilson_95: [f64; 2],
-    /// 95 % interval of Student's from independent scramblings.
-    pub scramblings_95: [f64; 2],
 }
 
 /// Why balls are no good.
@@ -167,8 +164,8 @@ const NOTES: [&str; 5] = [
     "Spoiled: a piece sticks out of the ball, touches a piece it stands clear of in the recipe, or breaks out of one \
      that holds it there (model choice).",
     "Every tolerance strays by itself; pieces poured together in one mould may stray together (model choice).",
-    "Owen-scrambled Sobol points in 16 independent scramblings. The Wilson interval takes the balls as independent, \
-     which is wide for such a sample; the other comes from how the scramblings differ.",
+    "Owen-scrambled Sobol points. The interval is Wilson's for independent balls, which is wide for points as even as \
+     these.",
     "Sensitivities are Sobol's indices (first order after Saltelli 2010, total after Jansen 1999).",
 ];
 
@@ -310,7 +307,7 @@ fn some(window: [Option<f64>; 2]) -> Option<[Option<f64>; 2]> {
 }
 
 fn share(share: &Share) -> ShareDoc {
-    ShareDoc { count: share.count, share: share.share, wilson_95: share.wilson, scramblings_95: share.scramblings }
+    ShareDoc { count: share.count, share: share.share, wilson_95: share.wilson }
 }
 
 fn dearness(dear: &Dearness) -> DearnessDoc {
@@ -358,6 +355,3 @@ pub(crate) fn words(number: Number) -> (&'static str, &'static str, &'static str
         Number::HighRgMark => ("high_rg_mark_in", "high-RG axis from its mark", "in"),
     }
 }
-
-/// The number stands in the notes.
-const _: () = assert!(SCRAMBLINGS == 16);

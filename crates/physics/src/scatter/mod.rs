@@ -28,12 +28,12 @@ use deviation::Deviations;
 pub(crate) use mishap::{Relation, relation_of};
 pub use numbers::{NUMBERS, Number, PUBLISHED, Reason, Window, Windows};
 use numbers::{Verdict, judged};
-pub use sample::{SCRAMBLINGS, Spread};
+pub use sample::Spread;
 pub use summary::{Bin, Costs, Dearness, Distribution, Index, QUANTILES, Scattered, Share};
 
 /// Most tolerances at once: two of the sequence's 256 dimensions are needed for each.
 pub const MOST_TOLERANCES: usize = 128;
-/// Fewest and most balls: 16 scramblings of at most 2¹⁶ points each.
+/// Fewest and most balls.
 pub const BALLS: [usize; 2] = [100, 1_000_000];
 /// Balls in one unit of work.
 const BALLS_PER_UNIT: usize = 64;

@@ -6,9 +6,11 @@
 
 use super::Plan;
 
-/// Independent scramblings that share the balls: what the estimates scatter
-/// by from one to the next tells how far to trust them.
-pub const SCRAMBLINGS: usize = 16;
+/// Points of one scrambling; later ones are of another. Many scramblings of few
+/// points would lose what makes the sequence even: tried on a linear model of
+/// twenty tolerances, 16 of 1,024 points spread the tails 1.7 times as far as
+/// random points do, one of 16,384 points spreads them 0.6 times as far.
+pub const POINTS: usize = 1 << 16;
 
 /// How often which deviation occurs (model choice).
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -21,14 +23,13 @@ pub enum Spread {
 
 /// Deviations of the `n`-th ball, each in parts of its tolerance.
 pub(super) fn ball(plan: &Plan, n: usize) -> Vec<f64> {
-    let seed = scrambling(plan.seed, n % SCRAMBLINGS);
-    (0..plan.tolerances.len()).map(|dimension| one(plan, n / SCRAMBLINGS, dimension, seed)).collect()
+    let seed = scrambling(plan.seed, n / POINTS);
+    (0..plan.tolerances.len()).map(|dimension| one(plan, n % POINTS, dimension, seed)).collect()
 }
 
 /// Two independent sets of deviations for the sensitivities.
 pub(super) fn pair(plan: &Plan, n: usize, d: usize) -> [Vec<f64>; 2] {
-    let seed = scrambling(!plan.seed, n % SCRAMBLINGS);
-    [0, d].map(|first| (first..first + d).map(|dimension| one(plan, n / SCRAMBLINGS, dimension, seed)).collect())
+    [0, d].map(|first| (first..first + d).map(|dimension| one(plan, n, dimension, !plan.seed)).collect())
 }
 
 /// Deviations of the `n`-th ball by which the fit is checked.

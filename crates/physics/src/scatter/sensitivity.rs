@@ -6,8 +6,6 @@
 //! table 2 (b), total after Jansen, Computer Physics Communications 117, 1999
 //! (table 2 (f) there).
 
-use super::SCRAMBLINGS;
-
 /// First-order and total index of one number for one tolerance.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Index {
@@ -15,7 +13,8 @@ pub struct Index {
     pub first: f64,
     /// The part of the variance that goes away with it.
     pub total: f64,
-    /// Twice the standard error of `total`, from the independent scramblings.
+    /// Twice the standard error that `total` would have of independent points;
+    /// of points as even as these it is less.
     pub total_error: f64,
 }
 
@@ -51,19 +50,18 @@ pub(super) fn indices(results: &[f64], d: usize, outputs: usize, output: usize) 
         return None;
     }
     let index = |n: usize| {
-        let mut first = 0.0;
-        let mut totals = [0.0; SCRAMBLINGS];
-        for (k, point) in points.iter().enumerate() {
+        let (mut first, mut total, mut squares) = (0.0, 0.0, 0.0);
+        for point in &points {
             let (a, b, mixed) = (value(point, 0), value(point, 1), value(point, n + 2));
+            let changed = 0.5 * (a - mixed) * (a - mixed);
             first += (b - mean) * (mixed - a);
-            totals[k % SCRAMBLINGS] += 0.5 * (a - mixed) * (a - mixed);
+            total += changed;
+            squares += changed * changed;
         }
-        let each = points.len() as f64 / SCRAMBLINGS as f64;
-        let totals = totals.map(|total| total / each / variance);
-        let total = totals.iter().sum::<f64>() / SCRAMBLINGS as f64;
-        let squares = totals.iter().map(|one| (one - total) * (one - total)).sum::<f64>();
-        let standard_error = (squares / (SCRAMBLINGS * (SCRAMBLINGS - 1)) as f64).sqrt();
-        Index { first: first / points.len() as f64 / variance, total, total_error: 2.0 * standard_error }
+        let all = points.len() as f64;
+        let (first, total) = (first / all, total / all);
+        let standard_error = ((squares / all - total * total).max(0.0) / (all - 1.0)).sqrt();
+        Index { first: first / variance, total: total / variance, total_error: 2.0 * standard_error / variance }
     };
     Some((0..d).map(index).collect())
 }

@@ -3,7 +3,7 @@
 use super::numbers::values;
 pub use super::sensitivity::Index;
 use super::sensitivity::indices;
-use super::{NUMBERS, Number, OUTPUTS, RECORD, Reason, SCRAMBLINGS, Scatter, Source};
+use super::{NUMBERS, Number, OUTPUTS, RECORD, Reason, Scatter, Source};
 
 /// Quantiles of every number.
 pub const QUANTILES: [f64; 7] = [0.01, 0.05, 0.25, 0.5, 0.75, 0.95, 0.99];
@@ -11,9 +11,6 @@ pub const QUANTILES: [f64; 7] = [0.01, 0.05, 0.25, 0.5, 0.75, 0.95, 0.99];
 const BINS: usize = 24;
 /// Two-sided 95 % point of the normal distribution.
 const NORMAL_95: f64 = 1.959_963_984_540_054;
-/// Two-sided 95 % point of Student's distribution, 15 degrees of freedom
-/// (one less than the scramblings); any table has it.
-const STUDENT_95: f64 = 2.131_449_545_559_323;
 
 /// What came of a plan.
 #[derive(Clone, Debug, PartialEq)]
@@ -47,9 +44,6 @@ pub struct Share {
     /// balls were independent: honest near 0 and 1, wide for a
     /// quasi-random sample.
     pub wilson: [f64; 2],
-    /// 95 % interval of Student's from the 16 independent scramblings; says
-    /// nothing where all of them agree.
-    pub scramblings: [f64; 2],
 }
 
 /// How one number spreads.
@@ -133,12 +127,7 @@ pub(super) fn scattered(scatter: &Scatter, results: &[f64]) -> Option<Scattered>
 
 impl Share {
     fn of(reasons: &[u32], which: &dyn Fn(u32) -> bool) -> Self {
-        let mut by_scrambling = [[0_usize; 2]; SCRAMBLINGS];
-        for (n, reasons) in reasons.iter().enumerate() {
-            by_scrambling[n % SCRAMBLINGS][0] += usize::from(which(*reasons));
-            by_scrambling[n % SCRAMBLINGS][1] += 1;
-        }
-        let count = by_scrambling.iter().map(|[count, _]| count).sum::<usize>();
+        let count = reasons.iter().filter(|reasons| which(**reasons)).count();
         let n = reasons.len() as f64;
         let share = count as f64 / n;
         let z2 = NORMAL_95 * NORMAL_95;
@@ -146,17 +135,7 @@ impl Share {
             (share + 0.5 * z2 / n) / (1.0 + z2 / n),
             NORMAL_95 / (1.0 + z2 / n) * (share * (1.0 - share) / n + 0.25 * z2 / (n * n)).sqrt(),
         );
-        let each = by_scrambling.map(|[count, all]| count as f64 / all.max(1) as f64);
-        let mean = each.iter().sum::<f64>() / SCRAMBLINGS as f64;
-        let squares = each.iter().map(|one| (one - mean) * (one - mean)).sum::<f64>();
-        let spread = STUDENT_95 * (squares / (SCRAMBLINGS * (SCRAMBLINGS - 1)) as f64).sqrt();
-        let within = |low: f64, high: f64| [low.max(0.0), high.min(1.0)];
-        Self {
-            count,
-            share,
-            wilson: within(middle - half, middle + half),
-            scramblings: within(mean - spread, mean + spread),
-        }
+        Self { count, share, wilson: [(middle - half).max(0.0), (middle + half).min(1.0)] }
     }
 }
 
