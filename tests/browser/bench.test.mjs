@@ -278,7 +278,7 @@ test("what was kept but cannot be read is said and set aside", async () => {
 });
 
 test("where the browser keeps nothing, the page works and says so", async () => {
-  const context = await site.browser.newContext({ viewport: DESKTOP });
+  const context = await site.browser.newContext({ viewport: DESKTOP, serviceWorkers: "block" });
   await context.addInitScript(() => {
     Object.defineProperty(window, "localStorage", {
       get() {
@@ -296,7 +296,7 @@ test("where the browser keeps nothing, the page works and says so", async () => 
 });
 
 test("where the module cannot load, the page says so and hands the ball out", async () => {
-  const context = await site.browser.newContext({ viewport: DESKTOP });
+  const context = await site.browser.newContext({ viewport: DESKTOP, serviceWorkers: "block" });
   const page = await context.newPage();
   await page.goto(site.url);
   await page.locator(".ball-name input").fill("Kept through it");

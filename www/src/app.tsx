@@ -13,7 +13,10 @@ export function App() {
   const front = useFront();
   const [broken] = useErrorBoundary();
   const fault = store.fault.value ?? broken;
-  if (fault) return <Fault error={fault} doc={store.doc.value} />;
+  if (fault) {
+    const { file, shot } = store.derived.value;
+    return <Fault error={fault} doc={store.doc.value} good={{ ball: file, shot }} />;
+  }
   const workshop = inWorkshop(front);
   const { large } = store.view.value;
   return (

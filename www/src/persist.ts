@@ -69,6 +69,18 @@ export function startAfresh(): void {
   }
 }
 
+/** Makes the next visit start from this instead of what was kept last. */
+export function keepInstead(doc: Doc): void {
+  halted = true;
+  const found = restore();
+  if (!("kept" in found)) return;
+  try {
+    localStorage.setItem(KEY, JSON.stringify({ ...found.kept, doc, good: null }));
+  } catch {
+    // What was kept stays, and can still be saved to a file.
+  }
+}
+
 /** Set once the page is on its way out and must not write the old state again. */
 let halted = false;
 
@@ -106,7 +118,9 @@ export function autosave(store: Store): void {
     }
     waiting = kept;
     clearTimeout(timer);
-    timer = setTimeout(write, QUIET_MS);
+    // What has broken may be left at any moment.
+    if (store.fault.value !== null) write();
+    else timer = setTimeout(write, QUIET_MS);
   });
   addEventListener("pagehide", write);
   document.addEventListener("visibilitychange", () => {

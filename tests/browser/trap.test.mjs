@@ -1,0 +1,87 @@
+// The module traps, as it would on a mistake of ours: the page says so, keeps the
+// work and goes on after one click.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { accessibilityFaults, launch, shoot } from "./harness.mjs";
+
+let site;
+before(async () => {
+  site = await launch();
+});
+after(() => site?.close());
+
+const name = (page) => page.locator(".ball-name input");
+const weight = (page) => page.locator(".readout", { hasText: "Weight" }).locator(".value").first();
+
+/** From now on weighing a ball traps: `once`, or every time. Real traps, of a module of one instruction. */
+const setTrap = (page, when) =>
+  page.evaluate((when) => {
+    globalThis.trapping = when;
+  }, when);
+
+async function open() {
+  const context = await site.browser.newContext({ serviceWorkers: "block" });
+  await context.addInitScript(() => {
+    const unreachable = Uint8Array.from([
+      0, 97, 115, 109, 1, 0, 0, 0, 1, 4, 1, 96, 0, 0, 3, 2, 1, 0, 7, 5, 1, 1, 102, 0, 0, 10, 5, 1, 3, 0, 0,
+      11,
+    ]);
+    const instantiate = WebAssembly.instantiate;
+    WebAssembly.instantiate = async (...given) => {
+      const { module, instance } = await instantiate(...given);
+      const trap = new WebAssembly.Instance(new WebAssembly.Module(unreachable)).exports.f;
+      const exports = { ...instance.exports };
+      exports.ball_weigh = (...given) => {
+        if (globalThis.trapping === "always") trap();
+        if (globalThis.trapping === "once") {
+          globalThis.trapping = "";
+          trap();
+        }
+        return instance.exports.ball_weigh(...given);
+      };
+      return { module, instance: { exports } };
+    };
+  });
+  const page = await context.newPage();
+  page.setDefaultTimeout(20_000);
+  await page.goto(site.url);
+  await name(page).waitFor();
+  return { page, context };
+}
+
+test("after a trap the page says so and loading it again brings the work back", async () => {
+  const { page, context } = await open();
+  await name(page).fill("Mine");
+  await setTrap(page, "once");
+  await page
+    .locator(".part[data-open]")
+    .getByRole("textbox", { name: /^Density/ })
+    .fill("2.8");
+  await page.getByRole("heading", { name: "Pithball has stopped" }).waitFor();
+  assert.match(await page.getByRole("alert").textContent(), /kept in this browser/);
+  assert.match(await page.locator("pre").textContent(), /RuntimeError/);
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await page.getByRole("button", { name: "Load the page again" }).click();
+  await name(page).waitFor();
+  assert.equal(await name(page).inputValue(), "Mine");
+  assert.equal(await page.getByRole("textbox", { name: /^Density/ }).inputValue(), "2.8");
+  await context.close();
+});
+
+test("a change that traps every time can be taken back, and the rest of the work stays", async () => {
+  const { page, context } = await open();
+  await name(page).fill("Mine");
+  const good = await weight(page).textContent();
+  await setTrap(page, "always");
+  await page
+    .locator(".part[data-open]")
+    .getByRole("textbox", { name: /^Density/ })
+    .fill("2.8");
+  await page.getByRole("heading", { name: "Pithball has stopped" }).waitFor();
+  await shoot(page, "trap-stopped");
+  await page.getByRole("button", { name: "Go back to before the last change" }).click();
+  await name(page).waitFor();
+  assert.equal(await name(page).inputValue(), "Mine");
+  assert.equal(await weight(page).textContent(), good);
+  await context.close();
+});
