@@ -10,7 +10,7 @@ use super::Plan;
 /// points would lose what makes the sequence even: tried on a linear model of
 /// twenty tolerances, 16 of 1,024 points spread the tails 1.7 times as far as
 /// random points do, one of 16,384 points spreads them 0.6 times as far.
-pub const POINTS: usize = 1 << 16;
+const POINTS: usize = 1 << 16;
 
 /// How often which deviation occurs (model choice).
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
