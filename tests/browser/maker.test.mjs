@@ -166,3 +166,63 @@ test("tolerances of a piece that is not there are named and can be dropped", asy
   await check();
   await context.close();
 });
+
+test("pouring: every pour in its order, a piece that floats is named, the five-piece core is the dearest and why", async () => {
+  const { page, panel, context, check } = await fold("Scale", "How it is poured", {
+    viewport: DESKTOP,
+    template: /five-piece/,
+  });
+  const pours = panel.locator("section[aria-label='Pours in their order'] tbody tr");
+  await pours.nth(5).waitFor();
+  assert.match(await pours.nth(5).textContent(), /cover/);
+  await panel.getByText("Nothing stands in the way of pouring it.", { exact: false }).waitFor();
+  await panel.locator(".cost-chart").waitFor();
+  const said = await panel.locator(".cost-says").textContent();
+  assert.match(said, /Of these No\. 6, five-piece is the dearest, .*pours, 6 against 4/);
+  assert.ok(said.includes(await panel.locator(".cost-chart desc").textContent()));
+  const numbers = (rows) =>
+    rows.evaluateAll((all) =>
+      all.map((row) => [...row.querySelectorAll("td")].map((cell) => Number(cell.textContent))),
+    );
+  const costs = await numbers(panel.locator("section[aria-label='Cost index of every ball'] tbody tr"));
+  assert.equal(costs.length, 6);
+  for (const row of costs) {
+    const sum = row.slice(0, -1).reduce((a, b) => a + b, 0);
+    assert.ok(Math.abs(sum - row.at(-1)) < 0.03, `${row}`);
+    assert.ok(row.at(-1) <= costs[0].at(-1));
+  }
+  // More is lost, more is mixed.
+  const mixed = async () => Number((await pours.nth(5).locator("td").nth(4).textContent()).replace(",", ""));
+  const before = await mixed();
+  await panel.getByRole("textbox", { name: /^Lost of each pour/ }).fill("20");
+  await page.waitForFunction(
+    (before) =>
+      Number(
+        document.querySelectorAll("section[aria-label='Pours in their order'] tbody tr")[5].cells[5]
+          .textContent,
+      ) > before,
+    before,
+  );
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await panel.scrollIntoViewIfNeeded();
+  await shoot(page, "maker-pouring");
+
+  const floating = {
+    format: "pithball.ball/1",
+    name: "Off the axis",
+    diameter_in: 8.56,
+    cover: { density_g_cc: 1.16 },
+    pieces: [
+      { name: "stray", density_g_cc: 2, shape: { kind: "sphere", diameter_in: 1.5 }, at_in: [2.5, 0, 0] },
+    ],
+  };
+  await page.getByLabel(/^File to open/).setInputFiles({
+    name: "stray.ball.json",
+    mimeType: "application/json",
+    buffer: Buffer.from(JSON.stringify(floating)),
+  });
+  await panel.getByText("stray floats while cover is poured", { exact: false }).waitFor();
+  await panel.getByText("It cannot be poured in this order as it is.", { exact: false }).waitFor();
+  await check();
+  await context.close();
+});

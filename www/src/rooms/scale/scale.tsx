@@ -8,6 +8,7 @@ import {
   USUAL_TOP_WEIGHT_OZ,
   WEIGHT,
 } from "../../limits";
+import { PouringFold } from "../../maker/pouring/pouring";
 import { ScatterFold } from "../../maker/scatter/scatter";
 import { Readout } from "../../parts/readout";
 import { Term } from "../../parts/term";
@@ -113,6 +114,7 @@ export function Scale() {
       <WeightLine />
       <Durability />
       <ScatterFold />
+      <PouringFold />
       <details>
         <summary>What these numbers do to a shot</summary>
         <ul class="plain">
