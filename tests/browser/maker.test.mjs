@@ -226,3 +226,141 @@ test("pouring: every pour in its order, a piece that floats is named, the five-p
   await check();
   await context.close();
 });
+
+test("levers: a ranked list and hints beside the sliders, renewed with every edit, never in the way of one", async () => {
+  const { page, panel, context, check } = await fold("Bench", "What moves what", {
+    viewport: DESKTOP,
+    template: /three-piece/,
+  });
+  const rows = panel.locator("section[aria-label='What every control moves'] tbody tr");
+  await rows.first().waitFor();
+  const size = (text) =>
+    Math.max(
+      ...[...text.replaceAll("−", "-").matchAll(/[+-]?\d+\.?\d*/g)].map(([found]) => Math.abs(Number(found))),
+    );
+  for (const [at, figure] of [
+    [1, "weight_lb"],
+    [3, "differential_in"],
+  ]) {
+    await panel.getByLabel("Ranked by").selectOption(figure);
+    const told = await rows.evaluateAll(
+      (all, at) => all.map((row) => row.querySelectorAll("td")[at].textContent),
+      at,
+    );
+    const sizes = told.map(size);
+    assert.deepEqual(
+      sizes,
+      sizes.toSorted((a, b) => b - a),
+    );
+    assert.ok(sizes[0] > 0);
+    const first = (await rows.first().locator("th").textContent()).trim();
+    await panel.locator(".levers-say", { hasText: `moves most with ${first}:` }).waitFor();
+  }
+  // A hint stands with a slider of the part in hand.
+  const hint = page.locator(".part[data-open] .field-hint").first();
+  await hint.waitFor();
+  assert.match(await hint.textContent(), /^moves .* most/);
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await panel.scrollIntoViewIfNeeded();
+  await shoot(page, "maker-levers");
+
+  // Edits in quick succession: the list is worked out once they rest, and none waits for it.
+  const before = await rows.allTextContents();
+  const density = page.locator(".part[data-open]").getByRole("textbox", { name: /^Density/ });
+  for (const value of ["2.1", "2.2", "2.3"]) await density.fill(value);
+  await panel.getByText("Working it out anew", { exact: false }).waitFor();
+  await panel.getByText("Working it out anew", { exact: false }).waitFor({ state: "detached" });
+  assert.notDeepEqual(await rows.allTextContents(), before);
+  await check();
+  await context.close();
+});
+
+test("seeking: different cores for wanted numbers, put on the bench and taken back; a file; what stands in the way", async () => {
+  const { page, panel, context, check } = await fold("Bench", "Find a core", {
+    viewport: DESKTOP,
+    template: /nested/,
+  });
+  await context.setOffline(true);
+  const rg = page.locator(".readout", { hasText: "about the easiest axis" }).locator(".value").first();
+  const name = page.locator(".ball-name input");
+  await panel.getByRole("textbox", { name: /^Wanted: Low RG/ }).fill("2.53");
+  await panel.getByRole("textbox", { name: /^Wanted: Differential/ }).fill("0.045");
+  await panel.getByRole("button", { name: "Seek a core" }).click();
+  const says = panel.locator(".why-says");
+  await says.filter({ hasText: /meet it, with \d different cores/ }).waitFor();
+  const count = Number(/with (\d)/.exec(await says.textContent())[1]);
+  await panel.locator(".rung-card .section-region").first().waitFor();
+  assert.equal(await panel.locator(".rung-card").count(), count);
+  const numbers = await panel
+    .locator("section[aria-label='The cores in numbers'] tbody tr", { hasText: "low RG" })
+    .locator("td")
+    .allTextContents();
+  for (const text of numbers) assert.ok(Math.abs(Number(text) - 2.53) <= 0.001, text);
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await panel.scrollIntoViewIfNeeded();
+  await shoot(page, "maker-seek");
+
+  const before = await rg.textContent();
+  await panel.getByRole("button", { name: "To the bench: Core 2" }).click();
+  await page.waitForFunction(
+    (before) => document.querySelectorAll(".readout .value")[1].textContent !== before,
+    before,
+  );
+  assert.ok(Math.abs(Number(await rg.textContent()) - 2.53) <= 0.0011);
+  await page.getByRole("button", { name: "Undo", exact: true }).click();
+  await page.waitForFunction(
+    (before) => document.querySelectorAll(".readout .value")[1].textContent === before,
+    before,
+  );
+  assert.equal(await name.inputValue(), "No. 4, nested core");
+
+  const file = await download(page, () => panel.getByRole("button", { name: "Save target" }).click());
+  assert.equal(file.format, "pithball.target/1");
+  assert.equal(file.want.rg_in, 2.53);
+
+  // Out of reach: the nearest, and what stands in the way.
+  await panel.locator("input[type=file]").setInputFiles({
+    name: "far.target.json",
+    mimeType: "application/json",
+    buffer: Buffer.from(
+      JSON.stringify({
+        format: "pithball.target/1",
+        want: { weight_lb: 15.9, rg_in: 2.75 },
+        free: [{ control: "pieces[0].density_g_cc", from: 0.6, to: 0.7 }],
+        starts: 4,
+      }),
+    ),
+  });
+  await panel.getByText("What is wanted has changed since", { exact: false }).waitFor();
+  assert.equal(await panel.getByRole("textbox", { name: /^Wanted: Weight/ }).inputValue(), "15.9");
+  await panel.getByRole("button", { name: "Seek a core" }).click();
+  await panel.getByText("None of 4 starts meets it.", { exact: false }).waitFor();
+  await panel.locator("li", { hasText: "is at its upper bound, 0.7" }).waitFor();
+  await panel.locator(".rung-card", { hasText: "Nearest" }).waitFor();
+  await check();
+  await context.close();
+});
+
+test("seeking stops at once, fits a narrow screen, and asks for something that may change", async () => {
+  const { page, panel, context, check } = await fold("Bench", "Find a core", {
+    viewport: NARROW,
+    template: /five-piece/,
+  });
+  await panel.getByRole("button", { name: "Seek a core" }).click();
+  await panel.getByRole("button", { name: "Stop" }).click();
+  await panel.getByText("Stopped.").waitFor();
+  await panel.getByText(/^inner core: density/).click();
+  await panel.getByRole("checkbox", { name: /^width of the profile/ }).uncheck();
+  await panel.getByRole("checkbox", { name: /^height of the profile/ }).uncheck();
+  await panel.getByRole("textbox", { name: "Starts" }).fill("6");
+  await panel.getByRole("button", { name: "Seek a core" }).click();
+  await panel.locator(".why-says", { hasText: /of \d+ starts? meet it/ }).waitFor({ timeout: 60_000 });
+  await fits(page);
+  for (const wanted of ["Weight", "Low RG", "Differential"]) {
+    await panel.getByRole("checkbox", { name: wanted, exact: true }).uncheck();
+  }
+  await panel.getByText("Nothing is wanted.").waitFor();
+  assert.ok(await panel.getByRole("button", { name: "Seek a core" }).isDisabled());
+  await check();
+  await context.close();
+});

@@ -10,7 +10,7 @@ import type {
   BallMap,
   Cover,
   Ladder,
-  Levers,
+  Lever,
   Poured,
   Scattered,
   Section,
@@ -85,8 +85,9 @@ const JOBS = {
   /** What the first so many starts come to. */
   sought: ({ results, ...asked }: SeekAsked & { results: Float64Array }): Sought =>
     seeks(asked).merge(results),
-  /** What every control of a ball moves. */
-  levers: (asked: { ball: BallFile }): Levers => balls(asked.ball).all_levers(),
+  /** What controls `from..to` of a ball move. */
+  levers: (asked: { ball: BallFile; from: number; to: number }): Lever[] =>
+    balls(asked.ball).levers(asked.from, asked.to),
   /** Rows `from..to` of a map. */
   rows: ({ ball, sides, from, to }: MapAsked & { from: number; to: number }): BallMap["rows"] =>
     balls(ball).map_rows(...flat(sides), from, to),

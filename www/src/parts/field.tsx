@@ -18,13 +18,15 @@ export interface FieldProps {
   problem?: Problem | null;
   /** Worth knowing though not wrong, such as a published limit passed. */
   caution?: string | null;
+  /** What this number does, in a few words. */
+  hint?: string | null;
   /** Without the slider, where a row holds many numbers. */
   bare?: boolean;
 }
 
 /** A number: a slider to drag and a field to type in, with its unit. */
 export function NumberField(props: FieldProps) {
-  const { label, value, quantity, min, max, step, onChange, problem, caution, bare } = props;
+  const { label, value, quantity, min, max, step, onChange, problem, caution, hint, bare } = props;
   const units = useStore().view.value.units;
   const { unit, spoken } = measure(quantity, units);
   const id = useId();
@@ -92,7 +94,7 @@ export function NumberField(props: FieldProps) {
           spellcheck={false}
           value={text}
           aria-invalid={wrong}
-          aria-describedby={wrong || caution ? `${id}-says` : undefined}
+          aria-describedby={wrong || caution ? `${id}-says` : hint ? `${id}-hint` : undefined}
           onInput={(event) => type(event.currentTarget.value)}
           onBlur={leave}
           onKeyDown={press}
@@ -103,6 +105,11 @@ export function NumberField(props: FieldProps) {
           </span>
         )}
       </span>
+      {hint && (
+        <p class="field-hint" id={`${id}-hint`}>
+          {hint}
+        </p>
+      )}
       {(wrong || caution) && (
         <p class={wrong ? "says says-wrong" : "says says-caution"} id={`${id}-says`}>
           {notNumber

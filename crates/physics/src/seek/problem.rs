@@ -1,4 +1,9 @@
 //! The least squares behind a search.
+//!
+//! What fills which part does not depend on the densities: where only they
+//! differ from where the search stands, nothing is filled anew.
+
+use core::cell::RefCell;
 
 use levenberg_marquardt::{LeastSquaresProblem, LevenbergMarquardt};
 use nalgebra_lm::storage::Owned;
@@ -7,11 +12,12 @@ use nalgebra_lm::{DMatrix, DVector, Dyn};
 use super::{NEAR, Seek};
 use crate::ball::Ball;
 use crate::check::reach_m;
+use crate::control::Quantity;
 use crate::figures::{FIGURES, Figures};
 use crate::recipe::Recipe;
 use crate::spec::{HEAVY_FROM_LB, RULES, RuleId};
 use crate::units::{KG_M3_PER_G_CC, KG_PER_LB, M_PER_IN};
-use crate::weigh::{Weighed, weigh_within};
+use crate::weigh::{Sum, Weighed, filled};
 
 /// Relative error bound while searching.
 const SEARCH_TOLERANCE: f64 = 3e-6;
@@ -32,6 +38,14 @@ struct Problem<'a> {
     from: DVector<f64>,
     at: DVector<f64>,
     out: f64,
+    /// What every part fills where the search stands.
+    here: RefCell<Option<Filled>>,
+}
+
+/// What every part fills with free controls at these values; densities take no part.
+struct Filled {
+    shape: Vec<f64>,
+    sum: Sum,
 }
 
 /// Values of the free controls that a start, in parts of their ranges, leads to.
@@ -40,7 +54,7 @@ pub(super) fn solve(seek: &Seek, start: &[f64]) -> Vec<f64> {
     let angle = |part: &f64| libm::asin(2.0 * part.clamp(0.001, 0.999) - 1.0);
     let mut at = DVector::from_iterator(start.len(), start.iter().map(angle));
     for out in OUT {
-        let problem = Problem { seek, from: at.clone(), at: at.clone(), out };
+        let problem = Problem { seek, from: at.clone(), at: at.clone(), out, here: RefCell::default() };
         let method = LevenbergMarquardt::new().with_patience(PATIENCE).with_tol(1e-9);
         at = method.minimize(problem).0.at;
     }
@@ -76,10 +90,30 @@ pub(super) fn limits(weighed: &Weighed, recipe: &Recipe) -> [f64; 5] {
 }
 
 impl Problem<'_> {
-    fn residuals_at(&self, at: &DVector<f64>) -> DVector<f64> {
+    /// What every part fills; kept where the search stands, so that densities can be tried on it.
+    fn filled(&self, values: &[f64], recipe: &Recipe, stands: bool) -> Sum {
+        let free = self.seek.target.free.iter().zip(values);
+        let shape: Vec<f64> =
+            free.filter(|(free, _)| free.control.quantity() != Quantity::Density).map(|(_, value)| *value).collect();
+        if let Some(here) = self.here.borrow().as_ref().filter(|here| here.shape == shape) {
+            return here.sum.clone();
+        }
+        let sum = filled(&Ball::assembled(recipe), SEARCH_TOLERANCE);
+        if stands {
+            self.here.replace(Some(Filled { shape, sum: sum.clone() }));
+        }
+        sum
+    }
+
+    /// `stands`: the search stands there, and does not only look that way.
+    fn residuals_at(&self, at: &DVector<f64>, stands: bool) -> DVector<f64> {
         let target = &self.seek.target;
-        let recipe = self.seek.with(&values(self.seek, at));
-        let weighed = weigh_within(&Ball::assembled(&recipe), SEARCH_TOLERANCE);
+        let values = values(self.seek, at);
+        let recipe = self.seek.with(&values);
+        let densities: Vec<f64> = core::iter::once(recipe.cover_density_kg_m3)
+            .chain(recipe.pieces.iter().map(|piece| piece.density_kg_m3))
+            .collect();
+        let weighed = self.filled(&values, &recipe, stands).weighed(0.5 * recipe.diameter_m, &densities);
         let figures = Figures::from(&weighed).array();
         let wanted = (0..FIGURES).filter_map(|n| Some((figures[n] - target.want[n]?) / NEAR[n]));
         let room_m = 0.5 * recipe.diameter_m - target.cover_at_least_m.unwrap_or(0.0).max(CLEAR_M);
@@ -105,16 +139,16 @@ impl LeastSquaresProblem<f64, Dyn, Dyn> for Problem<'_> {
     }
 
     fn residuals(&self) -> Option<DVector<f64>> {
-        Some(self.residuals_at(&self.at))
+        Some(self.residuals_at(&self.at, true))
     }
 
     fn jacobian(&self) -> Option<DMatrix<f64>> {
-        let here = self.residuals_at(&self.at);
+        let here = self.residuals_at(&self.at, true);
         let mut jacobian = DMatrix::zeros(here.len(), self.at.len());
         for n in 0..self.at.len() {
             let mut there = self.at.clone();
             there[n] += STEP_RAD;
-            jacobian.set_column(n, &((self.residuals_at(&there) - &here) / STEP_RAD));
+            jacobian.set_column(n, &((self.residuals_at(&there, false) - &here) / STEP_RAD));
         }
         Some(jacobian)
     }

@@ -1,3 +1,6 @@
+import { LeversFold } from "../../maker/levers/levers";
+import { LeversContext, useHint, useWorkedOut } from "../../maker/levers/use-levers";
+import { SeekFold } from "../../maker/seek/seek";
 import { CoverSurface } from "../../parts/cover-surface";
 import { NumberField } from "../../parts/field";
 import { Said } from "../../parts/said";
@@ -13,6 +16,14 @@ import { TemplateRow } from "./template-row";
 
 /** Where the ball is made. */
 export function Bench() {
+  return (
+    <LeversContext.Provider value={useWorkedOut()}>
+      <Parts />
+    </LeversContext.Provider>
+  );
+}
+
+function Parts() {
   const store = useStore();
   const { ball } = store.doc.value;
   const { ballProblem, undrilled } = store.derived.value;
@@ -62,6 +73,7 @@ export function Bench() {
             ball.
           </p>
           <MaterialFields
+            place="cover"
             made={ball.cover}
             problem={problemAt(cover, "cover.density_g_cc")}
             caution={null}
@@ -72,6 +84,7 @@ export function Bench() {
           <CoverSurface />
           <NumberField
             label="Ball diameter"
+            hint={useHint("diameter_in")}
             value={ball.diameter_in}
             quantity="size"
             min={8.4}
@@ -99,6 +112,8 @@ export function Bench() {
       </button>
       <Holes problem={ballProblem} />
       <Drill />
+      <LeversFold />
+      <SeekFold />
     </>
   );
 }

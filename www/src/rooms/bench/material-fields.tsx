@@ -1,5 +1,6 @@
 import { useId } from "preact/hooks";
 import { DENSITY_LIMIT_G_CC } from "../../limits";
+import { useHint } from "../../maker/levers/use-levers";
 import { NumberField } from "../../parts/field";
 import { Aside } from "../../parts/term";
 import type { Problem } from "../../types";
@@ -12,6 +13,8 @@ interface Made {
 }
 
 interface MaterialProps {
+  /** Where the part stands in the file. */
+  place: string;
   made: Made;
   problem: Problem | null;
   /** Something worth knowing about the piece as a whole. */
@@ -20,7 +23,7 @@ interface MaterialProps {
 }
 
 /** What a part is made of: a material to start from, and the density that counts. */
-export function MaterialFields({ made, problem, caution, onChange }: MaterialProps) {
+export function MaterialFields({ place, made, problem, caution, onChange }: MaterialProps) {
   const id = useId();
   const { density_g_cc, material } = made;
   const known = MATERIALS.find(({ name }) => name === material);
@@ -52,6 +55,7 @@ export function MaterialFields({ made, problem, caution, onChange }: MaterialPro
       </label>
       <NumberField
         label="Density"
+        hint={useHint(`${place}.density_g_cc`)}
         value={density_g_cc}
         quantity="density"
         min={0.1}

@@ -140,6 +140,7 @@ export function PieceRow({ piece, at, problem }: { piece: Piece; at: number; pro
         </button>
       </div>
       <MaterialFields
+        place={place}
         made={piece}
         problem={problemAt(mine, `${place}.density_g_cc`)}
         caution={

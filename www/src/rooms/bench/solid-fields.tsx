@@ -1,4 +1,5 @@
-import { NumberField } from "../../parts/field";
+import { useHint } from "../../maker/levers/use-levers";
+import { type FieldProps, NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
 import { Said } from "../../parts/said";
 import { Term } from "../../parts/term";
@@ -38,8 +39,9 @@ export function ShapeFields<S extends Cut>({ solid, place, problem, reach_in, on
         </select>
       </label>
       {dimensions(shape).map((dimension) => (
-        <NumberField
+        <Hinted
           key={`${shape.kind}.${dimension.place}`}
+          place={`${place}.shape.${dimension.place}`}
           label={dimension.label}
           value={dimension.value}
           quantity="size"
@@ -65,6 +67,11 @@ export function ShapeFields<S extends Cut>({ solid, place, problem, reach_in, on
       )}
     </>
   );
+}
+
+/** A number with what it moves more than others do. */
+function Hinted({ place, ...field }: FieldProps & { place: string }) {
+  return <NumberField {...field} hint={useHint(place)} />;
 }
 
 const AXES = ["Sideways x", "Sideways y", "Towards pin z"];
@@ -93,8 +100,9 @@ function PlaceFields<S extends Cut>({ solid, place, problem, reach_in, onChange 
       <fieldset>
         <legend>Position</legend>
         {AXES.map((label, axis) => (
-          <NumberField
+          <Hinted
             key={label}
+            place={`${place}.at_in[${axis}]`}
             label={label}
             value={at[axis] ?? 0}
             quantity="size"
@@ -110,8 +118,9 @@ function PlaceFields<S extends Cut>({ solid, place, problem, reach_in, onChange 
       <fieldset>
         <legend>Tilt: turned about x, then y, then z</legend>
         {["About x", "About y", "About z"].map((label, axis) => (
-          <NumberField
+          <Hinted
             key={label}
+            place={`${place}.turn_deg[${axis}]`}
             label={label}
             value={turn[axis] ?? 0}
             quantity="angle"
@@ -129,8 +138,9 @@ function PlaceFields<S extends Cut>({ solid, place, problem, reach_in, onChange 
           <Term word="squash">Squash</Term>: times its own width
         </legend>
         {["Along x", "Along y"].map((label, axis) => (
-          <NumberField
+          <Hinted
             key={label}
+            place={`${place}.shape.squash[${axis}]`}
             label={label}
             value={squash[axis] ?? 1}
             quantity="ratio"

@@ -1,0 +1,116 @@
+// What every control moves, as a ranked list.
+import "../maker.css";
+import { useContext, useState } from "preact/hooks";
+import { LazyFold } from "../../parts/lazy-fold";
+import { Wide } from "../../parts/wide";
+import { type Units, useStore } from "../../store";
+import type { Figures, Lever } from "../../types";
+import { change, measure, QUANTITY_OF, type Quantity, reading } from "../../units";
+import { controlName } from "../controls";
+import { LeversContext, ranked } from "./use-levers";
+
+const SHOWN = 12;
+const COLUMNS: { figure: keyof Figures; name: string; quantity: Quantity }[] = [
+  { figure: "weight_lb", name: "weight", quantity: "weight" },
+  { figure: "low_rg_in", name: "low RG", quantity: "rg" },
+  { figure: "differential_in", name: "differential", quantity: "rg" },
+  { figure: "intermediate_differential_in", name: "intermediate differential", quantity: "rg" },
+  { figure: "top_weight_oz", name: "top weight", quantity: "imbalance" },
+];
+
+export function LeversFold() {
+  return (
+    <LazyFold class="maker" summary="What moves what: the ball's levers">
+      <Panel />
+    </LazyFold>
+  );
+}
+
+function Panel() {
+  const store = useStore();
+  const { units } = store.view.value;
+  const { file } = store.derived.value;
+  const found = useContext(LeversContext);
+  const [figure, setFigure] = useState<keyof Figures>("differential_in");
+  const [all, setAll] = useState(false);
+  if (!found) return <p role="status">Working it out …</p>;
+  const first = ranked(found.levers, figure);
+  const rest = found.levers.filter((lever) => !first.includes(lever));
+  const order = [...first, ...rest];
+  const name = COLUMNS.find((column) => column.figure === figure)?.name ?? "";
+  const [top] = first;
+  return (
+    <>
+      <label class="line">
+        <span class="field-label">Ranked by</span>
+        <select value={figure} onChange={(event) => setFigure(event.currentTarget.value as keyof Figures)}>
+          {COLUMNS.map((column) => (
+            <option key={column.figure} value={column.figure}>
+              {column.name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <p class="levers-say" aria-live="polite">
+        {found.file !== file ? "Working it out anew … " : ""}
+        {top
+          ? `The ${name} moves most with ${controlName(top)}: ${says(top, figure, units)} per ${stepSays(top, units)}.`
+          : `Nothing moves the ${name}.`}
+      </p>
+      <Wide label="What every control moves">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Control</th>
+              <th scope="col">Per</th>
+              {COLUMNS.map((column) => (
+                <th
+                  scope="col"
+                  key={column.figure}
+                  aria-sort={column.figure === figure ? "descending" : undefined}
+                >
+                  {column.name} <span class="unit">{measure(column.quantity, units).unit}</span>
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {(all ? order : order.slice(0, SHOWN)).map((lever) => (
+              <tr key={lever.control}>
+                <th scope="row">{controlName(lever)}</th>
+                <td>{stepSays(lever, units)}</td>
+                {COLUMNS.map((column) => (
+                  <td key={column.figure}>{says(lever, column.figure, units)}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Wide>
+      {order.length > SHOWN && (
+        <button type="button" aria-expanded={all} onClick={() => setAll(!all)}>
+          {all ? `Only the first ${SHOWN}` : `All ${order.length}`}
+        </button>
+      )}
+      <p class="readout-says">
+        Changes to first order for each step. Where up and down differ by more than their sign, the number has
+        a kink here.
+      </p>
+    </>
+  );
+}
+
+const stepSays = ({ step, unit }: Lever, units: Units) => reading(step, QUANTITY_OF[unit], units);
+
+/** What a step changes: one number, or one each way where they differ. */
+function says({ raised, lowered }: Lever, figure: keyof Figures, units: Units): string {
+  const quantity = COLUMNS.find((column) => column.figure === figure)?.quantity ?? "rg";
+  const say = (value: number) => change(value, quantity, units, 2) ?? "0";
+  if (raised && lowered) {
+    const [up, down] = [raised.by[figure], lowered.by[figure]];
+    const error = raised.error[figure] + lowered.error[figure] + 1e-12;
+    return Math.abs(up + down) <= error ? say(up) : `${say(up)} up, ${say(down)} down`;
+  }
+  if (raised) return `${say(raised.by[figure])} up`;
+  return lowered ? `${say(lowered.by[figure])} down` : "–";
+}

@@ -1,0 +1,156 @@
+import { NumberField } from "../../parts/field";
+import { Fold } from "../../parts/fold";
+import { Optional } from "../../parts/optional";
+import { problemAt } from "../../rooms/bench/edits";
+import { useStore } from "../../store";
+import type { BallFile } from "../../types";
+import { measure, type Quantity } from "../../units";
+import { quantityOf, usualRange } from "../controls";
+import type { Target, Want } from "./target";
+
+interface Wanted {
+  key: keyof Want;
+  name: string;
+  quantity: Quantity;
+  min: number;
+  max: number;
+  step: number;
+}
+export const WANTS: Wanted[] = [
+  { key: "weight_lb", name: "Weight", quantity: "weight", min: 8, max: 16, step: 0.1 },
+  { key: "rg_in", name: "Low RG", quantity: "rg", min: 2.46, max: 2.8, step: 0.005 },
+  { key: "differential_in", name: "Differential", quantity: "rg", min: 0, max: 0.06, step: 0.001 },
+  {
+    key: "intermediate_differential_in",
+    name: "Intermediate differential",
+    quantity: "rg",
+    min: 0,
+    max: 0.03,
+    step: 0.001,
+  },
+  { key: "top_weight_oz", name: "Top weight", quantity: "imbalance", min: -1, max: 6, step: 0.1 },
+  { key: "cover_at_least_in", name: "Least cover", quantity: "size", min: 0, max: 2, step: 0.05 },
+];
+
+/** The wanted numbers; what is not ticked may come out as it likes. */
+export function WantFields({ target }: { target: Target }) {
+  const { undrilled } = useStore().derived.value;
+  const { file, problem, change } = target;
+  const { want } = file;
+  const here: Required<Want> = {
+    weight_lb: undrilled.weight_lb,
+    rg_in: undrilled.rg_in.low,
+    differential_in: undrilled.differential_in,
+    intermediate_differential_in: undrilled.intermediate_differential_in,
+    top_weight_oz: undrilled.top_weight_oz,
+    cover_at_least_in: 0.5,
+  };
+  return (
+    <fieldset class="seek-want">
+      <legend>Wanted</legend>
+      {WANTS.map(({ key, name, ...range }) => {
+        const { [key]: value, ...rest } = want;
+        return (
+          <Optional
+            key={key}
+            label={name}
+            on={value !== undefined}
+            onTurn={(on) => change({ want: on ? { ...rest, [key]: Number(here[key].toFixed(3)) } : rest })}
+          >
+            <NumberField
+              {...range}
+              label={<span class="visually-hidden">Wanted: {name}</span>}
+              value={value ?? 0}
+              problem={problemAt(problem, `want.${key}`)}
+              onChange={(next) => change({ want: { ...want, [key]: next } })}
+            />
+          </Optional>
+        );
+      })}
+    </fieldset>
+  );
+}
+
+/** What may change, and between which bounds. */
+export function FreeFields({ target, ball }: { target: Target; ball: BallFile }) {
+  const { units } = useStore().view.value;
+  const { file, controls, problem, change } = target;
+  const groups = new Map<string, typeof controls>();
+  for (const control of controls) {
+    const place = /^(cover|pieces\[\d+\])/.exec(control.control)?.[0] ?? "";
+    groups.set(place, [...(groups.get(place) ?? []), control]);
+  }
+  const at = (control: string) => file.free.findIndex((one) => one.control === control);
+  return (
+    <fieldset class="seek-want">
+      <legend>May change</legend>
+      {[...groups].map(([place, own]) => {
+        const free = own.filter(({ control }) => at(control) >= 0);
+        const name = own[0]?.part ?? "ball";
+        const says = free.map(({ what }) => what).join(", ") || "as it is";
+        return (
+          <Fold
+            key={place}
+            summary={`${name}: ${says}`}
+            wrong={free.some(({ control }) => problemAt(problem, `free[${at(control)}]`) !== null)}
+          >
+            {own.map((control) => {
+              const n = at(control.control);
+              const bounds = file.free[n];
+              const quantity = quantityOf(control);
+              const wrong = n < 0 ? null : problemAt(problem, `free[${n}]`);
+              const bound = (end: "from" | "to") =>
+                bounds && (
+                  <NumberField
+                    bare
+                    label={
+                      <>
+                        <span class="visually-hidden">
+                          {name}, {control.what}:{" "}
+                        </span>
+                        {end}
+                      </>
+                    }
+                    value={bounds[end]}
+                    quantity={quantity}
+                    min={0}
+                    max={1}
+                    step={control.unit === "deg" ? 1 : 0.05}
+                    problem={end === "from" ? wrong : null}
+                    onChange={(value) =>
+                      change({ free: file.free.map((one, k) => (k === n ? { ...one, [end]: value } : one)) })
+                    }
+                  />
+                );
+              return (
+                <Optional
+                  key={control.control}
+                  label={
+                    <>
+                      {control.what}{" "}
+                      <span class="unit">{measure(quantity, units).unit || "times what it is"}</span>
+                    </>
+                  }
+                  on={n >= 0}
+                  onTurn={(on) => {
+                    const [from, to] = usualRange(ball, control);
+                    change({
+                      free: on
+                        ? [...file.free, { control: control.control, from, to }]
+                        : file.free.filter((_, k) => k !== n),
+                    });
+                  }}
+                >
+                  <div class="seek-bounds">
+                    {bound("from")}
+                    {bound("to")}
+                  </div>
+                </Optional>
+              );
+            })}
+          </Fold>
+        );
+      })}
+    </fieldset>
+  );
+}

@@ -1,0 +1,162 @@
+// The other way round: cores that have wanted numbers.
+import "../maker.css";
+import "./seek.css";
+import { useRef, useState } from "preact/hooks";
+import { download, fileName } from "../../files";
+import { useJobs } from "../../jobs";
+import { BoundedField } from "../../parts/bounded-field";
+import { LazyFold } from "../../parts/lazy-fold";
+import { OpenFile } from "../../parts/open-file";
+import { Working } from "../../parts/working";
+import { isProblem, useStore } from "../../store";
+import { useTask } from "../../task";
+import type { Sought } from "../../types";
+import { Cores } from "./cores";
+import { FreeFields, WantFields } from "./fields";
+import { type Looked, look, starts } from "./look";
+import { type Target, USUAL_STARTS, useTarget } from "./target";
+
+export function SeekFold() {
+  return (
+    <LazyFold class="maker" summary="Find a core for wanted numbers" stays>
+      <Panel />
+    </LazyFold>
+  );
+}
+
+function Panel() {
+  const store = useStore();
+  const jobs = useJobs();
+  const target = useTarget();
+  const { file: ball } = store.derived.value;
+  const task = useTask<Looked>();
+  const [live, setLive] = useState<Sought | null>(null);
+  const { state } = task;
+  const { file } = target;
+  const done = state.is === "done" ? state.done : null;
+  const stale = done && JSON.stringify(done.target) !== JSON.stringify(file);
+  const tried = done?.results.length ?? 0;
+
+  function go(so_far: Looked) {
+    setLive(so_far.sought);
+    task.start((signal, tell) =>
+      look(jobs, so_far, signal, (share, sought) => {
+        tell(share);
+        setLive(sought);
+      }),
+    );
+  }
+
+  return (
+    <>
+      <p class="readout-says">
+        Say what the ball should have and what may change. Several different cores may do the same job.
+      </p>
+      <WantFields target={target} />
+      <FreeFields target={target} ball={ball} />
+      <Files target={target} />
+      {target.problem && (
+        <p class="says says-wrong" role="status">
+          {target.file.free.length === 0 ? "Nothing may change: tick something." : target.problem.message}
+        </p>
+      )}
+      <button
+        type="button"
+        class="maker-go"
+        disabled={target.problem !== null}
+        onClick={() => go({ ball, target: file, results: [], sought: null })}
+      >
+        Seek a core
+      </button>
+      <Working doing="Seeking" state={state} onStop={task.stop}>
+        <p role="status">{live ? soFar(live) : ""}</p>
+      </Working>
+      {done?.sought && (
+        <>
+          {stale && (
+            <p class="says says-caution">
+              What is wanted has changed since. Seek again to see what that does.
+            </p>
+          )}
+          {!stale && tried < starts(done.target) && (
+            <p class="maker-buttons">
+              <span>
+                {tried} of {starts(done.target)} starts are tried.
+              </span>
+              <button type="button" onClick={() => go(done)}>
+                Keep looking
+              </button>
+            </p>
+          )}
+          <Cores sought={done.sought} target={done.target} />
+        </>
+      )}
+    </>
+  );
+}
+
+const soFar = ({ answers, tried }: Sought) =>
+  `${answers.length === 0 ? "No core" : answers.length === 1 ? "One core" : `${answers.length} different cores`} so far, from ${tried} starts.`;
+
+function Files({ target }: { target: Target }) {
+  const store = useStore();
+  const { file, own, problem, change, usual } = target;
+  const latest = useRef(change);
+  latest.current = change;
+
+  async function open(chosen: File): Promise<void> {
+    try {
+      const { format: _, ...read } = store.wasm.read_target(await chosen.text());
+      const unsaid = { name: undefined, note: undefined, within_limits: undefined, starts: undefined };
+      latest.current({ ...unsaid, ...read });
+      store.notice.value = `Opened ${chosen.name}: this is what is wanted.`;
+    } catch (error) {
+      if (!isProblem(error)) return store.fail(error);
+      store.notice.value = `${chosen.name} was not opened. ${error.message}`;
+    }
+  }
+
+  return (
+    <>
+      <label class="optional-label">
+        <input
+          type="checkbox"
+          checked={file.within_limits ?? true}
+          onChange={(event) => change({ within_limits: event.currentTarget.checked })}
+        />
+        <span>Keep to the published limits</span>
+      </label>
+      <BoundedField
+        label="Starts"
+        value={file.starts ?? USUAL_STARTS}
+        quantity="count"
+        min={4}
+        max={100}
+        least={1}
+        most={1000}
+        step={4}
+        onChange={(count) => change({ starts: Math.round(count) })}
+      />
+      <p class="maker-buttons">
+        <OpenFile label="Target file" onOpen={([chosen]) => chosen && void open(chosen)}>
+          Open target
+        </OpenFile>
+        <button
+          type="button"
+          disabled={problem !== null}
+          onClick={() =>
+            download(
+              fileName(file.name ?? store.derived.value.file.name, "target.json"),
+              `${JSON.stringify(file, null, 2)}\n`,
+            )
+          }
+        >
+          Save target
+        </button>
+        <button type="button" disabled={!own} onClick={usual}>
+          As the ball is
+        </button>
+      </p>
+    </>
+  );
+}
