@@ -92,8 +92,8 @@ function verdict({ ours, others, pieces }: Pair): string {
     return `${shareSays(passed)} of ${ball} (${piecesSay(pieces[n] ?? 0)})`;
   });
   const apart =
-    ours.passed.scramblings_95[0] > others.passed.scramblings_95[1] ||
-    others.passed.scramblings_95[0] > ours.passed.scramblings_95[1];
+    ours.passed.wilson_95[0] > others.passed.wilson_95[1] ||
+    others.passed.wilson_95[0] > ours.passed.wilson_95[1];
   const better = ours.passed.share > others.passed.share ? ours : others;
   const worse = better === ours ? others : ours;
   const says = apart

@@ -64,12 +64,11 @@ export function Shares({ scattered }: { scattered: Scattered }) {
               <th scope="col">Balls</th>
               <th scope="col">%</th>
               <th scope="col">95 % of samples, %</th>
-              <th scope="col">by scramblings, %</th>
             </tr>
           </thead>
           <tbody>
             {KINDS.map((kind) => {
-              const { count, share, wilson_95, scramblings_95 } = scattered[kind];
+              const { count, share, wilson_95 } = scattered[kind];
               return (
                 <tr key={kind}>
                   <th scope="row">
@@ -81,7 +80,6 @@ export function Shares({ scattered }: { scattered: Scattered }) {
                   <td>{count.toLocaleString("en")}</td>
                   <td>{number(share, "share", units, 1)}</td>
                   <td>{ends(wilson_95)}</td>
-                  <td>{ends(scramblings_95)}</td>
                 </tr>
               );
             })}
