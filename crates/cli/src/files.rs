@@ -5,7 +5,7 @@ use std::io::{self, Read};
 use std::path::{Path, PathBuf};
 
 use format::{
-    BallFile, BallRef, Lane, LayoutFile, MAX_FILE_BYTES, OilFile, OilRef, Problem, ShotFile, TargetFile,
+    BallFile, BallRef, Lane, LayoutFile, MAX_FILE_BYTES, OilFile, OilRef, Problem, ProgressFile, ShotFile, TargetFile,
     TolerancesFile, WeighedShot,
 };
 use physics::weigh::weigh;
@@ -84,6 +84,12 @@ pub(crate) fn tolerances(path: &Path) -> Result<TolerancesFile, Complaint> {
 pub(crate) fn target(path: &Path) -> Result<TargetFile, Complaint> {
     let bytes = bytes(path).map_err(|error| unreadable(path, &error))?;
     TargetFile::read(&bytes).map_err(|problem| Complaint { file: path.to_owned(), problem })
+}
+
+/// Reads the progress file at `path`.
+pub(crate) fn progress(path: &Path) -> Result<ProgressFile, Complaint> {
+    let bytes = bytes(path).map_err(|error| unreadable(path, &error))?;
+    ProgressFile::read(&bytes).map_err(|problem| Complaint { file: path.to_owned(), problem })
 }
 
 /// A path as the shot file gives it at `place`, from the shot file's folder,

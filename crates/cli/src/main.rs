@@ -10,6 +10,7 @@ mod cover;
 mod drill;
 mod files;
 mod ladder;
+mod lessons;
 mod levers;
 mod link;
 mod map;
@@ -76,6 +77,8 @@ enum Command {
     Map(map::Args),
     /// Tell how a ball is poured: order, moulds, what stands in the way, what it costs.
     Pour(pour::Args),
+    /// Prove lessons sound, or list what their expressions may say.
+    Lessons(lessons::Args),
     /// Print the JSON Schema of a file.
     Schema(schema::Args),
 }
@@ -113,6 +116,12 @@ fn main() -> ExitCode {
         Command::Levers(args) => levers::run(&args),
         Command::Map(args) => map::run(&args),
         Command::Pour(args) => pour::run(&args),
+        Command::Lessons(args) => {
+            return match lessons::run(&args) {
+                Ok(text) => write_out(&text),
+                Err(wrong) => complain(&wrong, ExitCode::from(2)),
+            };
+        }
         Command::Schema(args) => Ok(schema::run(&args)),
     };
     match said {

@@ -19,6 +19,10 @@ enum Kind {
     Layout,
     /// NAME.oil.json
     Oil,
+    /// NAME.lesson.md: its head and its steps in one object
+    Lesson,
+    /// NAME.progress.json
+    Progress,
     /// NAME.shelf.json
     Shelf,
     /// NAME.tolerances.json
@@ -33,6 +37,8 @@ pub(crate) fn run(args: &Args) -> String {
         Kind::Shot => format::shot_schema(),
         Kind::Layout => format::layout_schema(),
         Kind::Oil => format::oil_schema(),
+        Kind::Lesson => format::lesson_schema(),
+        Kind::Progress => format::progress_schema(),
         Kind::Shelf => format::shelf_schema(),
         Kind::Tolerances => format::tolerances_schema(),
         Kind::Target => format::target_schema(),

@@ -17,6 +17,7 @@ mod explained;
 mod laddered;
 mod laid;
 mod lane;
+pub mod lesson;
 mod levered;
 mod limits;
 mod link;
@@ -26,6 +27,7 @@ mod oil;
 mod oiled;
 mod poured;
 mod problem;
+mod progress;
 mod recipe;
 mod rolled;
 mod scattered;
@@ -60,6 +62,10 @@ pub use oil::{Oil, OilFile, OilVersion, Pattern};
 pub use oiled::{CurvePointDoc, FrictionCurveDoc, OilMapDoc};
 pub use poured::{CostPartDoc, PourDoc, PouredDoc};
 pub use problem::Problem;
+pub use progress::{
+    GivenAnswer, GivenOutcome, LessonProgress, MAX_PROGRESS_CHARS, MAX_PROGRESS_LESSONS, MAX_PROGRESS_POINTS,
+    MAX_PROGRESS_STEPS, ProgressFile, ProgressVersion, StepProgress,
+};
 pub use rolled::{
     BreakpointDoc, EndDoc, ErrorDoc, PhaseDoc, PhaseSpanDoc, RolledDoc, SAMPLE_INTERVAL_S, SampleDoc, SummaryDoc,
 };
@@ -67,7 +73,10 @@ pub use scattered::{
     BinDoc, CostDoc, DearnessDoc, DistributionDoc, QuantileDoc, ReasonDoc, Scatter, ScatterProblem, ScatteredDoc,
     ShareDoc,
 };
-pub use schema::{ball_schema, layout_schema, oil_schema, shelf_schema, shot_schema, target_schema, tolerances_schema};
+pub use schema::{
+    ball_schema, layout_schema, lesson_schema, oil_schema, progress_schema, shelf_schema, shot_schema, target_schema,
+    tolerances_schema,
+};
 pub use sectioned::{NarrowestDoc, RegionDoc, SectionDoc, part_number};
 pub use shape::{Form, Shape};
 pub use shelf::{

@@ -161,6 +161,23 @@ impl<'a> Node<'a> {
         Ok(Object { node: self, map })
     }
 
+    /// Every key of an object, whatever the keys are, with its value as it is read.
+    pub(crate) fn map_of<T>(
+        &self,
+        read: impl Fn(&Node<'_>) -> Result<T, Problem>,
+    ) -> Result<BTreeMap<String, T>, Problem> {
+        let one = |(key, tree): (&String, _)| {
+            let node = Node { tree, place: Place::Key(&self.place, key) };
+            Ok((key.clone(), read(&node)?))
+        };
+        self.map()?.iter().map(one).collect()
+    }
+
+    /// What stands here as plain JSON.
+    pub(crate) fn json(&self) -> serde_json::Value {
+        self.tree.json()
+    }
+
     /// The value of one key of an object, before its other keys are looked at.
     pub(crate) fn key(&'a self, key: &'static str) -> Result<Node<'a>, Problem> {
         Object { node: self, map: self.map()? }.get(key)

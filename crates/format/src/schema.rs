@@ -7,7 +7,9 @@ use serde_json::{Value, json};
 
 use crate::ball::BallFile;
 use crate::laid::LayoutFile;
+use crate::lesson::LessonFile;
 use crate::oil::OilFile;
+use crate::progress::ProgressFile;
 use crate::shelf::ShelfFile;
 use crate::shot::ShotFile;
 use crate::target::TargetFile;
@@ -46,6 +48,17 @@ pub fn target_schema() -> Value {
 /// JSON Schema (draft 2020-12) of the tolerances file.
 pub fn tolerances_schema() -> Value {
     schema::<TolerancesFile>("Pithball tolerances file")
+}
+
+/// JSON Schema (draft 2020-12) of a lesson: of the head of the file with the
+/// steps below its headings, each with its heading and prose, in one object.
+pub fn lesson_schema() -> Value {
+    schema::<LessonFile>("Pithball lesson file")
+}
+
+/// JSON Schema (draft 2020-12) of the progress file.
+pub fn progress_schema() -> Value {
+    schema::<ProgressFile>("Pithball progress file")
 }
 
 fn schema<T: JsonSchema>(title: &str) -> Value {

@@ -131,7 +131,7 @@ fn whole_shot(node: &Node<'_>) -> Result<ShotFile, Problem> {
     Ok(shot)
 }
 
-fn text_up_to(node: &Node<'_>, most: usize) -> Result<String, Problem> {
+pub(crate) fn text_up_to(node: &Node<'_>, most: usize) -> Result<String, Problem> {
     let text = node.text()?;
     match text.chars().count() {
         count if count > most => {
@@ -142,7 +142,7 @@ fn text_up_to(node: &Node<'_>, most: usize) -> Result<String, Problem> {
 }
 
 /// A moment of universal time after RFC 3339 section 5.6, its offset Z.
-fn instant(node: &Node<'_>) -> Result<String, Problem> {
+pub(crate) fn instant(node: &Node<'_>) -> Result<String, Problem> {
     let text = node.text()?;
     if is_instant(&text) {
         Ok(text)

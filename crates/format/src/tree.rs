@@ -6,6 +6,7 @@ use std::collections::BTreeMap;
 use std::fmt;
 
 use serde::de::{Deserialize, DeserializeSeed, Deserializer, Error, MapAccess, SeqAccess, Visitor};
+use serde_json::{Value, json};
 use serde_path_to_error::Segment;
 
 use crate::node::Step;
@@ -55,6 +56,20 @@ impl Tree {
         };
         json.end().map_err(|e| not_json(&e))?;
         Ok(tree)
+    }
+
+    /// The same as plain JSON; a whole number is one there too.
+    pub(crate) fn json(&self) -> Value {
+        const EXACT: f64 = 9_007_199_254_740_992.0;
+        match self {
+            Self::Null => Value::Null,
+            Self::Flag(flag) => json!(flag),
+            Self::Number(number) if number.fract() == 0.0 && number.abs() < EXACT => json!(*number as i64),
+            Self::Number(number) => json!(number),
+            Self::Text(text) => json!(text),
+            Self::List(items) => items.iter().map(Self::json).collect(),
+            Self::Object(map) => map.iter().map(|(key, tree)| (key.clone(), tree.json())).collect(),
+        }
     }
 
     /// What stands here, as a reader would see it.

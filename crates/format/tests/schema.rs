@@ -3,8 +3,8 @@
 #![allow(clippy::expect_used, reason = "a check that fails stops its test")]
 
 use pithball_format::{
-    BallFile, LayoutFile, OilFile, ShotFile, TargetFile, TolerancesFile, ball_schema, layout_schema, oil_schema,
-    shelf_schema, shot_schema, target_schema, tolerances_schema,
+    BallFile, LayoutFile, OilFile, ShotFile, TargetFile, TolerancesFile, ball_schema, layout_schema, lesson_schema,
+    oil_schema, progress_schema, shelf_schema, shot_schema, target_schema, tolerances_schema,
 };
 use serde_json::Value;
 
@@ -13,6 +13,8 @@ const SHOT: &str = include_str!("../../../schemas/shot.schema.json");
 const LAYOUT: &str = include_str!("../../../schemas/layout.schema.json");
 const TARGET: &str = include_str!("../../../schemas/target.schema.json");
 const TOLERANCES: &str = include_str!("../../../schemas/tolerances.schema.json");
+const LESSON: &str = include_str!("../../../schemas/lesson.schema.json");
+const PROGRESS: &str = include_str!("../../../schemas/progress.schema.json");
 const OIL: &str = include_str!("../../../schemas/oil.schema.json");
 const SHELF: &str = include_str!("../../../schemas/shelf.schema.json");
 
@@ -22,6 +24,8 @@ fn the_published_schemas_are_those_of_the_code() {
         (BALL, ball_schema()),
         (SHOT, shot_schema()),
         (LAYOUT, layout_schema()),
+        (LESSON, lesson_schema()),
+        (PROGRESS, progress_schema()),
         (OIL, oil_schema()),
         (TARGET, target_schema()),
         (TOLERANCES, tolerances_schema()),

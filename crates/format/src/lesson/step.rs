@@ -1,0 +1,330 @@
+//! A step of a lesson.
+
+use schemars::JsonSchema;
+use serde::Serialize;
+
+use super::change::Change;
+use super::read::{optional_text, texts};
+use super::{HINTS, read};
+use crate::node::{Node, Object};
+use crate::problem::Problem;
+
+/// One step: its heading, its `step` block and the prose below.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct Step {
+    /// What progress files call it; the heading in lower case with hyphens where the block says nothing.
+    pub id: String,
+    /// The heading.
+    pub title: String,
+    /// The prose: Markdown with values.
+    pub text: String,
+    /// The rooms that are shown; all where it is left out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub rooms: Option<Vec<Room>>,
+    /// The only places that may be changed, whole branches with a place that
+    /// others lie below; all where it is left out, none where it is empty.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub free: Option<Vec<String>>,
+    /// Values to set beside their first ones, as expressions.
+    #[serde(skip_serializing_if = "Vec::is_empty", default)]
+    pub watch: Vec<String>,
+    /// What the bench holds as the step opens, as it differs from the lesson's
+    /// start; what the step before left there where it is left out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub start: Option<Change>,
+    /// What kind of step, and what belongs to it.
+    #[serde(flatten)]
+    pub kind: Kind,
+}
+
+/// What kind of step it is.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum Kind {
+    /// Look round and try.
+    Explore,
+    /// Say what will happen before it is seen.
+    Predict(Box<Predict>),
+    /// Reach a state.
+    Do(Box<Deed>),
+    /// Look at what came of it.
+    Observe,
+    /// Why.
+    Explain,
+}
+
+/// A room of the page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Room {
+    /// Where the ball is built.
+    Bench,
+    /// Where it is cut open.
+    Saw,
+    /// Where it is weighed.
+    Scale,
+    /// Where it is rolled.
+    Lane,
+}
+
+/// A question asked before the answer can be seen.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct Predict {
+    /// How it is answered.
+    #[serde(flatten)]
+    pub answer: Answer,
+    /// What changes on the bench once it is answered; expressions of the answer
+    /// see the bench after it, and the bench before as `start`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub then: Option<Change>,
+}
+
+/// How a question is answered.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Answer {
+    /// One of several.
+    Option(#[schemars(length(min = 2, max = 8))] Vec<Choice>),
+    /// A number with a unit.
+    Number(NumberAnswer),
+    /// A path drawn on the lane.
+    Path(PathAnswer),
+}
+
+/// One of several answers.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub struct Choice {
+    /// What it says; a text with values.
+    pub text: String,
+    /// Whether it is right, an expression; exactly one of them is.
+    pub right: String,
+    /// What to tell whoever takes it; a text with values.
+    pub say: String,
+}
+
+/// A number as the answer.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub struct NumberAnswer {
+    /// The right one, an expression; its unit is that of the answer.
+    pub value: String,
+    /// How far off is still right, an expression in the same unit.
+    pub within: String,
+    /// What to tell whoever is right; `guess` is the learner's number.
+    pub right: String,
+    /// What to tell whoever says too little.
+    pub low: String,
+    /// What to tell whoever says too much.
+    pub high: String,
+}
+
+/// A path on the lane as the answer.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub struct PathAnswer {
+    /// How far off at the worst place is still right, an expression in boards.
+    pub within: String,
+    /// What to tell whoever is right; `miss_board` is how far off at the worst
+    /// place, `miss_ft` where that is, `guess_board_at_pins`,
+    /// `guess_breakpoint_board` and `guess_breakpoint_ft` what was drawn.
+    pub right: String,
+    /// What to tell the others.
+    pub wrong: String,
+}
+
+/// A state to reach.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct Deed {
+    /// What must hold, all of it.
+    #[schemars(length(min = 1, max = 16))]
+    pub check: Vec<Check>,
+    /// What to tell whoever is on a wrong way; the first that fits.
+    #[serde(skip_serializing_if = "Vec::is_empty", default)]
+    pub wrong: Vec<Wrong>,
+    /// Three, from a nudge to nearly the answer; texts with values.
+    pub hints: [String; HINTS],
+    /// One way to do it, as it differs from what the bench holds as the step opens.
+    pub solution: Change,
+    /// What to tell whoever has done it; a text with values.
+    pub done: String,
+}
+
+/// Something that must hold.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub struct Check {
+    /// An expression that is true or false.
+    pub want: String,
+    /// What to say while it does not hold, a text with values; worked out from
+    /// the expression where it is left out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub say: Option<String>,
+}
+
+/// An answer to a wrong way.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub struct Wrong {
+    /// When it fits, an expression that is true or false.
+    pub when: String,
+    /// What to say; a text with values.
+    pub say: String,
+}
+
+const COMMON: [&str; 8] = ["id", "title", "text", "kind", "rooms", "free", "watch", "start"];
+
+impl Step {
+    pub(super) fn read(node: &Node<'_>) -> Result<Self, Problem> {
+        #[derive(Clone, Copy)]
+        enum Of {
+            Explore,
+            Predict,
+            Do,
+            Observe,
+            Explain,
+        }
+        let of = node.key("kind")?.choice(&[
+            ("explore", Of::Explore),
+            ("predict", Of::Predict),
+            ("do", Of::Do),
+            ("observe", Of::Observe),
+            ("explain", Of::Explain),
+        ])?;
+        let own: &'static [&'static str] = match of {
+            Of::Explore | Of::Observe | Of::Explain => &COMMON,
+            Of::Predict => &const { with(["option", "number", "path", "then", "", ""]) },
+            Of::Do => &const { with(["check", "wrong", "hints", "solution", "done", ""]) },
+        };
+        let step = node.object(own)?;
+        let title = step.get("title")?.text()?;
+        let id = match step.find("id") {
+            Some(id) => read::id(&id)?,
+            None => read::id_of(&title).ok_or_else(|| {
+                node.problem_found(format!("{title:?}"), "a heading with letters or digits, or a key \"id\"")
+            })?,
+        };
+        let rooms = step.find("rooms").map(|rooms| rooms.items()?.map(|room| Room::read(&room)).collect());
+        let kind = match of {
+            Of::Explore => Kind::Explore,
+            Of::Observe => Kind::Observe,
+            Of::Explain => Kind::Explain,
+            Of::Predict => Kind::Predict(Box::new(Predict::read(node, &step)?)),
+            Of::Do => Kind::Do(Box::new(Deed::read(&step)?)),
+        };
+        Ok(Self {
+            id,
+            title,
+            text: step.get("text")?.text()?,
+            rooms: rooms.transpose()?,
+            free: step.find("free").map(|list| texts(&list)).transpose()?,
+            watch: step.find("watch").map(|list| texts(&list)).transpose()?.unwrap_or_default(),
+            start: step.find("start").map(|start| Change::read(&start)).transpose()?,
+            kind,
+        })
+    }
+}
+
+const fn with(own: [&'static str; 6]) -> [&'static str; 14] {
+    let mut keys = [""; 14];
+    let mut n = 0;
+    while n < 14 {
+        keys[n] = if n < 8 { COMMON[n] } else { own[n - 8] };
+        n += 1;
+    }
+    keys
+}
+
+impl Room {
+    fn read(node: &Node<'_>) -> Result<Self, Problem> {
+        node.choice(&[("bench", Self::Bench), ("saw", Self::Saw), ("scale", Self::Scale), ("lane", Self::Lane)])
+    }
+}
+
+impl Predict {
+    fn read(node: &Node<'_>, step: &Object<'_>) -> Result<Self, Problem> {
+        let then = step.find("then").map(|then| Change::read(&then)).transpose()?;
+        let answer = match (step.find("option"), step.find("number"), step.find("path")) {
+            (Some(options), None, None) => {
+                let read: Vec<Choice> =
+                    options.items()?.map(|option| Choice::read(&option)).collect::<Result<_, _>>()?;
+                if !(2..=8).contains(&read.len()) {
+                    return Err(options.problem("2 to 8 options"));
+                }
+                Answer::Option(read)
+            }
+            (None, Some(number), None) => Answer::Number(NumberAnswer::read(&number)?),
+            (None, None, Some(path)) => Answer::Path(PathAnswer::read(&path)?),
+            _ => {
+                return Err(node
+                    .problem_found("none or several of them", "one of \"option\", \"number\", \"path\"")
+                    .saying("A prediction is either a choice, a number or a path."));
+            }
+        };
+        Ok(Self { answer, then })
+    }
+}
+
+impl Choice {
+    fn read(node: &Node<'_>) -> Result<Self, Problem> {
+        let choice = node.object(&["text", "right", "say"])?;
+        let text = |key| choice.get(key)?.text();
+        Ok(Self { text: text("text")?, right: text("right")?, say: text("say")? })
+    }
+}
+
+impl NumberAnswer {
+    fn read(node: &Node<'_>) -> Result<Self, Problem> {
+        let number = node.object(&["value", "within", "right", "low", "high"])?;
+        let text = |key| number.get(key)?.text();
+        Ok(Self {
+            value: text("value")?,
+            within: text("within")?,
+            right: text("right")?,
+            low: text("low")?,
+            high: text("high")?,
+        })
+    }
+}
+
+impl PathAnswer {
+    fn read(node: &Node<'_>) -> Result<Self, Problem> {
+        let path = node.object(&["within", "right", "wrong"])?;
+        let text = |key| path.get(key)?.text();
+        Ok(Self { within: text("within")?, right: text("right")?, wrong: text("wrong")? })
+    }
+}
+
+impl Deed {
+    fn read(step: &Object<'_>) -> Result<Self, Problem> {
+        let list = step.get("check")?;
+        let check: Vec<Check> = list.items()?.map(|check| Check::read(&check)).collect::<Result<_, _>>()?;
+        if !(1..=16).contains(&check.len()) {
+            return Err(list.problem("1 to 16 checks"));
+        }
+        let wrong = step.find("wrong").map(|list| list.items()?.map(|wrong| Wrong::read(&wrong)).collect());
+        let hints = step.get("hints")?;
+        let three = texts(&hints)?.try_into().map_err(|_| hints.problem("a list of 3 texts"))?;
+        Ok(Self {
+            check,
+            wrong: wrong.transpose()?.unwrap_or_default(),
+            hints: three,
+            solution: Change::read(&step.get("solution")?)?,
+            done: step.get("done")?.text()?,
+        })
+    }
+}
+
+impl Check {
+    fn read(node: &Node<'_>) -> Result<Self, Problem> {
+        let check = node.object(&["want", "say"])?;
+        Ok(Self { want: check.get("want")?.text()?, say: optional_text(&check, "say")? })
+    }
+}
+
+impl Wrong {
+    fn read(node: &Node<'_>) -> Result<Self, Problem> {
+        let wrong = node.object(&["when", "say"])?;
+        Ok(Self { when: wrong.get("when")?.text()?, say: wrong.get("say")?.text()? })
+    }
+}

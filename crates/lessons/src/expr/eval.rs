@@ -1,0 +1,323 @@
+//! What an expression comes to, and what to say of one that does not hold.
+
+use std::collections::BTreeMap;
+
+use super::{At, Expr, ExprKind, Function, Op, Type};
+use crate::bench::Bench;
+use crate::path::{Leg, Path};
+use crate::quantity::Quantity;
+use crate::said::{Said, text, value};
+
+/// What expressions look at.
+#[derive(Clone, Copy)]
+pub struct Scene<'a> {
+    /// The bench as it is.
+    pub now: &'a Bench,
+    /// The bench as the step opened.
+    pub start: &'a Bench,
+    pub(crate) states: &'a BTreeMap<String, Bench>,
+    pub(crate) given: &'a BTreeMap<String, Expr>,
+    /// The lesson's start, over which the given numbers are worked out.
+    pub(crate) first: &'a Bench,
+    pub(crate) locals: &'a BTreeMap<&'static str, f64>,
+}
+
+/// A value, or the end of a sentence that says why there is none.
+type Found<T> = Result<T, String>;
+
+impl Scene<'_> {
+    fn bench(&self, state: Option<&str>) -> &Bench {
+        match state {
+            None => self.now,
+            Some("start") => self.start,
+            Some(name) => self.states.get(name).unwrap_or(self.now),
+        }
+    }
+
+    /// Whether an expression has a value at all.
+    pub(crate) fn known(&self, expr: &Expr) -> Found<()> {
+        match expr.of {
+            Type::Truth => self.truth(expr).map(|_| ()),
+            Type::Number(_) => self.number(expr).map(|_| ()),
+        }
+    }
+
+    pub(crate) fn truth(&self, expr: &Expr) -> Found<bool> {
+        Ok(match &expr.kind {
+            ExprKind::Not(inner) => !self.truth(inner)?,
+            ExprKind::Two(Op::Or, left, right) => self.truth(left)? || self.truth(right)?,
+            ExprKind::Two(Op::And, left, right) => self.truth(left)? && self.truth(right)?,
+            ExprKind::Two(op, left, right) => holds(*op, self.number(left)?, self.number(right)?),
+            _ => return Err("this is neither true nor false".to_owned()),
+        })
+    }
+
+    pub(crate) fn number(&self, expr: &Expr) -> Found<f64> {
+        match &expr.kind {
+            ExprKind::Number(number) => Ok(*number),
+            ExprKind::Figure { state, figure, at } => {
+                let bench = self.bench(state.as_deref());
+                match at {
+                    At::Nothing => figure.of(bench),
+                    At::Piece(piece) => figure.of_piece(bench, piece),
+                    At::Distance(distance) => figure.at_ft(bench, self.number(distance)?),
+                }
+            }
+            ExprKind::Place { state, path } => {
+                let found = path.get(self.bench(state.as_deref()).doc()).and_then(serde_json::Value::as_f64);
+                found.ok_or_else(|| format!("there is no number at {path}"))
+            }
+            ExprKind::Given(name) => match self.given.get(name) {
+                Some(given) => Scene { now: self.first, start: self.first, ..*self }.number(given),
+                None => Err(format!("the lesson gives no {name}")),
+            },
+            ExprKind::Local(name) => {
+                self.locals.get(name.as_str()).copied().ok_or_else(|| "there is no answer yet".to_owned())
+            }
+            ExprKind::Negated(inner) => Ok(-self.number(inner)?),
+            ExprKind::Two(op, left, right) => arithmetic(*op, self.number(left)?, self.number(right)?),
+            ExprKind::Call(function, inputs) => {
+                let values = inputs.iter().map(|input| self.number(input)).collect::<Found<Vec<f64>>>()?;
+                let fold = |pick: fn(f64, f64) -> f64| values.iter().copied().reduce(pick).unwrap_or(f64::NAN);
+                Ok(match function {
+                    Function::Abs => fold(f64::min).abs(),
+                    Function::Min => fold(f64::min),
+                    Function::Max => fold(f64::max),
+                })
+            }
+            ExprKind::Not(_) => Err("this is no number".to_owned()),
+        }
+    }
+
+    /// A number with what it is a number of; none of a comparison.
+    pub(crate) fn said(&self, expr: &Expr, decimals: Option<u8>) -> Said {
+        let Type::Number(quantity) = expr.of else { return text("none") };
+        match self.number(expr) {
+            Ok(number) => value(number, quantity, decimals),
+            Err(_) => text("none"),
+        }
+    }
+}
+
+fn arithmetic(op: Op, left: f64, right: f64) -> Found<f64> {
+    let result = match op {
+        Op::Plus => left + right,
+        Op::Minus => left - right,
+        Op::Times => left * right,
+        Op::Over => left / right,
+        _ => return Err("this is no number".to_owned()),
+    };
+    if result.is_finite() { Ok(result) } else { Err("this divides by nothing".to_owned()) }
+}
+
+fn holds(op: Op, left: f64, right: f64) -> bool {
+    // Equal but for the rounding of a sum or two.
+    let same = (left - right).abs() <= 1e-9 * left.abs().max(right.abs());
+    match op {
+        Op::Less => left < right,
+        Op::AtMost => left <= right,
+        Op::More => left > right,
+        Op::AtLeast => left >= right,
+        Op::Same => same,
+        Op::Other => !same,
+        _ => false,
+    }
+}
+
+/// What keeps an expression from being true, a sentence for each thing; empty
+/// where it is true.
+pub(crate) fn unmet(expr: &Expr, scene: &Scene<'_>) -> Vec<Vec<Said>> {
+    match scene.truth(expr) {
+        Ok(true) => return Vec::new(),
+        Ok(false) => {}
+        Err(why) => return vec![vec![text(sentence(&why))]],
+    }
+    match &expr.kind {
+        ExprKind::Two(Op::And, left, right) => [unmet(left, scene), unmet(right, scene)].concat(),
+        ExprKind::Two(Op::Or, left, right) => {
+            let mut said = vec![text("Either of two things must change. ")];
+            for part in [unmet(left, scene), unmet(right, scene)].concat() {
+                said.extend(part);
+                said.push(text(" "));
+            }
+            vec![said]
+        }
+        ExprKind::Two(op, left, right) => vec![compared(*op, left, right, scene)],
+        _ => vec![vec![text("This is so, and must not be.")]],
+    }
+}
+
+fn compared(op: Op, left: &Expr, right: &Expr, scene: &Scene<'_>) -> Vec<Said> {
+    let typed = |expr: &Expr| matches!(expr.kind, ExprKind::Number(_) | ExprKind::Given(_));
+    if typed(left) && !typed(right) {
+        return compared(turned(op), right, left, scene);
+    }
+    if let Some(said) = near(op, left, right, scene) {
+        return said;
+    }
+    let must = match op {
+        Op::Less => "less than ",
+        Op::AtMost => "at most ",
+        Op::More => "more than ",
+        Op::AtLeast => "at least ",
+        Op::Other => "other than ",
+        _ => "",
+    };
+    let (Type::Number(quantity), Ok(is), Ok(wanted)) = (left.of, scene.number(left), scene.number(right)) else {
+        return Vec::new();
+    };
+    let decimals = telling(quantity, is, wanted);
+    let mut said = capital(describe(left, scene));
+    said.extend([text(" is "), value(is, quantity, Some(decimals)), text(format!("; it must be {must}"))]);
+    if !typed(right) {
+        said.extend(describe(right, scene));
+        said.push(text(", "));
+    }
+    said.extend([value(wanted, quantity, Some(decimals)), text(".")]);
+    said
+}
+
+/// `abs(a - b) < c` reads better as "within c of b".
+fn near(op: Op, left: &Expr, right: &Expr, scene: &Scene<'_>) -> Option<Vec<Said>> {
+    let ExprKind::Call(Function::Abs, inputs) = &left.kind else { return None };
+    let [Expr { kind: ExprKind::Two(Op::Minus, a, b), .. }] = inputs.as_slice() else { return None };
+    if !matches!(op, Op::Less | Op::AtMost) {
+        return None;
+    }
+    let (Type::Number(quantity), Type::Number(within)) = (a.of, right.of) else { return None };
+    let (is, wanted, room) = (scene.number(a).ok()?, scene.number(b).ok()?, scene.number(right).ok()?);
+    let decimals = telling(quantity, is, wanted);
+    let mut said = capital(describe(a, scene));
+    said.extend([text(" is "), value(is, quantity, Some(decimals)), text("; it must be within ")]);
+    said.extend([value(room, within, None), text(" of ")]);
+    if !matches!(b.kind, ExprKind::Number(_) | ExprKind::Given(_)) {
+        said.extend(describe(b, scene));
+        said.push(text(", "));
+    }
+    said.extend([value(wanted, quantity, Some(decimals)), text(".")]);
+    Some(said)
+}
+
+fn turned(op: Op) -> Op {
+    match op {
+        Op::Less => Op::More,
+        Op::AtMost => Op::AtLeast,
+        Op::More => Op::Less,
+        Op::AtLeast => Op::AtMost,
+        other => other,
+    }
+}
+
+/// Decimals enough to tell two numbers apart.
+fn telling(quantity: Quantity, one: f64, other: f64) -> u8 {
+    let usual = quantity.decimals();
+    (usual..usual + 4)
+        .find(|decimals| quantity.digits(one, *decimals) != quantity.digits(other, *decimals))
+        .unwrap_or(usual)
+}
+
+/// What an expression is, in words, as a part of a sentence.
+pub(crate) fn describe(expr: &Expr, scene: &Scene<'_>) -> Vec<Said> {
+    match &expr.kind {
+        ExprKind::Figure { state, figure, at } => {
+            let mut said = vec![text(figure.words)];
+            match at {
+                At::Nothing => {}
+                At::Piece(piece) => said.push(text(format!(" called {piece}"))),
+                At::Distance(distance) => said.extend([text(" at "), scene.said(distance, None)]),
+            }
+            said.push(text(of_state(state.as_deref())));
+            said
+        }
+        ExprKind::Place { state, path } => {
+            vec![text(format!("{}{}", place_words(path, scene.bench(state.as_deref())), of_state(state.as_deref())))]
+        }
+        ExprKind::Two(op, left, right) => {
+            let between = match op {
+                Op::Plus => " and ",
+                Op::Minus => " less ",
+                Op::Times => " times ",
+                Op::Over => " over ",
+                _ => " beside ",
+            };
+            let mut said = describe(left, scene);
+            said.push(text(between));
+            said.extend(describe(right, scene));
+            said
+        }
+        ExprKind::Call(Function::Abs, inputs) => {
+            let mut said = vec![text("the size of ")];
+            said.extend(inputs.iter().flat_map(|input| describe(input, scene)));
+            said
+        }
+        ExprKind::Call(function, inputs) => {
+            let mut said = vec![text(if *function == Function::Min { "the least of " } else { "the most of " })];
+            for (n, input) in inputs.iter().enumerate() {
+                if n > 0 {
+                    said.push(text(if n + 1 == inputs.len() { " and " } else { ", " }));
+                }
+                said.extend(describe(input, scene));
+            }
+            said
+        }
+        ExprKind::Local(name) if name == "guess" => vec![text("your answer")],
+        ExprKind::Local(_) => vec![text("your drawing")],
+        ExprKind::Negated(inner) | ExprKind::Not(inner) => describe(inner, scene),
+        ExprKind::Number(_) | ExprKind::Given(_) => vec![scene.said(expr, None)],
+    }
+}
+
+fn of_state(state: Option<&str>) -> String {
+    match state {
+        None => String::new(),
+        Some("start") => " at the start".to_owned(),
+        Some(name) => format!(" of {}", name.replace('_', " ")),
+    }
+}
+
+/// `ball.pieces[1].density_g_cc` as "the density of the puck".
+fn place_words(path: &Path, bench: &Bench) -> String {
+    let key = path.key();
+    let axis = match path.0.last() {
+        Some(Leg::Index(n)) if ["at_in", "size_in", "turn_deg"].contains(&key) => {
+            ["x", "y", "z"].get(*n).map(|axis| format!(" along {axis}")).unwrap_or_default()
+        }
+        _ => String::new(),
+    };
+    let endings = ["_g_cc", "_in", "_deg", "_mph", "_rpm", "_ft", "_lb", "_oz", "_um", "_ml"];
+    let plain = endings.iter().find_map(|ending| key.strip_suffix(ending)).unwrap_or(key);
+    let plain = match plain {
+        "at" => "place".to_owned(),
+        "mu" => "friction".to_owned(),
+        "board" => "board at the foul line".to_owned(),
+        "pin_to_pap" => "pin-to-PAP distance".to_owned(),
+        other => other.replace('_', " "),
+    };
+    let keys: Vec<&str> =
+        path.0.iter().filter_map(|leg| if let Leg::Key(key) = leg { Some(key.as_str()) } else { None }).collect();
+    let owner = match (path.owner(bench.doc()), keys.as_slice()) {
+        (Some(owner), _) => format!(" of the {owner}"),
+        (None, ["ball", "cover", ..]) => " of the cover".to_owned(),
+        (None, ["ball", _]) => " of the ball".to_owned(),
+        _ => String::new(),
+    };
+    format!("the {plain}{axis}{owner}")
+}
+
+fn capital(mut said: Vec<Said>) -> Vec<Said> {
+    if let Some(Said::Text { text }) = said.first_mut() {
+        *text = upper(text);
+    }
+    said
+}
+
+fn upper(text: &str) -> String {
+    let mut chars = text.chars();
+    chars.next().map(|first| first.to_uppercase().chain(chars).collect()).unwrap_or_default()
+}
+
+/// The end of a sentence as a sentence of its own.
+pub(crate) fn sentence(why: &str) -> String {
+    let text = upper(why);
+    if text.ends_with('.') { text } else { format!("{text}.") }
+}

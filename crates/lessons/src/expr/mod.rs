@@ -1,0 +1,121 @@
+//! Expressions over computed values: `rg_in <= 2.50 in`,
+//! `differential_in > start.differential_in`, `abs(board_at_pins - pocket_board) < 1 board`.
+//!
+//! ```text
+//! either   = both { "or" both }            truth
+//! both     = not { "and" not }
+//! not      = [ "not" ] compared
+//! compared = sum [ ("<" | "<=" | ">" | ">=" | "=" | "!=") sum ]
+//! sum      = product { ("+" | "-") product }
+//! product  = signed { ("*" | "/") signed }
+//! signed   = [ "-" ] value
+//! value    = number [ unit ] | name | ("abs" | "min" | "max") "(" sum { "," sum } ")" | "(" either ")"
+//! name     = [ state "." ] ( figure [ "[" sum or "piece" "]" ] | ("ball" | "shot") way | given or answer )
+//! ```
+//!
+//! Every number has a unit, and what does not go together is refused before
+//! anything is computed. A state is `start` (the bench as the step opened) or
+//! one that the lesson names.
+
+mod eval;
+mod lex;
+mod parse;
+
+pub use eval::Scene;
+pub(crate) use eval::{describe, sentence, unmet};
+pub(crate) use parse::{Names, parse};
+
+use std::ops::Range;
+
+use crate::figure::Figure;
+use crate::path::Path;
+use crate::quantity::Quantity;
+
+/// Longest expression, in characters.
+pub const MAX_CHARS: usize = 500;
+/// Deepest nesting of an expression.
+pub const MAX_DEPTH: usize = 24;
+
+/// What an expression is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Type {
+    Number(Quantity),
+    Truth,
+}
+
+/// An expression that makes sense.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Expr {
+    pub(crate) kind: ExprKind,
+    pub(crate) of: Type,
+}
+
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum ExprKind {
+    Number(f64),
+    Figure { state: Option<String>, figure: &'static Figure, at: At },
+    Place { state: Option<String>, path: Path },
+    Given(String),
+    Local(String),
+    Negated(Box<Expr>),
+    Not(Box<Expr>),
+    Two(Op, Box<Expr>, Box<Expr>),
+    Call(Function, Vec<Expr>),
+}
+
+/// What stands in a figure's brackets.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum At {
+    Nothing,
+    Piece(String),
+    Distance(Box<Expr>),
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Op {
+    Or,
+    And,
+    Less,
+    AtMost,
+    More,
+    AtLeast,
+    Same,
+    Other,
+    Plus,
+    Minus,
+    Times,
+    Over,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Function {
+    Abs,
+    Min,
+    Max,
+}
+
+/// Why a text is no expression.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Fault {
+    /// Where, in characters from its beginning.
+    pub(crate) at: usize,
+    /// What stands there.
+    pub(crate) found: String,
+    /// What may stand there.
+    pub(crate) accepted: String,
+}
+
+/// A word of an expression and where it stands, in bytes.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Token {
+    pub(crate) kind: TokenKind,
+    pub(crate) span: Range<usize>,
+}
+
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum TokenKind {
+    Number(f64, Option<Quantity>),
+    Word(String),
+    Text(String),
+    Mark(&'static str),
+}

@@ -1,0 +1,82 @@
+//! What is said to the learner: text with numbers in it that keep their kind,
+//! so that a page shows them in the reader's units.
+
+use serde::Serialize;
+
+use crate::quantity::Quantity;
+
+/// A part of a sentence.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum Said {
+    /// Words as they stand.
+    Text {
+        /// The words.
+        text: String,
+    },
+    /// A computed number.
+    Value {
+        /// In the trade's unit of its kind; a share as a part of 1.
+        value: f64,
+        /// What it is a number of.
+        quantity: Quantity,
+        /// Decimals in the trade's unit; those of its kind where it is none.
+        decimals: Option<u8>,
+    },
+    /// A trade word that the glossary explains.
+    Term {
+        /// As the glossary spells it.
+        word: String,
+        /// As it stands here.
+        text: String,
+    },
+    /// Of more weight.
+    Strong {
+        /// What.
+        said: Vec<Said>,
+    },
+    /// Stressed.
+    Emphasis {
+        /// What.
+        said: Vec<Said>,
+    },
+}
+
+/// A stretch of prose.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum Block {
+    /// A paragraph.
+    Paragraph {
+        /// What it says.
+        said: Vec<Said>,
+    },
+    /// A list.
+    List {
+        /// Whether its items are numbered.
+        ordered: bool,
+        /// Its items.
+        items: Vec<Vec<Said>>,
+    },
+}
+
+pub(crate) fn text(words: impl Into<String>) -> Said {
+    Said::Text { text: words.into() }
+}
+
+pub(crate) fn value(value: f64, quantity: Quantity, decimals: Option<u8>) -> Said {
+    Said::Value { value, quantity, decimals }
+}
+
+/// The same as plain text in the trade's units.
+pub fn plain(said: &[Said]) -> String {
+    said.iter()
+        .map(|part| match part {
+            Said::Text { text } | Said::Term { text, .. } => text.clone(),
+            Said::Value { value, quantity, decimals } => {
+                quantity.text(*value, decimals.unwrap_or_else(|| quantity.decimals()))
+            }
+            Said::Strong { said } | Said::Emphasis { said } => plain(said),
+        })
+        .collect()
+}

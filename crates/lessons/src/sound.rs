@@ -1,0 +1,215 @@
+//! Proves a lesson sound: worked through by its own solutions, every check
+//! fails first and passes then, every question has one right answer, and every
+//! number that is quoted can be computed where it is quoted.
+
+use std::collections::BTreeMap;
+
+use format::Problem;
+use format::lesson::{Kind, LessonProblem};
+
+use crate::bench::Bench;
+use crate::expr::Expr;
+use crate::lesson::{Lesson, Task, in_change};
+use crate::said::plain;
+use crate::work::Guess;
+
+impl Lesson {
+    /// What is unsound, each with its line; empty for a sound lesson.
+    pub fn unsound(&self) -> Vec<LessonProblem> {
+        let mut proof = Proof { lesson: self, problems: Vec::new() };
+        proof.head();
+        let mut left = None;
+        for step in 0..self.file.steps.len() {
+            match proof.step(step, left.take()) {
+                Some(end) => left = Some(end),
+                None => break,
+            }
+        }
+        let mut problems = proof.problems;
+        problems.sort_by_key(|problem| (problem.line, problem.column));
+        problems
+    }
+}
+
+struct Proof<'a> {
+    lesson: &'a Lesson,
+    problems: Vec<LessonProblem>,
+}
+
+impl Proof<'_> {
+    fn problem(&mut self, place: String, found: impl Into<String>, accepted: &str, message: String) {
+        let problem = Problem { place, found: found.into(), accepted: accepted.to_owned(), message };
+        self.problems.push(self.lesson.places.locate(problem, 0));
+    }
+
+    /// Every one of these has a value.
+    fn values<'a>(&mut self, place: &str, exprs: impl IntoIterator<Item = &'a Expr>, start: &Bench, now: &Bench) {
+        let none = BTreeMap::new();
+        let lesson = self.lesson;
+        let scene = lesson.scene(start, now, &none);
+        for expr in exprs {
+            if let Err(why) = scene.known(expr) {
+                self.problem(
+                    place.to_owned(),
+                    why.clone(),
+                    "a number that can be computed here",
+                    format!("A number here cannot be computed: {why}."),
+                );
+            }
+        }
+    }
+
+    fn head(&mut self) {
+        let lesson = self.lesson;
+        for (name, expr) in &lesson.given {
+            self.values(&format!("given.{name}"), [expr], &lesson.start, &lesson.start);
+        }
+        self.values("aim", lesson.aim.values(), &lesson.start, &lesson.start);
+        self.values("teacher", lesson.teacher.values(), &lesson.start, &lesson.start);
+        let steps = &lesson.file.steps;
+        let asks = steps.iter().any(|step| matches!(step.kind, Kind::Predict(_)));
+        let does = steps.iter().any(|step| matches!(step.kind, Kind::Do(_)));
+        if !asks || !does {
+            let (found, message) = ("none of one kind", "A lesson has a step to predict and a step to do.");
+            self.problem("steps".to_owned(), found, "one \"predict\" and one \"do\" at least", message.to_owned());
+        }
+    }
+
+    /// Works a step through; returns what stands on the bench at its end.
+    fn step(&mut self, n: usize, left: Option<Bench>) -> Option<Bench> {
+        let lesson = self.lesson;
+        let place = format!("steps[{n}]");
+        let start = match lesson.opens(n, left) {
+            Ok(start) => start,
+            Err(problem) => {
+                self.problems.push(lesson.places.locate(in_change(&format!("{place}.start"), problem), 0));
+                return None;
+            }
+        };
+        let end = match lesson.ends(n, &start) {
+            Ok(end) => end,
+            Err(problem) => {
+                let key = if matches!(lesson.file.steps.get(n)?.kind, Kind::Do(_)) { "solution" } else { "then" };
+                self.problems.push(lesson.places.locate(in_change(&format!("{place}.{key}"), problem), 0));
+                return None;
+            }
+        };
+        let stage = lesson.stages.get(n)?;
+        self.values(&format!("{place}.text"), stage.text.values(), &start, &start);
+        for (k, watched) in stage.watch.iter().enumerate() {
+            self.values(&format!("{place}.watch[{k}]"), [watched], &start, &start);
+        }
+        for (k, free) in stage.free.iter().flatten().enumerate() {
+            let known = free.numbered(start.doc()).is_some_and(|way| reachable(&way, &start) || reachable(&way, &end));
+            if !known {
+                let message = format!("There is nothing at {free} to set free.");
+                self.problem(format!("{place}.free[{k}]"), free.to_string(), "a place that is there", message);
+            }
+        }
+        self.task(n, &place, &stage.task, &start, &end);
+        Some(end)
+    }
+
+    fn task(&mut self, n: usize, place: &str, task: &Task, start: &Bench, end: &Bench) {
+        let lesson = self.lesson;
+        let none = BTreeMap::new();
+        match task {
+            Task::Look => {}
+            Task::Choose(options) => {
+                let scene = lesson.scene(start, end, &none);
+                let mut right = 0;
+                for (k, option) in options.iter().enumerate() {
+                    let inner = format!("{place}.option[{k}]");
+                    self.values(&format!("{inner}.text"), option.text.values(), start, start);
+                    self.values(&format!("{inner}.say"), option.say.values(), start, end);
+                    self.values(&format!("{inner}.right"), [&option.right], start, end);
+                    right += usize::from(scene.truth(&option.right) == Ok(true));
+                }
+                if right != 1 {
+                    let message = format!("Of the options {right} are right, and exactly one must be.");
+                    self.problem(
+                        format!("{place}.option"),
+                        format!("{right} right ones"),
+                        "exactly one right one",
+                        message,
+                    );
+                }
+            }
+            Task::Number { value, within, right, low, high } => {
+                let inner = format!("{place}.number");
+                self.values(&format!("{inner}.value"), [value], start, end);
+                self.values(&format!("{inner}.within"), [within], start, end);
+                let scene = lesson.scene(start, end, &none);
+                if let (Ok(is), Ok(room)) = (scene.number(value), scene.number(within)) {
+                    let locals = BTreeMap::from([("guess", is - room)]);
+                    let told = lesson.scene(start, end, &locals);
+                    for (key, line) in [("right", right), ("low", low), ("high", high)] {
+                        for expr in line.values() {
+                            if let Err(why) = told.known(expr) {
+                                let message = format!("A number here cannot be computed: {why}.");
+                                self.problem(
+                                    format!("{inner}.{key}"),
+                                    why,
+                                    "a number that can be computed here",
+                                    message,
+                                );
+                            }
+                        }
+                    }
+                }
+            }
+            Task::Draw { .. } => {
+                if let Err(problem) = lesson.answer(n, start, &Guess::Path(vec![[20.0, 0.0], [17.5, 60.0]])) {
+                    self.problems.push(lesson.places.locate(in_change(&format!("{place}.path"), problem), 0));
+                }
+            }
+            Task::Reach { check, wrong, hints, done } => {
+                for (k, (want, say)) in check.iter().enumerate() {
+                    let inner = format!("{place}.check[{k}]");
+                    if let Some(say) = say {
+                        self.values(&format!("{inner}.say"), say.values(), start, start);
+                    }
+                    self.values(&format!("{inner}.want"), [want], start, end);
+                }
+                for (k, (when, say)) in wrong.iter().enumerate() {
+                    let inner = format!("{place}.wrong[{k}]");
+                    self.values(&format!("{inner}.when"), [when], start, start);
+                    self.values(&format!("{inner}.say"), say.values(), start, start);
+                }
+                for (k, hint) in hints.iter().enumerate() {
+                    self.values(&format!("{place}.hints[{k}]"), hint.values(), start, start);
+                }
+                self.values(&format!("{place}.done"), done.values(), start, end);
+                self.reached(n, place, start, end);
+            }
+        }
+    }
+
+    /// The bench as it opens fails the check, the solution passes it.
+    fn reached(&mut self, n: usize, place: &str, start: &Bench, end: &Bench) {
+        let lesson = self.lesson;
+        if lesson.check(n, start, start).is_ok_and(|checked| checked.passed) {
+            let message = "There is nothing to do: the bench passes the check as the step opens.".to_owned();
+            self.problem(
+                format!("{place}.check"),
+                "a check that holds at once",
+                "a check that fails at first",
+                message,
+            );
+        }
+        if let Ok(checked) = lesson.check(n, start, end)
+            && !checked.passed
+        {
+            let missing: Vec<String> = checked.missing.iter().map(|said| plain(said)).collect();
+            let message = format!("The solution does not pass the check. {}", missing.join(" "));
+            self.problem(format!("{place}.solution"), "a state that fails", "a state that passes every check", message);
+        }
+    }
+}
+
+/// Whether there is something at a place, or could be: a key that may be left out.
+fn reachable(way: &crate::path::Path, bench: &Bench) -> bool {
+    let mut parent = way.clone();
+    parent.0.pop();
+    way.get(bench.doc()).is_some() || parent.get(bench.doc()).is_some_and(serde_json::Value::is_object)
+}

@@ -1,0 +1,59 @@
+//! The lessons of Harbour Street Lanes are sound, and easy to read.
+
+#![allow(clippy::expect_used, clippy::panic, reason = "a check that fails stops its test")]
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use pithball_lessons::{Files, Lesson, grade};
+
+struct Scenarios(PathBuf);
+
+impl Files for Scenarios {
+    fn read(&self, path: &str) -> Option<Vec<u8>> {
+        fs::read(self.0.join(path)).ok()
+    }
+}
+
+fn scenarios() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../../scenarios")
+}
+
+fn lessons() -> Vec<Lesson> {
+    let entries = fs::read_dir(scenarios().join("lessons")).expect("the folder of lessons");
+    let mut paths: Vec<PathBuf> = entries.map(|entry| entry.expect("an entry").path()).collect();
+    paths.sort();
+    let read = |path: &PathBuf| {
+        let text = fs::read_to_string(path).expect("a lesson");
+        Lesson::read(&text, Box::new(Scenarios(scenarios())))
+            .unwrap_or_else(|problems| panic!("{}: {problems:#?}", path.display()))
+    };
+    paths.iter().map(read).collect()
+}
+
+#[test]
+fn every_lesson_is_sound() {
+    for lesson in lessons() {
+        assert_eq!(lesson.unsound(), [], "{}", lesson.file().title);
+    }
+}
+
+#[test]
+fn every_lesson_reads_at_an_age_of_about_13() {
+    for lesson in lessons() {
+        let grade = grade(&lesson.words_read());
+        assert!(grade <= 8.0, "{}: grade {grade:.1}", lesson.file().title);
+    }
+}
+
+/// Against the formula worked out by hand.
+#[test]
+fn grade_is_the_published_formula() {
+    // 6 words, 1 sentence, 6 syllables.
+    let simple = 0.39 * 6.0 + 11.8 * 1.0 - 15.59;
+    assert!((grade("The cat sat on the mat.") - simple).abs() < 1e-12);
+    // 5 words, 2 sentences, 2 + 1 + 3 + 1 + 2 syllables: a silent e, a number.
+    let hard = 0.39 * 5.0 / 2.0 + 11.8 * 9.0 / 5.0 - 15.59;
+    assert!((grade("Heavy core: rotation made easy.") - hard).abs() < 1e-12);
+    assert_eq!(grade(""), 0.0);
+}

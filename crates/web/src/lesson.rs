@@ -1,0 +1,146 @@
+//! Guided exercises. Everything is given as plain objects and comes back as
+//! plain objects; a bench is `{ ball, shot }`, what the page calls its Doc.
+
+use std::collections::BTreeMap;
+
+use format::ProgressFile;
+use format::lesson::LessonProblem;
+use lessons::{Bench, ClassDoc, Guess};
+use serde_json::Value;
+use wasm_bindgen::JsValue;
+use wasm_bindgen::prelude::wasm_bindgen;
+
+use crate::wire::{json_text, thrown, to_page};
+
+/// A lesson that can be worked through.
+#[wasm_bindgen]
+pub struct Lesson(lessons::Lesson);
+
+#[wasm_bindgen]
+impl Lesson {
+    /// Reads the text of a lesson. `files` has the balls, shots, layouts and
+    /// oil that it may name, each by its path, such as `balls/no-1-simple.ball.json`.
+    ///
+    /// # Errors
+    /// A list of `LessonProblem`: every mistake with its line.
+    #[wasm_bindgen(constructor)]
+    pub fn new(text: &str, files: &JsValue) -> Result<Lesson, JsValue> {
+        lesson(text, files).map(Self)
+    }
+
+    /// What the lesson is, as a `LessonDoc`.
+    ///
+    /// # Errors
+    /// None in practice: only where the page cannot take an object.
+    pub fn about(&self) -> Result<JsValue, JsValue> {
+        to_page(&self.0.about())
+    }
+
+    /// The bench as a step opens, as a `Doc`; `left` is what the step before
+    /// left there, null for the first.
+    ///
+    /// # Errors
+    /// A `Problem`: no such step, or the bench does not take its changes.
+    pub fn opens(&self, step: usize, left: &JsValue) -> Result<JsValue, JsValue> {
+        let left = if left.is_null() || left.is_undefined() { None } else { Some(bench(left)?) };
+        to_page(self.0.opens(step, left).map_err(thrown)?.doc())
+    }
+
+    /// The bench as a step ends that went as the lesson has it, as a `Doc`.
+    ///
+    /// # Errors
+    /// A `Problem`: no such step, or the bench does not take its changes.
+    pub fn ends(&self, step: usize, start: &JsValue) -> Result<JsValue, JsValue> {
+        to_page(self.0.ends(step, &bench(start)?).map_err(thrown)?.doc())
+    }
+
+    /// What a step shows with these benches, as a `Shown`.
+    ///
+    /// # Errors
+    /// A `Problem`: no such step, or a bench that cannot be built.
+    pub fn shown(&self, step: usize, start: &JsValue, now: &JsValue) -> Result<JsValue, JsValue> {
+        to_page(&self.0.shown(step, &bench(start)?, &bench(now)?).map_err(thrown)?)
+    }
+
+    /// Whether a step is passed, and what is missing, as a `CheckedStep`.
+    ///
+    /// # Errors
+    /// A `Problem`: no such step, or a bench that cannot be built.
+    pub fn check(&self, step: usize, start: &JsValue, now: &JsValue) -> Result<JsValue, JsValue> {
+        to_page(&self.0.check(step, &bench(start)?, &bench(now)?).map_err(thrown)?)
+    }
+
+    /// Answers a `Guess`, as an `Answered`; `start` is the bench it was made over.
+    ///
+    /// # Errors
+    /// A `Problem`: no such step, or an answer of another kind.
+    pub fn answer(&self, step: usize, start: &JsValue, guess: &JsValue) -> Result<JsValue, JsValue> {
+        let guess: Guess = serde_json::from_str(&json_text(guess)?).map_err(|error| {
+            thrown(format::Problem {
+                place: "answer".to_owned(),
+                found: error.to_string(),
+                accepted: "{ option }, { number } or { path }".to_owned(),
+                message: "This is no answer.".to_owned(),
+            })
+        })?;
+        to_page(&self.0.answer(step, &bench(start)?, &guess).map_err(thrown)?)
+    }
+}
+
+/// Everything that is wrong with a lesson, its soundness too, as a list of
+/// `LessonProblem`; empty for a sound one.
+///
+/// # Errors
+/// A `Problem` where `files` is no object of files.
+#[wasm_bindgen]
+pub fn lesson_problems(text: &str, files: &JsValue) -> Result<JsValue, JsValue> {
+    let read = lessons::Lesson::read(text, Box::new(table(files)?));
+    let problems: Vec<LessonProblem> = read.map_or_else(|problems| problems, |lesson| lesson.unsound());
+    to_page(&problems)
+}
+
+/// Checks a progress file, given as text or object, and returns it as an object.
+///
+/// # Errors
+/// A `Problem` where the file is wrong.
+#[wasm_bindgen]
+pub fn read_progress(file: &JsValue) -> Result<JsValue, JsValue> {
+    to_page(&ProgressFile::read(json_text(file)?.as_bytes()).map_err(thrown)?)
+}
+
+/// Progress files put together, as a `ClassTable`: a list of names and a list
+/// of files of the same length.
+///
+/// # Errors
+/// A `Problem` with the first file that is wrong, its place under its name.
+#[wasm_bindgen]
+pub fn class_table(names: Vec<String>, files: Vec<JsValue>) -> Result<JsValue, JsValue> {
+    let read = |(name, file): (String, JsValue)| {
+        let progress = ProgressFile::read(json_text(&file)?.as_bytes());
+        progress.map(|progress| (name.clone(), progress)).map_err(|problem| thrown(problem.within(&name)))
+    };
+    let read: Vec<_> = names.into_iter().zip(files).map(read).collect::<Result<_, _>>()?;
+    to_page(&ClassDoc::new(&read))
+}
+
+fn lesson(text: &str, files: &JsValue) -> Result<lessons::Lesson, JsValue> {
+    lessons::Lesson::read(text, Box::new(table(files)?))
+        .map_err(|problems| to_page(&problems).unwrap_or_else(|error| error))
+}
+
+fn table(files: &JsValue) -> Result<BTreeMap<String, Vec<u8>>, JsValue> {
+    let no_files = |found: String| {
+        let accepted = "an object of files by their paths".to_owned();
+        let message = "The files of a lesson are an object.".to_owned();
+        thrown(format::Problem { place: "files".to_owned(), found, accepted, message })
+    };
+    let read: Result<BTreeMap<String, Value>, _> = serde_json::from_str(&json_text(files)?);
+    let read = read.map_err(|error| no_files(error.to_string()))?;
+    Ok(read.into_iter().map(|(path, file)| (path, file.to_string().into_bytes())).collect())
+}
+
+fn bench(doc: &JsValue) -> Result<Bench, JsValue> {
+    // What is no JSON is no bench either, and says so itself.
+    let doc: Value = serde_json::from_str(&json_text(doc)?).unwrap_or_default();
+    Bench::new(doc).map_err(thrown)
+}
