@@ -364,6 +364,9 @@ export interface Ladder {
     intermediate_differential_in: number | null;
     top_weight_oz: number | null;
     feasible: boolean;
+    /** Densities that the material does not usually have, a sentence each. */
+    unusual: string[];
+    limits_broken: { rule: string; name: string; message: string }[];
     why: string | null;
     caution: string | null;
     size_factor: number | null;

@@ -35,6 +35,10 @@ pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
     let notes = checked.rules.iter().filter(|rule| rule.verdict == "not_computed");
     text += "\nWhat would tell where this program cannot:\n";
     text.extend(notes.map(|rule| format!("  {}: {}\n", rule.name, rule.note)));
+    if checked.rules.iter().any(|rule| rule.found_is == Some("whole imbalance")) {
+        text += "\nThe grip is not in a ball file, so its top, finger and side weights cannot be told apart here:\n";
+        text += "none of them is more than the whole imbalance. `pithball drill BALL LAYOUT` weighs each.\n";
+    }
     text += &format!("\nSource: {}.\n{}\n", checked.rules.first().map_or("", |rule| rule.source), checked.decides);
     Ok(text)
 }
@@ -56,8 +60,8 @@ fn found(rule: &RuleDoc) -> String {
         "oz" => format!("{found:.2} oz"),
         unit => format!("{found:.4} {unit}"),
     };
-    match &rule.part {
-        Some(part) => format!("{number} ({})", one_line(part)),
+    match rule.part.as_deref().map(one_line).or_else(|| rule.found_is.map(str::to_owned)) {
+        Some(of) => format!("{number} ({of})"),
         None => number,
     }
 }

@@ -48,7 +48,7 @@ pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
     }
     let parts: Vec<String> = ladder.parts.iter().map(|name| one_line(name)).collect();
     let title = format!("{} by the {} of {}", one_line(&read.file.name), ladder.by, parts.join(" and "));
-    Ok(format!("{title}\n\n{}\n{}", rungs(&ladder), floating(&ladder)))
+    Ok(format!("{title}\n\n{}\n{}{}", rungs(&ladder), to_mind(&ladder), floating(&ladder)))
 }
 
 fn rungs(ladder: &LadderDoc) -> String {
@@ -65,10 +65,22 @@ fn rungs(ladder: &LadderDoc) -> String {
         let rg = rung.rg_in;
         row.extend([rg.map(|rg| rg.low), rg.map(|rg| rg.middle), rg.map(|rg| rg.high)].map(|rg| number_or_dash(rg, 4)));
         row.extend([number_or_dash(rung.differential_in, 4), number_or_dash(rung.top_weight_oz, 2)]);
-        row.push(Cell::new(rung.why.as_deref().or(rung.caution.as_deref()).map_or_else(String::new, one_line)));
+        row.push(Cell::new(rung.why.as_deref().map_or_else(String::new, one_line)));
         table.add_row(row);
     }
     lines(&table)
+}
+
+/// What speaks against a weight that can be had, weight by weight.
+fn to_mind(ladder: &LadderDoc) -> String {
+    let mut text = String::new();
+    for rung in &ladder.rungs {
+        let broken = rung.limits_broken.iter().map(|broken| format!("OUTSIDE the limits: {}", broken.message));
+        for said in broken.chain(rung.unusual.iter().cloned()).chain(rung.caution.clone()) {
+            text += &format!("{:.0} lb: {}\n", rung.weight_lb, one_line(&said));
+        }
+    }
+    if text.is_empty() { text } else { format!("{text}\n") }
 }
 
 fn floating(ladder: &LadderDoc) -> String {

@@ -463,6 +463,56 @@ fn a_weight_line_by_size_and_of_two_pieces() {
 }
 
 #[test]
+fn a_weight_line_tells_of_unusual_densities_and_limits_broken() {
+    let path = scenario("balls/no-4-nested-core.ball.json").to_string_lossy().into_owned();
+    let asked = ["ladder", &path, "--piece", "outer core", "--by", "density"];
+    let told = said(&asked);
+    for part in [
+        "14 lb: OUTSIDE the limits: differential 0.064 in, over the published 0.060 in.",
+        "14 lb: outer core would be 0.42 g/cc, its material usually 0.60 to 1.20.",
+        "13 lb: OUTSIDE the limits: differential 0.079 in, over the published 0.060 in.",
+    ] {
+        assert!(told.contains(part), "{part:?} is not in {told}");
+    }
+    assert!(!told.contains("15 lb: ") && !told.contains("16 lb: "), "{told}");
+    let ladder = json(&[&asked[..], &["--json"]].concat());
+    let rung = |n: usize| &ladder["rungs"][n];
+    assert_eq!((&rung(1)["limits_broken"], &rung(1)["unusual"]), (&serde_json::json!([]), &serde_json::json!([])));
+    assert_eq!(rung(2)["limits_broken"][0]["rule"], "differential");
+    assert_eq!(rung(2)["unusual"].as_array().map(Vec::len), Some(1));
+    // The ball of that rung, checked by itself, breaks the same rule and no other.
+    let folder = Folder::new();
+    let light = folder.write("light.ball.json", rung(2)["ball"].to_string());
+    let checked = json(&["check", &light, "--json"]);
+    let failed = checked["rules"].as_array().expect("rules").iter().filter(|rule| rule["verdict"] == "fail");
+    assert_eq!(failed.map(|rule| rule["rule"].clone()).collect::<Vec<_>>(), ["differential"]);
+}
+
+#[test]
+fn static_balance_without_the_grip_is_named_the_whole_and_is_what_the_three_make() {
+    let doc: Value = serde_json::from_str(&drill("layouts/league-right.layout.json", "--json")).expect("JSON");
+    let folder = Folder::new();
+    let path = folder.write("drilled.ball.json", drill("layouts/league-right.layout.json", "--ball"));
+    let rule = |doc: &Value| {
+        let rules = doc["rules"].as_array().expect("rules");
+        rules.iter().find(|rule| rule["rule"] == "static_balance").expect("a rule").clone()
+    };
+    let [gripped, bare] = [rule(&doc), rule(&json(&["check", &path, "--json"]))];
+    let number = |value: &Value| value.as_f64().expect("a number");
+    let three = ["top_oz", "finger_oz", "side_oz"].map(|key| number(&doc["statics"][key]));
+    assert_eq!(gripped["found_is"], "largest over the grip");
+    assert_eq!(number(&gripped["found"]), three.iter().fold(0.0, |most, oz| oz.abs().max(most)));
+    // The three directions stand square to one another: Pythagoras.
+    assert_eq!(bare["found_is"], "whole imbalance");
+    assert!((number(&bare["found"]) - three.iter().map(|oz| oz * oz).sum::<f64>().sqrt()).abs() < 1e-9);
+    let told = said(&["check", &path]);
+    assert!(
+        told.contains("oz (whole imbalance)") && told.contains("`pithball drill BALL LAYOUT` weighs each"),
+        "{told}"
+    );
+}
+
+#[test]
 fn a_weight_line_of_no_such_piece_says_which_there_are() {
     let path = scenario("balls/no-3-three-piece.ball.json").to_string_lossy().into_owned();
     let all = ["\"cover\"", "\"outer core\"", "\"inner core\"", "\"puck\"", "\"middle\""];

@@ -1,7 +1,7 @@
 //! What `check` prints: a ball against the published limits.
 
 use physics::ball::Part;
-use physics::spec::{Finding, RuleId, Unit, Verdict};
+use physics::spec::{Finding, Imbalance, RuleId, Unit, Verdict};
 use serde::Serialize;
 
 use crate::ball::BallFile;
@@ -30,6 +30,10 @@ pub struct RuleDoc {
     pub error: Option<f64>,
     /// The name of the part that the value belongs to.
     pub part: Option<String>,
+    /// Of static balance, what `found` is: `largest over the grip`, or where the
+    /// grip is not known `whole imbalance`, which none of the three can exceed.
+    /// Null for other rules.
+    pub found_is: Option<&'static str>,
     /// Unit of the numbers; empty where they have none.
     pub unit: &'static str,
     /// Smallest value allowed.
@@ -64,6 +68,10 @@ impl RuleDoc {
             found: finding.found,
             error: finding.found.map(|_| finding.error),
             part: finding.part.map(|part| file.part_name(part).to_owned()),
+            found_is: finding.imbalance.map(|imbalance| match imbalance {
+                Imbalance::OverGrip => "largest over the grip",
+                Imbalance::Whole => "whole imbalance",
+            }),
             unit: unit(rule.unit),
             at_least: rule.at_least,
             at_most: rule.at_most,
@@ -95,7 +103,7 @@ pub(crate) fn verdict(verdict: Verdict) -> &'static str {
     }
 }
 
-fn unit(unit: Unit) -> &'static str {
+pub(crate) fn unit(unit: Unit) -> &'static str {
     match unit {
         Unit::Lb => "lb",
         Unit::In => "in",

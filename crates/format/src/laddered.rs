@@ -2,11 +2,13 @@
 
 use physics::ball::Part;
 use physics::ladder::{By, LadderError, Rung, Trouble, WEIGHTS_LB, floating_mass_kg, ladder};
+use physics::spec::{Finding, Verdict, check};
 use physics::units::{KG_M3_PER_G_CC, KG_PER_LB, M_PER_IN};
 use physics::weigh::weigh;
 use serde::Serialize;
 
 use crate::ball::{BallFile, Cut};
+use crate::checked::{unit, word};
 use crate::materials::usual_g_cc;
 use crate::problem::Problem;
 use crate::shape::Form;
@@ -47,6 +49,11 @@ pub struct RungDoc {
     pub why: Option<String>,
     /// What to mind where it can be had.
     pub caution: Option<String>,
+    /// Changed parts whose material does not usually have the density they get, a
+    /// sentence each; empty where the ball cannot be had.
+    pub unusual: Vec<String>,
+    /// Published limits that the ball would not keep to.
+    pub limits_broken: Vec<BrokenDoc>,
     /// Factor on the sizes; null where no size will do.
     pub size_factor: Option<f64>,
     /// Every part that changes.
@@ -55,6 +62,17 @@ pub struct RungDoc {
     pub floats: bool,
     /// The ball file at this weight, its name with the weight; null where there is none.
     pub ball: Option<BallFile>,
+}
+
+/// A published limit that a ball would not keep to.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct BrokenDoc {
+    /// The fixed word of the rule, as `check` prints it.
+    pub rule: &'static str,
+    /// What the rule is called.
+    pub name: &'static str,
+    /// The value against the limit, in words.
+    pub message: String,
 }
 
 /// A part that changes from weight to weight.
@@ -150,6 +168,10 @@ impl BallFile {
             feasible: rung.trouble.is_none(),
             why: rung.trouble.map(|trouble| why(trouble, &changed)),
             caution: caution(rung.trouble, &changed),
+            unusual: if rung.trouble.is_none() { changed.iter().filter_map(unusual).collect() } else { Vec::new() },
+            limits_broken: rung.made.as_ref().map_or_else(Vec::new, |(recipe, weighed)| {
+                check(recipe, weighed, None).iter().filter_map(broken).collect()
+            }),
             size_factor: rung.size_factor,
             changed,
             floats: rung.target_kg < floating_kg,
@@ -226,6 +248,26 @@ fn caution(trouble: Option<Trouble>, changed: &[ChangedDoc]) -> Option<String> {
     unheard_of.then(|| {
         format!("Lighter than any filler: hollow glass spheres alone are about {LIGHTEST_G_CC} g/cc (from memory).")
     })
+}
+
+/// A density that the part's material does not usually have.
+fn unusual(part: &ChangedDoc) -> Option<String> {
+    let (density, [low, high]) = (part.density_g_cc?, part.usual_g_cc?);
+    let usual = if low == high { format!("{low:.2}") } else { format!("{low:.2} to {high:.2}") };
+    let outside = !(low..=high).contains(&density);
+    outside.then(|| format!("{} would be {density:.2} g/cc, its material usually {usual}.", part.name))
+}
+
+fn broken(finding: &Finding) -> Option<BrokenDoc> {
+    let (rule, found) = (finding.rule, finding.found.filter(|_| finding.verdict == Verdict::Fail)?);
+    let (side, limit) = match (rule.at_least, rule.at_most) {
+        (Some(least), _) if found < least => ("under", least),
+        (_, Some(most)) => ("over", most),
+        _ => return None,
+    };
+    let unit = unit(rule.unit);
+    let message = format!("{} {found:.3} {unit}, {side} the published {limit:.3} {unit}.", rule.name);
+    Some(BrokenDoc { rule: word(rule.id), name: rule.name, message })
 }
 
 /// One sentence, with the density it would need against what is usual.

@@ -53,7 +53,7 @@ pub use covered::{CoverDoc, HoleWallDoc, ThinnestDoc, WebDoc};
 pub use drilled::{AxisMoveDoc, ChangeDoc, ConflictDoc, DrilledDoc, InsertDoc, MarksDoc, StaticsDoc};
 pub use drilling::{Bore, Drilling, Insert, ThumbBore};
 pub use explained::{HandDoc, OutcomeDoc, PartDoc, PropertyDoc, ShotDoc, WhyDoc, WhyProblem};
-pub use laddered::{ChangedDoc, LadderDoc, RungDoc};
+pub use laddered::{BrokenDoc, ChangedDoc, LadderDoc, RungDoc};
 pub use laid::{DrilledBall, Laid, LayoutFile, LayoutVersion, PinLayout};
 pub use lane::{Friction, Lane, OilRef, OiledLane, Zone, ZonedLane};
 pub use levered::{AxisAsked, AxisDoc, BallMapDoc, LeverDoc, LeversDoc, LimitsDoc, MAP_VALUES, MovedDoc, RankedDoc};

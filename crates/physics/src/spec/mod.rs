@@ -50,6 +50,19 @@ pub struct Finding {
     pub error: f64,
     /// The part the value belongs to, where it belongs to one.
     pub part: Option<Part>,
+    /// What `found` is where the rule is static balance and there is a value.
+    pub imbalance: Option<Imbalance>,
+}
+
+/// What a drilled ball's static balance was measured along.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Imbalance {
+    /// The grip is known: the largest of its top or bottom, finger or thumb, and
+    /// side weight.
+    OverGrip,
+    /// The grip is not known: all of it, whichever way it lies. None of the
+    /// three can be more.
+    Whole,
 }
 
 /// A value and its error bound, or why there is none.
@@ -66,6 +79,9 @@ enum Found {
 pub fn check(recipe: &Recipe, weighed: &Weighed, statics: Option<&Statics>) -> Vec<Finding> {
     let finding = |rule: &'static Rule| {
         let finding = judge(rule, found(rule.id, recipe, weighed, statics));
+        let imbalance = if statics.is_some() { Imbalance::OverGrip } else { Imbalance::Whole };
+        let of_balance = rule.id == RuleId::StaticBalance && finding.found.is_some();
+        let finding = Finding { imbalance: of_balance.then_some(imbalance), ..finding };
         let by_weight = matches!(rule.id, RuleId::LowRg | RuleId::HighRg);
         let unsure = by_weight && (weighed.mass_kg / KG_PER_LB - HEAVY_FROM_LB).abs() <= weight_error_lb(weighed);
         match finding.verdict {
@@ -97,7 +113,7 @@ fn weight_error_lb(weighed: &Weighed) -> f64 {
 
 fn judge(rule: &'static Rule, found: Found) -> Finding {
     match found {
-        Found::No(verdict) => Finding { rule, verdict, found: None, error: 0.0, part: None },
+        Found::No(verdict) => Finding { rule, verdict, found: None, error: 0.0, part: None, imbalance: None },
         Found::Value { value, error, part } => {
             let over = |limit: Option<f64>, sign: f64| limit.map_or(f64::NEG_INFINITY, |limit| sign * (value - limit));
             // How far outside the nearer limit; below 0: inside.
@@ -109,7 +125,7 @@ fn judge(rule: &'static Rule, found: Found) -> Finding {
             } else {
                 Verdict::TooClose
             };
-            Finding { rule, verdict, found: Some(value), error, part }
+            Finding { rule, verdict, found: Some(value), error, part, imbalance: None }
         }
     }
 }
