@@ -50,6 +50,10 @@ test("the ball at other weights, by density and by size", async () => {
     (await rows.locator("th").allTextContents()).map((text) => Number.parseInt(text, 10)),
     [16, 15, 14, 13, 12, 11, 10],
   );
+  const [own, shown] = await line
+    .locator(".weight-line-table")
+    .evaluate((table) => [table.scrollWidth, table.clientWidth]);
+  assert.ok(own <= shown, `a table ${own} px wide in ${shown}`);
   const feasible = line.locator("tbody tr:not([data-infeasible])");
   const densities = (await feasible.locator("td:nth-child(2)").allTextContents()).map(Number);
   assert.ok(densities.length >= 3);
@@ -82,7 +86,7 @@ test("the ball at other weights, by density and by size", async () => {
   await line.getByLabel("How").selectOption("size");
   await line.getByRole("columnheader", { name: "Size, times" }).waitFor();
   assert.equal(await rows.count(), 7);
-  for (const why of await line.locator(".why").allTextContents()) assert.match(why, /\.$/);
+  for (const why of await line.locator(".rung-why").allTextContents()) assert.match(why, /\.$/);
   // The cover has no size of its own.
   await line.getByLabel("What changes").selectOption({ index: 0 });
   await line.getByRole("columnheader", { name: /g\/cc/ }).waitFor();
@@ -94,7 +98,16 @@ test("the ball at other weights, by density and by size", async () => {
 test("on a phone the table scrolls within itself", async () => {
   const { page, context, check } = await site.open({ viewport: PHONE });
   await page.getByRole("navigation").getByRole("button", { name: "Scale" }).click();
-  await openLine(page);
+  const line = await openLine(page);
+  // What cannot be made says so across the numbers' columns, and why below the table.
+  const [cell, row] = await Promise.all(
+    [".rung-why", "tr[data-infeasible]"].map((part) => line.locator(part).first().boundingBox()),
+  );
+  assert.ok(cell.width > 0.5 * row.width, `${cell.width} of ${row.width}`);
+  assert.match(
+    await line.locator(".weight-line-notes").textContent(),
+    /10\slb: The rest of the ball is too heavy/,
+  );
   const wide = await page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
   assert.equal(wide, false, "the page itself does not scroll sideways");
   await check();

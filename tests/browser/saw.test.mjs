@@ -59,11 +59,11 @@ test("the presets cut along, across and aslant, and the words give the true laye
   assert.match(said, /along the pin axis, through the centre/);
   assert.match(
     said,
-    /top of the cut down to its middle: cover 0\.75 in, then outer core 1\.00 in, then inner core 2\.50 in/,
+    /top of the cut down to its middle: cover 0\.750 in, then outer core 1\.000 in, then inner core 2\.500 in/,
   );
   assert.match(
     said,
-    /right side in to the middle: cover 0\.75 in, then outer core 2\.00 in, then inner core 1\.50 in/,
+    /right side in to the middle: cover 0\.750 in, then outer core 2\.000 in, then inner core 1\.500 in/,
   );
   // Circles and an ellipse: areas by hand.
   assert.ok(Math.abs((await area(saw, "cover")) - Math.PI * (4.25 ** 2 - 3.5 ** 2)) < 0.02);
@@ -287,3 +287,38 @@ for (const [name, viewport] of Object.entries({ desktop: DESKTOP, phone: PHONE, 
     await context.close();
   });
 }
+
+test("a drilled ball is first offered cut through its holes", async () => {
+  const { page, saw, check, context } = await sawOpen();
+  // The thumb's axis passes 0.3 in beside the centre; the finger's mouth lies straight above it.
+  const lean = 0.3 / 4.25;
+  const holes = [
+    { name: "finger", entry: [0, 0.6, 0.8], diameter_in: 0.9, depth_in: 1 },
+    { name: "thumb", entry: [0, -0.6, 0.8], axis: [lean, 0.6, -0.8], diameter_in: 1, depth_in: 2.5 },
+  ];
+  await page.locator("input[type=file]").setInputFiles({
+    name: "holes.ball.json",
+    mimeType: "application/json",
+    buffer: Buffer.from(JSON.stringify({ ...BALL, name: "Holes", holes })),
+  });
+  const cuts = saw.locator(".plane-controls .choices button");
+  await cuts.filter({ hasText: "Through the holes" }).waitFor();
+  assert.equal(await cuts.first().textContent(), "Through the holes");
+  await cuts.first().click();
+  assert.equal(await cuts.first().getAttribute("aria-pressed"), "true");
+  await saw.getByRole("button", { name: "Drawing" }).click();
+  await saw.getByRole("img", { name: /Section of Holes/ }).waitFor();
+  // What is missing of the whole disc is the thumb's full width and most of the finger's.
+  const depth_in = Number(
+    /(\d\.\d\d)\sin from the centre/.exec(await saw.locator("#cut-words").textContent())[1],
+  );
+  const areas = await saw.locator("#cut-words td").allTextContents();
+  const there = areas.map((text) => Number.parseFloat(text)).reduce((a, b) => a + b);
+  const missing = Math.PI * (4.25 ** 2 - depth_in ** 2) - there;
+  assert.ok(missing > 3 && missing < 3.6, `${missing} in² of holes`);
+  await shoot(page, "saw-holes");
+  await saw.getByRole("button", { name: "Along the pin" }).click();
+  assert.equal(await cuts.first().getAttribute("aria-pressed"), "false");
+  await check();
+  await context.close();
+});

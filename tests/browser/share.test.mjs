@@ -91,6 +91,35 @@ test("the work a link takes the place of comes back, on the next visit too", asy
   await context.close();
 });
 
+test("an oil pattern that was edited, under a drilled ball, comes back exactly as it was", async () => {
+  const { layout, drilling } = scenario("layouts/league-right.layout.json");
+  const oil = scenario("oil/house.oil.json");
+  oil.pattern = { ...oil.pattern, length_ft: 41.3, volume_ml: 23.7 };
+  const shot = {
+    ...scenario("shots/opening.shot.json"),
+    ball: { ...scenario("balls/no-4-nested-core.ball.json"), name: "On edited oil" },
+    layout: { start_turn_deg: 0, ...layout },
+    drilling,
+    lane: { oil },
+  };
+  const one = await site.open();
+  await one.page.locator("input[type=file]").setInputFiles({
+    name: "edited.shot.json",
+    mimeType: "application/json",
+    buffer: Buffer.from(JSON.stringify(shot)),
+  });
+  const doc = await keptAs(one.page, "On edited oil");
+  assert.equal(doc.shot.lane.oil.pattern.length_ft, 41.3);
+  const { hash } = new URL(await share(one.page));
+  const two = await site.open({ hash });
+  assert.deepEqual(await keptAs(two.page, "On edited oil"), doc);
+  assert.equal(await numbers(two.page), await numbers(one.page));
+  await one.check();
+  await two.check();
+  await one.context.close();
+  await two.context.close();
+});
+
 test("a link to what is there already changes nothing", async () => {
   const { page, check, context } = await site.open();
   const { hash } = new URL(await share(page));

@@ -161,16 +161,21 @@ test("every comparison is one page of either paper, with a code for each ball", 
 });
 
 test("the code opens the very ball and shot, and the bowler's name is not in it nor kept", async () => {
-  const { page, check, context } = await openSheet({ deviceScaleFactor: 2 });
+  const { page, reload, check, context } = await openSheet({ deviceScaleFactor: 2 });
   const before = await read(page);
   await page.getByLabel("Bowler", { exact: true }).fill("Somebody Private");
   assert.match(await page.locator(".sheet-for").textContent(), /Somebody Private/);
   assert.equal(await read(page), before);
   await page.waitForTimeout(400);
   assert.ok(!JSON.stringify(await page.evaluate(() => ({ ...localStorage }))).includes("Private"));
+  // A reload of this tab leaves it; another tab knows nothing of it.
+  await reload();
+  await toSheet(page);
+  assert.equal(await page.getByLabel("Bowler", { exact: true }).inputValue(), "Somebody Private");
   const numbers = await page.locator(".sheet-numbers").textContent();
   const shot = await page.locator(".sheet-shot figcaption").textContent();
   const again = await openSheet({ hash: new URL(before).hash });
+  assert.equal(await again.page.getByLabel("Bowler", { exact: true }).inputValue(), "");
   assert.equal(await again.page.locator(".sheet-numbers").textContent(), numbers);
   assert.equal(await again.page.locator(".sheet-shot figcaption").textContent(), shot);
   await check();
@@ -252,8 +257,29 @@ test("a drilled ball on oil: the layout drawn, what its holes did, and a link to
   const again = await openSheet({ hash: new URL(await read(page)).hash });
   await again.page.locator(".sheet-laid").waitFor();
   assert.equal(await again.page.locator(".sheet-numbers").textContent(), numbers);
+  assert.match(numbers, /Top weight, undrilled/);
+  assert.match(
+    await page.locator(".sheet-laid").textContent(),
+    /Static balance over the grip: top 0\.57\u00a0oz, finger 1\.96\u00a0oz, positive side 0\.49\u00a0oz/,
+  );
   await page.getByLabel("Compare with").selectOption({ label: BALLS[5] });
   for (const paper of Object.keys(PAPERS)) await print(page, paper, "drilled and another");
+  // Both carry the drilling, and the sheet shows it and says so.
+  assert.match(await page.locator(".sheet-laid").textContent(), /A and B drilled alike/);
+  assert.match(
+    await page.locator(".sheet-balance").textContent(),
+    /A: Static balance over the grip: top 0\.57.*B: Static balance over the grip: /,
+  );
+  assert.equal(await page.locator(".sheet-laid svg").count(), 1);
+  assert.match(await page.locator(".sheet-why").textContent(), /Both drilled alike for this hand/);
+  const weights = page.locator(".sheet-weights tbody tr");
+  assert.equal(await weights.count(), 5);
+  const told = await page.locator(".sheet-weights").textContent();
+  assert.match(told, /11\u00a0lb, 10\u00a0lb: neither can be made so/);
+  assert.match(told, /A at .*outside the published limit of/);
+  await page.emulateMedia({ media: "print" });
+  await shoot(page, "sheet-drilled-two");
+  await page.emulateMedia({ media: null });
   await check();
   await again.check();
   await again.context.close();
@@ -270,6 +296,12 @@ test("metric, in the dark, on a narrow screen, for every reader", async () => {
   await page.getByLabel("Compare with").selectOption({ label: BALLS[0] });
   assert.doesNotMatch(await page.locator(".sheet-page").textContent(), /\d\u00a0(in|lb|ft|oz|mph)\b/);
   assert.deepEqual(await accessibilityFaults(page), []);
+  // The whole lane is there, to the pins.
+  for (const lane of await page.locator(".sheet-lane-place").all()) {
+    const [own, shown] = await lane.evaluate((place) => [place.scrollWidth, place.clientWidth]);
+    assert.ok(own <= shown, `a lane ${own} px wide in ${shown}`);
+    assert.match(await lane.locator("svg").textContent(), /18\s*m/);
+  }
   const wide = await page.evaluate(() => document.documentElement.scrollWidth);
   assert.ok(wide <= NARROW.width, `${wide} px wide`);
   const body = await page

@@ -307,6 +307,8 @@ export interface Checked {
     found: number | null;
     error: number | null;
     part: string | null;
+    /** Of static balance, what `found` is; null for other rules. */
+    found_is: "largest over the grip" | "whole imbalance" | null;
     unit: string;
     at_least: number | null;
     at_most: number | null;

@@ -8,7 +8,7 @@ export const WORDS = {
     "The difference between the highest and the middle RG: zero for a round core, more for an asymmetric one.",
   CG: "Centre of gravity: the point on which the whole ball would balance.",
   "top weight":
-    "How far the centre of gravity lies towards the pin, told as the weight to set on the far pole to balance the ball; shops do not all count it alike.",
+    "Of a ball without holes: how far its centre of gravity lies towards the pin, told as the weight to set on the far pole to balance it; shops do not all count it alike.",
   pin: "The low-RG end of the core, marked on the cover so that a driller can find it.",
   PAP: "Positive axis point: where the axis the ball spins about at release leaves the ball on the positive side.",
   "mass bias": "The high-RG axis of an asymmetric core.",
@@ -48,8 +48,8 @@ export const WORDS = {
     "The angle at the PAP between the vertical axis line and the line to the pin: small puts the pin above the fingers, large below them.",
   insert:
     "A soft tube in a finger hole, or a sleeve in the thumb hole; the hole is drilled wider to take it.",
-  "static weight":
-    "How unevenly the drilled ball hangs about its grip, as a balance scale would show it in ounces.",
+  "static balance":
+    "How unevenly the drilled ball hangs about its grip (top or bottom, finger or thumb, side), as a balance scale would show it in ounces.",
   "bow-tie": "One of the two places where the track rings cross and the band of them is narrowest.",
   "oil pattern": "How thick the oil lies on each board, foot by foot, when the lane has just been oiled.",
   film: "The layer of oil on the boards, a few thousandths of a millimetre thick; a micrometre (µm) is one thousandth.",

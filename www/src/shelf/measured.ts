@@ -6,6 +6,7 @@ import { isProblem } from "../store";
 import type {
   BallFile,
   Checked,
+  Drilled,
   Problem,
   Roll,
   Section,
@@ -21,6 +22,8 @@ export type WholeShot = ShotFile & { ball: BallFile };
 
 export interface Measured {
   weighed: Weighed;
+  /** What drilling did; null where nothing is drilled. */
+  drilled: Drilled | null;
   checked: Checked;
   /** Sawn through the middle, seen from the side of +x. */
   section: Section;
@@ -104,6 +107,7 @@ export function measured(wasm: WasmModule, shot: WholeShot): Measured | Problem 
   return balls.get(ballKey(shot), () =>
     withBall(wasm, shot, (ball) => ({
       weighed: ball.weigh(),
+      drilled: ball.drilling(),
       checked: ball.check(),
       section: ball.section([1, 0, 0], 0),
     })),

@@ -1,7 +1,16 @@
 import { useState } from "preact/hooks";
 import { BoundedField } from "../../parts/bounded-field";
 import { useStore } from "../../store";
-import { type Facing, facingOf, flipped, normalOf, type Plane, PRESETS, presetOf } from "./plane";
+import {
+  type Facing,
+  facingOf,
+  flipped,
+  normalOf,
+  type Plane,
+  PRESETS,
+  presetOf,
+  throughHoles,
+} from "./plane";
 
 const DEPTH_STEP_IN = 0.05;
 
@@ -37,11 +46,22 @@ export function PlaneControls({ apart, onFace }: PlaneControlsProps) {
     store.look({ plane: { ...plane, normal: normalOf(next) } });
   }
 
-  const current = plane ? presetOf(plane.normal) : "whole";
+  const holes = throughHoles(store.derived.value.made);
+  const atHoles =
+    holes &&
+    plane &&
+    Math.abs(holes.depth_in - plane.depth_in) < 1e-9 &&
+    holes.normal.every((part, n) => Math.abs(part - (plane.normal[n] ?? 0)) < 1e-9);
+  const current = atHoles ? "holes" : plane ? presetOf(plane.normal) : "whole";
   return (
     <fieldset class="plane-controls">
       <legend>Cut</legend>
       <div class="choices">
+        {holes && (
+          <button type="button" aria-pressed={current === "holes"} onClick={() => choose(holes)}>
+            Through the holes
+          </button>
+        )}
         {PRESETS.map(({ key, name, facing }) => (
           <button
             type="button"

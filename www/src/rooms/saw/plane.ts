@@ -1,7 +1,7 @@
 // Saw planes: the presets, and a plane as two angles and a depth.
-import { scale, unit } from "../../draw/vectors";
+import { cross, dot, scale, unit } from "../../draw/vectors";
 import type { View } from "../../store";
-import type { Vec3 } from "../../types";
+import type { BallFile, Vec3 } from "../../types";
 
 export type Plane = NonNullable<View["plane"]>;
 
@@ -39,6 +39,31 @@ export function facingOf(normal: Vec3): Facing {
     round_deg: level < 1e-9 ? 0 : Math.atan2(y, x) / RAD,
     up_deg: Math.atan2(z, level) / RAD,
   };
+}
+
+/**
+ * The cut down the deepest hole's axis and through the mouth of the hole farthest
+ * from it, or towards the pin where there is one hole; null without holes.
+ */
+export function throughHoles({ holes, diameter_in }: BallFile): Plane | null {
+  const entries = (holes ?? []).map(({ entry }) => unit(entry));
+  const deepest = (holes ?? []).reduce(
+    (best, { depth_in }, n, all) => (depth_in > (all[best]?.depth_in ?? 0) ? n : best),
+    0,
+  );
+  const [hole, entry] = [holes?.[deepest], entries[deepest]];
+  if (!hole || !entry) return null;
+  const axis = unit(hole.axis ?? scale(entry, -1));
+  const others = entries.filter((_, n) => n !== deepest);
+  const farthest = others.toSorted((a, b) => dot(a, entry) - dot(b, entry))[0];
+  const towards: Vec3 = farthest
+    ? [farthest[0] - entry[0], farthest[1] - entry[1], farthest[2] - entry[2]]
+    : [0, 0, 1];
+  const across = cross(axis, towards);
+  // A hole along the pin axis: any plane with that axis in it.
+  const square = Math.hypot(...across) > 1e-6 ? unit(across) : unit(cross(axis, [0, 1, 0]));
+  const normal = square[0] < 0 ? scale(square, -1) : square;
+  return { normal, depth_in: dot(normal, entry) * (diameter_in / 2) };
 }
 
 /** The preset a normal belongs to, if any. */

@@ -63,7 +63,7 @@ function Statics({ drilled, units }: { drilled: Drilled; units: Units }) {
     <>
       <table class="shares-table">
         <caption class="drilled-caption">
-          <Term word="static weight">Static weights</Term> about the grip
+          <Term word="static balance">Static balance</Term> over the grip
           {limit !== null && `, allowed ${reading(limit, "imbalance", units)} each way`}
         </caption>
         <thead class="visually-hidden">

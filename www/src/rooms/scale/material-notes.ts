@@ -1,4 +1,5 @@
-// Where a weight asks of a part a density that its material does not have.
+// What speaks against some of the weights: densities that a material does not
+// have, published limits that the ball would not keep to.
 import type { BallFile, Ladder } from "../../types";
 import { digits } from "../../units";
 
@@ -17,5 +18,14 @@ export function materialNotes(file: BallFile, ladder: Ladder, weight: (lb: numbe
     const weights = beyond.map(({ weight_lb }) => weight(weight_lb)).join(", ");
     const range = low === high ? digits(low, 2) : `${digits(low, 2)} to ${digits(high, 2)}`;
     return [`${weights}: outside what ${piece.material} usually has (${range}\u00a0g/cc) for ${name}.`];
+  });
+}
+
+/** A sentence for every published limit that some weights would not keep to. */
+export function limitNotes({ rungs }: Ladder, weight: (lb: number) => string): string[] {
+  const names = new Set(rungs.flatMap(({ limits_broken }) => limits_broken.map(({ name }) => name)));
+  return [...names].map((name) => {
+    const beyond = rungs.filter(({ limits_broken }) => limits_broken.some((broken) => broken.name === name));
+    return `${beyond.map(({ weight_lb }) => weight(weight_lb)).join(", ")}: outside the published limit of ${name}.`;
   });
 }

@@ -65,7 +65,7 @@ function about({ applies, note, source, edition }: Rule): string {
 }
 
 /** What was found and what is allowed, in the reader's units. */
-function numbers({ found, part, unit, at_least, at_most }: Rule, units: Units): string {
+function numbers({ found, part, found_is, unit, at_least, at_most }: Rule, units: Units): string {
   const quantity = QUANTITIES[unit];
   const say = (value: number) =>
     quantity ? reading(value, quantity, units) : `${value}${unit && `\u00a0${unit}`}`;
@@ -77,7 +77,8 @@ function numbers({ found, part, unit, at_least, at_most }: Rule, units: Units): 
         : at_most !== null
           ? `${say(at_most)} or less`
           : "";
-  const here = found === null ? "" : `${say(found)}${part === null ? "" : ` (${part})`}`;
+  const of = part ?? found_is;
+  const here = found === null ? "" : `${say(found)}${of === null ? "" : ` (${of})`}`;
   if (here === "") return allowed && `allowed: ${allowed}`;
   return `${here}; allowed: ${allowed}`;
 }

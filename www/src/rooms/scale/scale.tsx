@@ -25,7 +25,7 @@ import { WeightLine } from "./weight-line";
 /** The ball's numbers, each with its place among the limits and a plain line. */
 export function Scale() {
   const store = useStore();
-  const { weighed, before } = store.derived.value;
+  const { weighed, undrilled, drilled, before } = store.derived.value;
   const units = store.view.value.units;
   const { rg_in, cg_in } = weighed;
   const light = weighed.weight_lb < RG_LIMITS_FROM_LB;
@@ -100,13 +100,18 @@ export function Scale() {
         {whereabouts(cg_in)}
       </Readout>
       <Readout
-        label={<Term word="top weight">Top weight</Term>}
-        value={weighed.top_weight_oz}
-        before={before?.top_weight_oz}
+        label={
+          <>
+            <Term word="top weight">Top weight</Term>
+            {drilled && " before drilling"}
+          </>
+        }
+        value={undrilled.top_weight_oz}
+        before={drilled ? null : before?.top_weight_oz}
         quantity="imbalance"
         range={TOP_WEIGHT}
       >
-        Undrilled balls usually have {usualTopWeight(units)}.*
+        Towards the pin. Undrilled balls usually have {usualTopWeight(units)}.*
       </Readout>
       <WhatHolesChange />
       <Shares />
@@ -132,10 +137,10 @@ export function Scale() {
             of gravity far behind.
           </li>
           <li>
-            Top weight has no single convention. Here it is what must be set on the far pole to balance the
-            ball on its centre, the arm being its radius. Once drilled, a ball over{" "}
-            {round(10, "weight", units)} may have {round(STATIC_BALANCE_LIMIT_OZ, "imbalance", units)} each
-            way, as published.
+            Top weight has no single convention. Here it is what must be set on the pole opposite the pin to
+            balance the undrilled ball on its centre, the arm being its radius. Once drilled, its static
+            balance over the grip counts instead: over {round(10, "weight", units)} a ball may have{" "}
+            {round(STATIC_BALANCE_LIMIT_OZ, "imbalance", units)} each way, as published.
           </li>
           <li>No published limit for the intermediate differential alone was found.</li>
         </ul>

@@ -5,7 +5,7 @@ import { useStore } from "../../store";
 import type { Ladder } from "../../types";
 import { digits, measure, number, reading } from "../../units";
 import { useWhenStill } from "../../when-still";
-import { materialNotes } from "./material-notes";
+import { limitNotes, materialNotes } from "./material-notes";
 import { RungCards } from "./rung-cards";
 import { WeightChart } from "./weight-chart";
 
@@ -114,6 +114,10 @@ function Rungs({ ladder }: { ladder: Ladder }) {
     units === "trade" ? `${digits(lb, 0)}\u00a0lb` : reading(lb, "weight", units);
   const floating = ladder.rungs.filter(({ floats, feasible }) => floats && feasible);
   const notes = [
+    ...ladder.rungs.flatMap(({ weight_lb, why }) =>
+      why ? [`${weight(weight_lb)}: ${why.replace(/-(?=\d)/g, "\u2212")}`] : [],
+    ),
+    ...limitNotes(ladder, weight),
     ...ladder.rungs.flatMap(({ weight_lb, caution }) =>
       caution ? [`${weight(weight_lb)}: ${caution}`] : [],
     ),
@@ -142,7 +146,7 @@ function Rungs({ ladder }: { ladder: Ladder }) {
               <th scope="col">Low RG {unit("rg")}</th>
               <th scope="col">Middle RG {unit("rg")}</th>
               <th scope="col">High RG {unit("rg")}</th>
-              <th scope="col">Differential {unit("rg")}</th>
+              <th scope="col">Differ&shy;ential {unit("rg")}</th>
               <th scope="col">Top weight {unit("imbalance")}</th>
             </tr>
           </thead>
@@ -166,8 +170,8 @@ function Rungs({ ladder }: { ladder: Ladder }) {
                     <td>{number(rung.top_weight_oz ?? 0, "imbalance", units)}</td>
                   </>
                 ) : (
-                  <td class="why" colSpan={5}>
-                    {rung.why?.replace(/-(?=\d)/g, "\u2212")}
+                  <td class="rung-why" colSpan={5}>
+                    cannot be made so: see below.
                   </td>
                 )}
               </tr>
@@ -178,7 +182,7 @@ function Rungs({ ladder }: { ladder: Ladder }) {
       <WeightChart ladder={ladder} />
       <RungCards ladder={ladder} weight={weight} />
       {notes.length > 0 && (
-        <ul class="plain">
+        <ul class="plain weight-line-notes">
           {notes.map((note) => (
             <li key={note}>{note}</li>
           ))}

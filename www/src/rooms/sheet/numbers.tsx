@@ -1,6 +1,6 @@
 import { ASYMMETRIC_SHARE, DIFFERENTIAL, RG } from "../../limits";
 import type { Units } from "../../store";
-import type { Cover, Weighed } from "../../types";
+import type { Cover, Drilled, Weighed } from "../../types";
 import { change, type Quantity, reading } from "../../units";
 import { bandOf } from "../scale/verdict";
 import { type Told, useCover } from "./told";
@@ -18,6 +18,7 @@ interface Row {
 
 interface Measured {
   weighed: Weighed;
+  drilled: Drilled | null;
   cover: Cover;
 }
 
@@ -55,10 +56,10 @@ const ROWS: Row[] = [
         : "Symmetric.*",
   },
   {
-    name: "Top weight",
+    name: "Top weight, undrilled",
     quantity: "imbalance",
-    of: ({ weighed }) => weighed.top_weight_oz,
-    says: "How far its balance lies towards the pin.",
+    of: ({ weighed, drilled }) => (drilled?.before ?? weighed).top_weight_oz,
+    says: "How far its balance lies towards the pin before any hole.",
   },
   {
     name: "Cover, thinnest",
@@ -72,7 +73,7 @@ const ROWS: Row[] = [
 /** The numbers with what they mean; of two balls, side by side with the difference. */
 export function Numbers({ balls, units }: { balls: Told[]; units: Units }) {
   const two = balls.length > 1;
-  const measured = balls.map((told) => ({ weighed: told.weighed, cover: useCover(told) }));
+  const measured = balls.map((told) => ({ ...told, cover: useCover(told) }));
   return (
     <table class="sheet-numbers">
       <caption class="visually-hidden">The ball in numbers</caption>

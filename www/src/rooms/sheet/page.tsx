@@ -3,6 +3,7 @@ import { groundOf } from "../../draw/ground";
 import { LaneDrawing } from "../../draw/lane";
 import { place } from "../../draw/lane-frame";
 import { LayoutDrawing } from "../../draw/layout";
+import { useSize } from "../../draw/use-size";
 import { type Shot, type Units, useStore } from "../../store";
 import type { Drilled, Ladder } from "../../types";
 import { whatHappened } from "../lane/sentence";
@@ -12,16 +13,16 @@ import { Links } from "./links";
 import { Numbers } from "./numbers";
 import type { Paper } from "./paper";
 import { type Told, useMiddle } from "./told";
-import { Weights } from "./weights";
-import { drillingWords, releaseWords, shorten } from "./words";
+import { BothWeights, Weights } from "./weights";
+import { balanceWords, drillingWords, releaseWords, shorten } from "./words";
 
 export interface PageProps {
   bench: Told & { shot: Shot };
   other: Told | null;
   /** What the other is called: on the shelf a ball may have another name than its own. */
   otherName: string;
-  /** The ball on the bench at other weights; undefined where they are not asked for or cannot be had. */
-  ladder: Ladder | null | undefined;
+  /** Each ball at other weights, null while worked out; undefined where one cannot be had. */
+  ladders: (Ladder | null)[] | undefined;
   /** Why this one, or which of the two. */
   lines: string[];
   paper: Paper;
@@ -35,18 +36,17 @@ const MOST_NAMES = 48;
 const MOST_NOTE = 200;
 
 /** The page as it is printed, and shown on the screen. */
-export function Page({ bench, other, otherName, ladder, lines, paper, bowler, date }: PageProps) {
+export function Page({ bench, other, otherName, ladders, lines, paper, bowler, date }: PageProps) {
   const { wasm, view } = useStore();
   const { units } = view.value;
   const { shot, file, drilled } = bench;
-  const laid = other ? null : drilled;
   const balls = other ? [bench, other] : [bench];
   return (
     <article
       class="sheet-page"
       data-paper={paper}
       data-balls={balls.length}
-      data-laid={laid ? "" : undefined}
+      data-laid={drilled ? "" : undefined}
       aria-labelledby="sheet-title"
     >
       <header class="sheet-head">
@@ -77,8 +77,15 @@ export function Page({ bench, other, otherName, ladder, lines, paper, bowler, da
         {balls.map((told, n) => (
           <Cut key={n} letter={other ? letter(n) : null} told={told} units={units} />
         ))}
-        {laid && <Laid told={bench} drilled={laid} shot={shot} units={units} />}
+        {drilled && <Laid told={bench} other={other} drilled={drilled} shot={shot} units={units} />}
         <Numbers key={balls.length} balls={balls} units={units} />
+        {other && drilled && (
+          <p class="sheet-small sheet-balance">
+            {balls
+              .map(({ drilled }, n) => drilled && `${letter(n)}: ${balanceWords(drilled.statics, units)}`)
+              .join(" ")}
+          </p>
+        )}
       </section>
       <section class="sheet-shot" aria-labelledby="sheet-shot">
         <h4 id="sheet-shot">On the lane</h4>
@@ -90,7 +97,7 @@ export function Page({ bench, other, otherName, ladder, lines, paper, bowler, da
             told={told}
             shot={shot}
             units={units}
-            height_px={other ? 94 : paper === "A4" ? 150 : 122}
+            height_px={laneHeight(balls.length, drilled !== null, paper)}
           />
         ))}
       </section>
@@ -103,13 +110,22 @@ export function Page({ bench, other, otherName, ladder, lines, paper, bowler, da
             ))}
           </ul>
         </section>
-        {ladder !== undefined && <Weights told={bench} ladder={ladder} units={units} />}
+        {ladders &&
+          (other ? (
+            <BothWeights ladders={ladders} drilled={drilled !== null} units={units} />
+          ) : (
+            <Weights told={bench} ladder={ladders[0] ?? null} units={units} />
+          ))}
         <Links balls={balls} shot={shot} />
       </div>
       <Cautions balls={balls} units={units} />
     </article>
   );
 }
+
+/** The drawings take less where there is more to say. */
+const laneHeight = (balls: number, drilled: boolean, paper: Paper): number =>
+  balls === 1 ? (paper === "A4" ? 150 : 122) : paper === "A4" ? (drilled ? 80 : 88) : drilled ? 62 : 76;
 
 const letter = (n: number): string => "AB"[n] ?? "";
 
@@ -137,13 +153,18 @@ function Cut({ told, letter, units }: { told: Told; letter: string | null; units
 
 interface LaidProps {
   told: Told;
+  /** Drilled alike. */
+  other: Told | null;
   drilled: Drilled;
   shot: Shot;
   units: Units;
 }
 
 /** The layout on the ball, and what its holes did. */
-function Laid({ told, drilled, shot, units }: LaidProps) {
+function Laid({ told, other, drilled, shot, units }: LaidProps) {
+  const said = other
+    ? ["A and B drilled alike; seen at the grip, fingers up."]
+    : drillingWords(drilled, units);
   return (
     <figure class="sheet-laid">
       <LayoutDrawing
@@ -155,10 +176,13 @@ function Laid({ told, drilled, shot, units }: LaidProps) {
         size_px={260}
         units={units}
       />
-      <figcaption class="sheet-small">{drillingWords(drilled, units).join(" ")}</figcaption>
+      <figcaption class="sheet-small">{said.join(" ")}</figcaption>
     </figure>
   );
 }
+
+/** Narrower than this the lane's words would be too small to read. */
+const WIDE_PX = 560;
 
 interface LaneProps {
   told: Told;
@@ -172,20 +196,22 @@ interface LaneProps {
 function Lane({ told, shot, letter, units, height_px }: LaneProps) {
   const { wasm } = useStore();
   const said = whatHappened(told.roll, shot.hand, units);
+  const [box, size] = useSize<HTMLElement>();
+  // On a narrow screen it is laid out anew, no less of it; on paper as on a wide one.
+  const narrow = size !== null && size.width_px > 0 && size.width_px < WIDE_PX;
   return (
     <figure class="sheet-lane">
       <figcaption>
         {letter && <b>{letter}: </b>}
         {said}
       </figcaption>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard. */}
-      <section class="sheet-lane-place" tabIndex={0} aria-label={letter ? `Lane of ${letter}` : "Lane"}>
+      <section class="sheet-lane-place" ref={box} aria-label={letter ? `Lane of ${letter}` : "Lane"}>
         <LaneDrawing
           id={`sheet-lane-${letter ?? "A"}`}
           roll={told.roll}
           hand={shot.hand}
           ground={groundOf(wasm, shot.lane)}
-          place={place(700, height_px)}
+          place={narrow ? place(Math.max(size.width_px, 260), 120) : place(700, height_px)}
           t_s={null}
           metric={units === "metric"}
           title="The lane from above"

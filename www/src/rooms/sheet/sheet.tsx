@@ -1,7 +1,8 @@
 import "./sheet.css";
-import { useSignal } from "@preact/signals";
+import { type Signal, useSignal, useSignalEffect } from "@preact/signals";
 import { Said } from "../../parts/said";
 import { isProblem, useStore } from "../../store";
+import type { BallFile } from "../../types";
 import { sentenceIn } from "../../units";
 import { partNames } from "../saw/parts";
 import { type Item, type Items, useItems } from "../shelf/items";
@@ -15,17 +16,20 @@ export function Sheet() {
   const store = useStore();
   const bench = useBench();
   const { units } = store.view.value;
-  const bowler = useSignal("");
-  const date = useSignal(new Date().toLocaleDateString("en-GB", { dateStyle: "long" }));
+  const bowler = useTyped("bowler", "");
+  const date = useTyped("date", new Date().toLocaleDateString("en-GB", { dateStyle: "long" }));
   const paper = useSignal<Paper>(usualPaper());
   const items = useItems();
   const wanted = useSignal("");
   const against = [...items.shelf, ...items.house].find(({ id }) => id === wanted.value);
   const part = useSignal(1);
+  const partOther = useSignal(1);
   const other = useOther(against?.shot.ball ?? null, bench.shot);
-  const changed = part.value <= bench.file.pieces.length ? part.value : 0;
-  const ladder = useLadder(bench.file, against ? null : changed);
+  const changed = changedIn(bench.file, part.value);
   const rival = other && !isProblem(other) ? other : null;
+  const ladder = useLadder(bench.file, changed);
+  const otherLadder = useLadder(rival?.file ?? null, changedIn(rival?.file, partOther.value));
+  const asked = rival ? [ladder, otherLadder] : [ladder];
   const plain = usePlain(bench, bench.shot);
   const why = useWhy(
     rival ?? plain ?? bench,
@@ -80,28 +84,22 @@ export function Sheet() {
           </select>
         </label>
         <Against items={items} chosen={against?.id ?? ""} choose={(id) => (wanted.value = id)} />
-        {!against && (
-          <label>
-            Other weights by
-            <select
-              value={changed}
-              onChange={(event) => {
-                part.value = Number(event.currentTarget.value);
-              }}
-            >
-              {partNames({ made: bench.file }).map((name, n) => (
-                <option key={n} value={n}>
-                  the density of {name}
-                </option>
-              ))}
-            </select>
-          </label>
-        )}
-        <button type="button" disabled={ladder.pending || why.pending} onClick={() => print()}>
+        <WeightsBy
+          label={rival ? "A at other weights by" : "Other weights by"}
+          file={bench.file}
+          part={part}
+        />
+        {rival && <WeightsBy label="B at other weights by" file={rival.file} part={partOther} />}
+        <button
+          type="button"
+          disabled={asked.some(({ pending }) => pending) || why.pending}
+          onClick={() => print()}
+        >
           Print…
         </button>
         <p class="hint">
-          Name and date stay on this page: they are neither kept nor in the link. For a PDF, print to a file.
+          Name and date stay in this tab until it is closed: they are not in the link. For a PDF, print to a
+          file.
           {/^(localhost|127\.|\[::1\])/.test(location.hostname) &&
             " This page comes from this computer itself, so the code opens nowhere else."}
         </p>
@@ -120,7 +118,9 @@ export function Sheet() {
         bench={bench}
         other={rival}
         otherName={against?.name ?? ""}
-        ladder={ladder.found || ladder.pending ? ladder.found : undefined}
+        ladders={
+          asked.every(({ found, pending }) => found || pending) ? asked.map(({ found }) => found) : undefined
+        }
         lines={lines}
         paper={paper.value}
         bowler={bowler.value}
@@ -128,6 +128,53 @@ export function Sheet() {
       />
     </div>
   );
+}
+
+/** The part in hand, or the cover where a ball has no such part. */
+const changedIn = (file: BallFile | undefined, part: number): number =>
+  file && part <= file.pieces.length ? part : 0;
+
+/** Which part makes a ball lighter or heavier. */
+function WeightsBy({ label, file, part }: { label: string; file: BallFile; part: Signal<number> }) {
+  return (
+    <label>
+      {label}
+      <select
+        value={changedIn(file, part.value)}
+        onChange={(event) => {
+          part.value = Number(event.currentTarget.value);
+        }}
+      >
+        {partNames({ made: file }).map((name, n) => (
+          <option key={n} value={n}>
+            the density of {name}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+/** What was typed, until the tab is closed: a reload leaves it. */
+function useTyped(name: string, first: string): Signal<string> {
+  const typed = useSignal(remembered(name) ?? first);
+  useSignalEffect(() => {
+    if (typed.value === first) return;
+    try {
+      sessionStorage.setItem(`pithball.sheet.${name}`, typed.value);
+    } catch {
+      // A browser that keeps nothing: it stays as long as the page.
+    }
+  });
+  return typed;
+}
+
+function remembered(name: string): string | null {
+  try {
+    return sessionStorage.getItem(`pithball.sheet.${name}`);
+  } catch {
+    return null;
+  }
 }
 
 interface AgainstProps {

@@ -105,10 +105,10 @@ function plainBall({ file, weighed }: Told): BallFile {
   };
 }
 
-/** The ball at other weights by the density of one part; null until it is worked out, or where it cannot be. */
-export function useLadder(file: BallFile, part: number | null): Asked<Ladder> {
+/** A ball at other weights by the density of one part; null until it is worked out, or where it cannot be. */
+export function useLadder(file: BallFile | null, part: number): Asked<Ladder> {
   const asked = useMemo(
-    () => (part === null ? null : { ball: file, parts: [part], by_size: false }),
+    () => (file === null ? null : { ball: file, parts: [part], by_size: false }),
     [file, part],
   );
   return useAsked("ladder", asked);

@@ -1,7 +1,7 @@
 import type { Units } from "../../store";
 import type { Ladder } from "../../types";
 import { digits, measure, number, reading } from "../../units";
-import { materialNotes } from "../scale/material-notes";
+import { limitNotes, materialNotes } from "../scale/material-notes";
 import type { Told } from "./told";
 
 interface WeightsProps {
@@ -18,6 +18,7 @@ export function Weights({ told, ladder, units }: WeightsProps) {
     units === "trade" ? `${digits(lb, 0)}\u00a0lb` : reading(lb, "weight", units);
   const unit = measure("rg", units).unit;
   const notes = [
+    ...limitNotes(ladder, weight),
     ...ladder.rungs.flatMap(({ weight_lb, caution }) =>
       caution ? [`${weight(weight_lb)}: ${caution}`] : [],
     ),
@@ -54,6 +55,79 @@ export function Weights({ told, ladder, units }: WeightsProps) {
               )}
             </tr>
           ))}
+        </tbody>
+      </table>
+      {notes.map((note) => (
+        <p key={note} class="sheet-small">
+          {note}
+        </p>
+      ))}
+    </section>
+  );
+}
+
+interface BothWeightsProps {
+  /** A's and B's; null while one is worked out. */
+  ladders: (Ladder | null)[];
+  drilled: boolean;
+  units: Units;
+}
+
+/** Two balls at other weights side by side. */
+export function BothWeights({ ladders, drilled, units }: BothWeightsProps) {
+  const [a, b] = ladders;
+  if (!a || !b) return <p class="sheet-weights">Working out the other weights …</p>;
+  const weight = (lb: number) =>
+    units === "trade" ? `${digits(lb, 0)}\u00a0lb` : reading(lb, "weight", units);
+  const unit = measure("rg", units).unit;
+  const made = (n: number) => a.rungs[n]?.feasible || b.rungs[n]?.feasible;
+  const neither = a.rungs.filter((_, n) => !made(n)).map(({ weight_lb }) => weight(weight_lb));
+  const notes = [
+    ...(neither.length > 0 ? [`${neither.join(", ")}: neither can be made so.`] : []),
+    ...[a, b].flatMap((ladder, n) => limitNotes(ladder, weight).map((note) => `${"AB"[n]} at ${note}`)),
+  ];
+  return (
+    <section class="sheet-weights" aria-labelledby="sheet-weights">
+      <h4 id="sheet-weights">At other weights</h4>
+      <table>
+        <caption>
+          By the density of {a.parts.join(" and ")} in A, of {b.parts.join(" and ")} in B
+          {drilled && ", before drilling"}
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Weight</th>
+            {["A", "B"].flatMap((letter) => [
+              <th scope="col" key={`${letter} rg`}>
+                {letter}: RG, {unit}
+              </th>,
+              <th scope="col" key={`${letter} diff`}>
+                Diff., {unit}
+              </th>,
+            ])}
+          </tr>
+        </thead>
+        <tbody>
+          {a.rungs.map(
+            (rung, n) =>
+              made(n) && (
+                <tr key={rung.weight_lb}>
+                  <th scope="row">{weight(rung.weight_lb)}</th>
+                  {[rung, b.rungs[n]].map((one, n) =>
+                    one?.feasible && one.rg_in ? (
+                      [
+                        <td key={`${n} rg`}>{number(one.rg_in.low, "rg", units)}</td>,
+                        <td key={`${n} diff`}>{number(one.differential_in ?? 0, "rg", units)}</td>,
+                      ]
+                    ) : (
+                      <td key={n} colSpan={2}>
+                        cannot be made so
+                      </td>
+                    ),
+                  )}
+                </tr>
+              ),
+          )}
         </tbody>
       </table>
       {notes.map((note) => (

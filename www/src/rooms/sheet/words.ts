@@ -58,14 +58,19 @@ export function drillingWords(
   { marks, change: { drilled_out_oz }, before, after, statics }: Drilled,
   units: Units,
 ): string[] {
-  const side = (oz: number, more: string, less: string) =>
-    `${oz < 0 ? less : more} ${reading(Math.abs(oz), "imbalance", units)}`;
   return [
     "Seen at the grip, fingers up; dashed: the vertical axis line.",
     `The pin is ${reading(marks.pin_to_grip_centre_in, "size", units)} from the grip centre and ${reading(Math.abs(marks.pin_to_val_in), "size", units)} from that line.`,
     `The drill takes out ${reading(drilled_out_oz, "imbalance", units)}: differential ${number(before.differential_in, "rg", units)} before, ${reading(after.differential_in, "rg", units)} after.`,
-    `Balance now: ${side(statics.top_oz, "top", "bottom")}, ${side(statics.finger_oz, "finger", "thumb")}, ${side(statics.side_oz, "positive side", "negative side")}.`,
+    balanceWords(statics, units),
   ];
+}
+
+/** How a drilled ball hangs about its grip. */
+export function balanceWords({ top_oz, finger_oz, side_oz }: Drilled["statics"], units: Units): string {
+  const side = (oz: number, more: string, less: string) =>
+    `${oz < 0 ? less : more} ${reading(Math.abs(oz), "imbalance", units)}`;
+  return `Static balance over the grip: ${side(top_oz, "top", "bottom")}, ${side(finger_oz, "finger", "thumb")}, ${side(side_oz, "positive side", "negative side")}.`;
 }
 
 /** What one ball does for this release; `why` tells what its core adds. */
@@ -118,7 +123,9 @@ function rolling({ summary }: Roll, units: Units): string {
 /** Two balls, the same release; `why` tells what makes the difference. */
 export function whyEither(a: Told, b: Told, why: string, units: Units): string[] {
   return [
-    "Both with the same release, layout and lane.",
+    a.drilled
+      ? "Both drilled alike for this hand, with the same release and lane."
+      : "Both with the same release, layout and lane.",
     why,
     phases(a, b, units),
     numbers(a, b, units),

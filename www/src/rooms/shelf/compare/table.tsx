@@ -35,7 +35,32 @@ const BALL: Row[] = [
     ({ intermediate_differential_in }) => intermediate_differential_in,
   ),
   ball(<Term word="CG">CG off the centre</Term>, "rg", ({ cg_in }) => Math.hypot(...cg_in)),
-  ball(<Term word="top weight">Top weight</Term>, "imbalance", ({ top_weight_oz }) => top_weight_oz),
+  {
+    label: (
+      <>
+        <Term word="top weight">Top weight</Term>, undrilled
+      </>
+    ),
+    quantity: "imbalance",
+    of: ({ found }) => (found.drilled?.before ?? found.weighed).top_weight_oz,
+  },
+];
+
+const balance = (label: ComponentChildren, key: "top_oz" | "finger_oz" | "side_oz"): Row => ({
+  label,
+  quantity: "imbalance",
+  of: ({ found }) => found.drilled?.statics[key] ?? null,
+});
+/** Told where any of the balls is drilled for a hand. */
+const BALANCE: Row[] = [
+  balance(
+    <>
+      <Term word="static balance">Static balance</Term> over the grip: top, bottom below 0
+    </>,
+    "top_oz",
+  ),
+  balance("Static balance: finger, thumb below 0", "finger_oz"),
+  balance("Static balance: positive side", "side_oz"),
 ];
 
 const SHOT: Row[] = [
@@ -69,7 +94,11 @@ const SHOT: Row[] = [
 
 export function BallTable({ all }: { all: Compared[] }) {
   return (
-    <Table caption="The balls in numbers" rows={BALL} all={all}>
+    <Table
+      caption="The balls in numbers"
+      rows={all.some(({ found }) => found.drilled) ? [...BALL, ...BALANCE] : BALL}
+      all={all}
+    >
       <tr>
         <th scope="row">Published limits</th>
         {all.map((one) => (
