@@ -173,7 +173,7 @@ function Laid({ told, other, drilled, shot, units }: LaidProps) {
         hand={shot.hand}
         track={null}
         radius_in={told.file.diameter_in / 2}
-        size_px={260}
+        size_px={other ? 180 : 260}
         units={units}
       />
       <figcaption class="sheet-small">{said.join(" ")}</figcaption>
