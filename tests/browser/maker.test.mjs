@@ -77,6 +77,7 @@ test("balls poured a little off: how many pass, the same for the same seed, othe
     );
   }
   await panel.locator(".histogram", { hasText: "Weight" }).first().getByText("Bars as a table").click();
+  await panel.locator(".histogram").first().locator("tbody td").first().waitFor();
   const bars = await panel.locator(".histogram").first().locator("tbody td:nth-child(3)").allTextContents();
   assert.equal(
     bars.reduce((sum, text) => sum + Number(text.replace(",", "")), 0),
@@ -361,6 +362,68 @@ test("seeking stops at once, fits a narrow screen, and asks for something that m
   }
   await panel.getByText("Nothing is wanted.").waitFor();
   assert.ok(await panel.getByRole("button", { name: "Seek a core" }).isDisabled());
+  await check();
+  await context.close();
+});
+
+test("map: contours, table and words of two controls; a point by keyboard, put on the bench; another control", async () => {
+  const { page, panel, context, check } = await fold("Scale", "Map: RG", {
+    viewport: DESKTOP,
+    template: /nested/,
+  });
+  await panel.getByText("Drawn from 33 by 33 balls.").waitFor();
+  const map = panel.locator("svg.maker-map");
+  const desc = await map.locator("desc").textContent();
+  assert.match(desc, /^Low RG runs from 2\.\d+.in to 2\.\d+.in, differential from/);
+  assert.ok((await panel.locator("figcaption").textContent()).startsWith(desc));
+  assert.ok((await map.locator(".map-rg").count()) > 1);
+  assert.ok((await map.locator(".map-differential").count()) > 1);
+  const cells = await panel.locator("section[aria-label='The map in numbers'] tbody td").allTextContents();
+  assert.equal(cells.length, 81);
+  // The point in hand begins at the ball itself, as near as the map has one.
+  const own = /low RG (\S+)\sin/.exec(await panel.locator(".map-says").textContent())[1];
+  const rg = page.locator(".readout .value").nth(1);
+  assert.ok(Math.abs(Number(own) - Number(await rg.textContent())) <= 0.002, own);
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await panel.scrollIntoViewIfNeeded();
+  await shoot(page, "maker-map");
+
+  // By keyboard to another point: it says what the ball would be, and the bench has it then.
+  const across = panel.getByRole("slider", { name: /^Across/ });
+  await across.focus();
+  for (let n = 0; n < 4; n += 1) await page.keyboard.press("ArrowRight");
+  const said = await panel.locator(".map-says").textContent();
+  const [, there] = /low RG (\S+)\sin/.exec(said);
+  await panel.getByRole("button", { name: "Put this point on the bench" }).click();
+  await page.waitForFunction(
+    (there) => document.querySelectorAll(".readout .value")[1].textContent === there,
+    there,
+  );
+  await page.getByRole("button", { name: "Undo", exact: true }).click();
+
+  // A click moves the point too.
+  await map.click({ position: { x: 40, y: 40 } });
+  await panel.locator(".map-says").filter({ hasNotText: said }).waitFor();
+
+  const up = panel.locator(".map-side select").nth(1);
+  await up.selectOption({ label: "cover: density" });
+  await map.getByText("up: cover: density", { exact: false }).waitFor();
+  await panel.getByRole("textbox", { name: "Up, from" }).fill("9");
+  await panel.locator(".says-wrong").waitFor();
+  await check();
+  await context.close();
+});
+
+test("map fits a narrow screen and speaks metric", async () => {
+  const { page, panel, context, check } = await fold("Scale", "Map: RG", {
+    viewport: NARROW,
+    template: /three-piece/,
+  });
+  await panel.getByText("Drawn from", { exact: false }).waitFor();
+  await page.getByRole("button", { name: "More" }).click();
+  await page.getByLabel("Units").selectOption("metric");
+  await panel.locator("figcaption", { hasText: /Low RG runs from \d\d\.\d+.mm/ }).waitFor();
+  await fits(page);
   await check();
   await context.close();
 });

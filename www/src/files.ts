@@ -1,6 +1,7 @@
 // Opens and saves the files a person keeps: NAME.ball.json, NAME.shot.json,
-// NAME.layout.json and NAME.oil.json.
+// NAME.layout.json, NAME.oil.json, NAME.tolerances.json and NAME.target.json.
 
+import { whole } from "./maker/scatter/tolerances";
 import { layoutOf, withLayout } from "./rooms/bench/grip";
 import { oiled } from "./rooms/lane/oil/presets";
 import { wholeShot } from "./share/link";
@@ -84,6 +85,8 @@ function opener(text: string): (store: Store, text: string, name: string) => str
   if (format.startsWith("pithball.shot")) return openShot;
   if (format.startsWith("pithball.layout")) return openLayout;
   if (format.startsWith("pithball.oil")) return openOil;
+  if (format.startsWith("pithball.tolerances")) return openTolerances;
+  if (format.startsWith("pithball.target")) return openTarget;
   return openBall;
 }
 
@@ -119,4 +122,16 @@ function openLayout(store: Store, text: string, name: string): string {
   const layout = store.wasm.read_layout(text);
   store.editShot((old) => withLayout(old, layout));
   return `Opened ${name}: the ball on the bench is drilled after it.`;
+}
+
+function openTolerances(store: Store, text: string, name: string): string {
+  const { format: _, ...read } = whole(store.wasm.read_tolerances(text));
+  store.look({ tolerances: read });
+  return `Opened ${name}: these are the tolerances, on the Scale.`;
+}
+
+function openTarget(store: Store, text: string, name: string): string {
+  const { format: _, ...read } = store.wasm.read_target(text);
+  store.look({ target: read });
+  return `Opened ${name}: this is what is wanted of a core, on the Bench.`;
 }

@@ -852,6 +852,8 @@ export interface WasmBall {
   ): BallMap["rows"];
   /** The map without its rows. */
   map(x: string, x_range: Float64Array, y: string, y_range: Float64Array, count: number): BallMap;
+  /** The ball's file with two controls at other values. */
+  turned(x: string, x_value: number, y: string, y_value: number): BallFile;
   pour(waste?: number): Poured;
   /** Tolerances to begin with (model choice). */
   usual_tolerances(): TolerancesFile;

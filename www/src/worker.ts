@@ -4,6 +4,7 @@
 // for nothing, so that it starts from a blob, over http as from a file.
 
 import { Ball, initSync, Scatter, Seek, Throws, why } from "../pkg/pithball.js";
+import { flat, type MapSides } from "./maker/map/asked";
 import type {
   Area,
   BallFile,
@@ -113,19 +114,6 @@ interface MapAsked {
   ball: BallFile;
   sides: MapSides;
 }
-export interface MapSides {
-  x: string;
-  x_range: [number, number];
-  y: string;
-  y_range: [number, number];
-  count: number;
-}
-
-/** As the module takes them. */
-export function flat({ x, x_range, y, y_range, count }: MapSides) {
-  return [x, Float64Array.from(x_range), y, Float64Array.from(y_range), count] as const;
-}
-
 export type JobList = typeof JOBS;
 export type JobName = keyof JobList;
 

@@ -225,6 +225,20 @@ impl BallFile {
         Ok(BallMapDoc { ball: self.name.clone(), x: axis(x, &asked[0]), y: axis(y, &asked[1]), rows, limits })
     }
 
+    /// This file with one control at another value, in the control's unit.
+    ///
+    /// # Errors
+    /// At `control` where there is no such control, at `value` where it is no finite number.
+    pub fn turned(&self, control: &str, value: f64) -> Result<Self, Problem> {
+        let own = self.control(control, "control")?;
+        if !value.is_finite() {
+            return Err(Problem::new("value", value.to_string(), "a finite number"));
+        }
+        let recipe = self.recipe();
+        let turned = own.with(&recipe, value * si(own)).unwrap_or(recipe);
+        Ok(self.with_recipe(&turned))
+    }
+
     fn axes(&self, [x, y]: [AxisAsked<'_>; 2]) -> Result<[Control; 2], Problem> {
         let axis = |asked: &AxisAsked<'_>, at: &str| {
             let control = self.control(asked.control, at)?;

@@ -88,3 +88,16 @@ fn what_stands_in_the_way_of_pouring() {
     );
     assert_eq!(heavy.pour(Some(1.0)).expect_err("all is lost").place, "waste");
 }
+
+#[test]
+fn a_control_turned_is_the_file_with_that_number() {
+    let nested = ball("no-4-nested-core");
+    let turned = nested.turned("pieces[1].density_g_cc", 2.25).expect("a control");
+    assert_eq!(turned.pieces[1].density_g_cc, 2.25);
+    assert_eq!(BallFile { pieces: nested.pieces.clone(), ..turned.clone() }, nested);
+    // A factor of 1 changes nothing; the same twice is the file itself.
+    assert_eq!(nested.turned("pieces[1].scale", 1.0).expect("a control"), nested);
+    assert_eq!(turned.turned("pieces[1].density_g_cc", 2.25).expect("a control"), turned);
+    assert_eq!(nested.turned("pieces[9].scale", 1.0).expect_err("no such piece").place, "control");
+    assert_eq!(nested.turned("pieces[1].scale", f64::NAN).expect_err("no number").place, "value");
+}

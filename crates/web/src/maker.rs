@@ -121,6 +121,16 @@ impl Ball {
         to_page(&map)
     }
 
+    /// The ball's file with two controls at other values, a `BallFile`; whether
+    /// it can be made is another question.
+    ///
+    /// # Errors
+    /// A `Problem` at `control` or `value` where there is none such.
+    pub fn turned(&self, x: &str, x_value: f64, y: &str, y_value: f64) -> Result<JsValue, JsValue> {
+        let turned = self.file.turned(x, x_value).and_then(|file| file.turned(y, y_value));
+        to_page(&turned.map_err(thrown)?)
+    }
+
     /// How the ball is poured, a `Poured`; a usual waste (model choice) where it is not given.
     ///
     /// # Errors

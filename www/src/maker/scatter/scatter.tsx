@@ -1,13 +1,12 @@
 // Thousands of balls of one recipe, none poured quite right: how many pass.
 import "../maker.css";
-import { useRef } from "preact/hooks";
-import { download, fileName } from "../../files";
+import { download, fileName, open } from "../../files";
 import { useJobs } from "../../jobs";
 import { BoundedField } from "../../parts/bounded-field";
 import { LazyFold } from "../../parts/lazy-fold";
 import { OpenFile } from "../../parts/open-file";
 import { Working } from "../../parts/working";
-import { isProblem, useStore } from "../../store";
+import { useStore } from "../../store";
 import { useTask } from "../../task";
 import type { BallFile, Scattered, TolerancesFile } from "../../types";
 import { AcceptFields } from "./accept";
@@ -17,7 +16,7 @@ import { ToleranceFields } from "./fields";
 import { Numbers } from "./numbers";
 import { pour } from "./pour";
 import { Shares } from "./shares";
-import { type Tolerances, USUAL_BALLS, useTolerances, whole } from "./tolerances";
+import { type Tolerances, USUAL_BALLS, useTolerances } from "./tolerances";
 
 export function ScatterFold() {
   return (
@@ -137,24 +136,10 @@ function Sample({ tolerances }: { tolerances: Tolerances }) {
 
 function Files({ tolerances }: { tolerances: Tolerances }) {
   const store = useStore();
-  const { file, own, problem, change, usual } = tolerances;
-  const latest = useRef(change);
-  latest.current = change;
-
-  async function open(chosen: File): Promise<void> {
-    try {
-      const { format: _, ...read } = whole(store.wasm.read_tolerances(await chosen.text()));
-      latest.current({ name: undefined, note: undefined, spread: undefined, balls: undefined, ...read });
-      store.notice.value = `Opened ${chosen.name}: these are the tolerances.`;
-    } catch (error) {
-      if (!isProblem(error)) return store.fail(error);
-      store.notice.value = `${chosen.name} was not opened. ${error.message}`;
-    }
-  }
-
+  const { file, own, problem, usual } = tolerances;
   return (
     <p class="maker-buttons">
-      <OpenFile label="Tolerances file" onOpen={([chosen]) => chosen && void open(chosen)}>
+      <OpenFile label="Tolerances file" onOpen={([chosen]) => chosen && void open(store, chosen)}>
         Open tolerances
       </OpenFile>
       <button

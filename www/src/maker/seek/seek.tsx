@@ -1,14 +1,14 @@
 // The other way round: cores that have wanted numbers.
 import "../maker.css";
 import "./seek.css";
-import { useRef, useState } from "preact/hooks";
-import { download, fileName } from "../../files";
+import { useState } from "preact/hooks";
+import { download, fileName, open } from "../../files";
 import { useJobs } from "../../jobs";
 import { BoundedField } from "../../parts/bounded-field";
 import { LazyFold } from "../../parts/lazy-fold";
 import { OpenFile } from "../../parts/open-file";
 import { Working } from "../../parts/working";
-import { isProblem, useStore } from "../../store";
+import { useStore } from "../../store";
 import { useTask } from "../../task";
 import type { Sought } from "../../types";
 import { Cores } from "./cores";
@@ -101,21 +101,6 @@ const soFar = ({ answers, tried }: Sought) =>
 function Files({ target }: { target: Target }) {
   const store = useStore();
   const { file, own, problem, change, usual } = target;
-  const latest = useRef(change);
-  latest.current = change;
-
-  async function open(chosen: File): Promise<void> {
-    try {
-      const { format: _, ...read } = store.wasm.read_target(await chosen.text());
-      const unsaid = { name: undefined, note: undefined, within_limits: undefined, starts: undefined };
-      latest.current({ ...unsaid, ...read });
-      store.notice.value = `Opened ${chosen.name}: this is what is wanted.`;
-    } catch (error) {
-      if (!isProblem(error)) return store.fail(error);
-      store.notice.value = `${chosen.name} was not opened. ${error.message}`;
-    }
-  }
-
   return (
     <>
       <label class="optional-label">
@@ -138,7 +123,7 @@ function Files({ target }: { target: Target }) {
         onChange={(count) => change({ starts: Math.round(count) })}
       />
       <p class="maker-buttons">
-        <OpenFile label="Target file" onOpen={([chosen]) => chosen && void open(chosen)}>
+        <OpenFile label="Target file" onOpen={([chosen]) => chosen && void open(store, chosen)}>
           Open target
         </OpenFile>
         <button

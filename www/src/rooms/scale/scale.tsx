@@ -8,6 +8,7 @@ import {
   USUAL_TOP_WEIGHT_OZ,
   WEIGHT,
 } from "../../limits";
+import { MapFold } from "../../maker/map/map";
 import { PouringFold } from "../../maker/pouring/pouring";
 import { ScatterFold } from "../../maker/scatter/scatter";
 import { Readout } from "../../parts/readout";
@@ -118,6 +119,7 @@ export function Scale() {
       <Published />
       <WeightLine />
       <Durability />
+      <MapFold />
       <ScatterFold />
       <PouringFold />
       <details>

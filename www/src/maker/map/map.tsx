@@ -1,0 +1,279 @@
+// The ball over two of its controls: contours of RG and differential, the limits, the ball itself.
+import "../maker.css";
+import "./map.css";
+import { useEffect, useMemo, useState } from "preact/hooks";
+import { type Jobs, useJobs } from "../../jobs";
+import { NumberField } from "../../parts/field";
+import { LazyFold } from "../../parts/lazy-fold";
+import { Said } from "../../parts/said";
+import { type Units, useStore } from "../../store";
+import type { BallFile, BallMap, Control, Problem } from "../../types";
+import { digits, measure, reading } from "../../units";
+import { useWhenStill } from "../../when-still";
+import { controlName, quantityOf } from "../controls";
+import { flat } from "./asked";
+import { past } from "./judge";
+import { MapPicture } from "./picture";
+import { asked, COARSE, FINE, here, type Side, sideOf, usualSides } from "./sides";
+import { MapTable } from "./table";
+
+/** How long ball and sides must be still before the map is drawn anew, ms. */
+const STILL_MS = 300;
+/** Rows in one task. */
+const TASK = 3;
+
+export function MapFold() {
+  return (
+    <LazyFold class="maker" summary="Map: RG and differential over two controls">
+      <Panel />
+    </LazyFold>
+  );
+}
+
+interface Mapped {
+  sides: [Side, Side];
+  coarse: BallMap["rows"];
+  /** null until it is worked out. */
+  fine: BallMap["rows"] | null;
+  limits: BallMap["limits"];
+}
+
+function Panel() {
+  const store = useStore();
+  const jobs = useJobs();
+  const { base, file } = store.derived.value;
+  const controls = useMemo(() => base.controls(), [base]);
+  const places = controls.map(({ control }) => control).join(" ");
+  // Ranges stay while the ball is edited, and begin anew with another kind of ball.
+  const [chosen, setChosen] = useState<[Side, Side] | null>(null);
+  useEffect(() => setChosen(null), [places]);
+  const sides = chosen ?? usualSides(file, controls);
+  const [mapped, setMapped] = useState<Mapped | null>(null);
+  const [refused, setRefused] = useState<Problem | null>(null);
+  const key = JSON.stringify(sides);
+
+  useEffect(() => {
+    // So that the map does not move under the reader's hand as the ball is edited.
+    if (!chosen && sides) setChosen(sides);
+  }, [key]);
+  useWhenStill(
+    STILL_MS,
+    async (signal) => {
+      if (!sides) return;
+      const { limits } = base.map(...flat(asked(sides, COARSE)));
+      setRefused(null);
+      const coarse = await rowsOf(jobs, file, sides, COARSE, signal);
+      setMapped({ sides, coarse, fine: null, limits });
+      setMapped({ sides, coarse, fine: await rowsOf(jobs, file, sides, FINE, signal), limits });
+    },
+    setRefused,
+    [file, key],
+  );
+
+  if (!sides) return <p>A ball without pieces has nothing to map.</p>;
+  return (
+    <>
+      <SideFields
+        name="Across"
+        side={sides[0]}
+        other={sides[1]}
+        controls={controls}
+        onChange={(x) => setChosen([x, sides[1]])}
+      />
+      <SideFields
+        name="Up"
+        side={sides[1]}
+        other={sides[0]}
+        controls={controls}
+        onChange={(y) => setChosen([sides[0], y])}
+      />
+      {refused && (
+        <p class="says says-wrong" role="status">
+          <Said problem={refused} />
+        </p>
+      )}
+      {mapped ? <Drawn mapped={mapped} file={file} /> : <p role="status">Working it out …</p>}
+    </>
+  );
+}
+
+async function rowsOf(
+  jobs: Jobs,
+  ball: BallFile,
+  sides: [Side, Side],
+  count: number,
+  signal: AbortSignal,
+): Promise<BallMap["rows"]> {
+  const tasks = Array.from({ length: Math.ceil(count / TASK) }, (_, n) => ({
+    ball,
+    sides: asked(sides, count),
+    from: n * TASK,
+    to: Math.min(count, (n + 1) * TASK),
+  }));
+  return (await jobs.all("rows", tasks, { signal })).flat();
+}
+
+interface SideFieldsProps {
+  name: string;
+  side: Side;
+  other: Side;
+  controls: Control[];
+  onChange(side: Side): void;
+}
+
+function SideFields({ name, side, other, controls, onChange }: SideFieldsProps) {
+  const { file } = useStore().derived.value;
+  const quantity = quantityOf(side.control);
+  const [from, to] = side.range;
+  const end = (label: string, value: number, put: (value: number) => [number, number]) => (
+    <NumberField
+      bare
+      label={
+        <>
+          <span class="visually-hidden">{name}, </span>
+          {label}
+        </>
+      }
+      value={value}
+      quantity={quantity}
+      min={0}
+      max={1}
+      step={(to - from) / 20 || 0.01}
+      onChange={(value) => onChange({ ...side, range: put(value) })}
+    />
+  );
+  return (
+    <div class="map-side">
+      <label class="line">
+        <span class="field-label">{name}</span>
+        <select
+          value={side.control.control}
+          onChange={(event) => {
+            const control = controls.find(({ control }) => control === event.currentTarget.value);
+            if (control) onChange(sideOf(file, control));
+          }}
+        >
+          {controls
+            .filter(({ control }) => control !== other.control.control)
+            .map((control) => (
+              <option key={control.control} value={control.control}>
+                {controlName(control)}
+              </option>
+            ))}
+        </select>
+      </label>
+      <div class="map-ends">
+        {end("from", from, (value) => [value, to])}
+        {end("to", to, (value) => [from, value])}
+      </div>
+    </div>
+  );
+}
+
+function Drawn({ mapped, file }: { mapped: Mapped; file: BallFile }) {
+  const store = useStore();
+  const { units } = store.view.value;
+  const { sides, coarse, fine, limits } = mapped;
+  const rows = fine ?? coarse;
+  const last = rows.length - 1;
+  const own = here(file, sides);
+  const [picked, setPicked] = useState<[number, number] | null>(null);
+  const part = (value: number) => Math.round(Math.min(1, Math.max(0, value)) * last) / last;
+  const [px, py] = picked ?? own;
+  const point: [number, number] = [part(px), part(py)];
+  const figures = rows[Math.round(point[1] * last)]?.[Math.round(point[0] * last)] ?? null;
+  const valueOn = ({ range: [from, to] }: Side, part: number) => from + (to - from) * part;
+  const say = (side: Side, part: number) => {
+    const quantity = quantityOf(side.control);
+    const { factor, unit } = measure(quantity, units);
+    return `${digits(valueOn(side, part) * factor, 3)}${unit ? `\u00a0${unit}` : " times"}`;
+  };
+  const desc = mapSays(rows, limits, units);
+  return (
+    <>
+      <figure class="map-figure">
+        <MapPicture
+          sides={sides}
+          rows={rows}
+          limits={limits}
+          here={own}
+          point={point}
+          desc={desc}
+          onPoint={setPicked}
+        />
+        <figcaption class="readout-says">
+          {desc} Solid lines: low RG; dashed: differential ({measure("rg", units).unit}). Cross: the ball as
+          it is; ring: the point below. Hatched: outside the published limits; crossed: cannot be made.
+        </figcaption>
+      </figure>
+      <p class="readout-says" role="status">
+        {fine
+          ? `Drawn from ${FINE} by ${FINE} balls.`
+          : `Drawn from ${COARSE} by ${COARSE} balls; a finer map follows …`}
+      </p>
+      <fieldset class="map-pick">
+        <legend>A point of the map</legend>
+        {sides.map((side, n) => (
+          <label key={side.control.control}>
+            {n === 0 ? "Across" : "Up"}: {controlName(side.control)}, {say(side, point[n] ?? 0)}
+            <input
+              type="range"
+              min={0}
+              max={last}
+              step={1}
+              value={Math.round((point[n] ?? 0) * last)}
+              aria-valuetext={say(side, point[n] ?? 0)}
+              onInput={(event) => {
+                const value = Number(event.currentTarget.value) / last;
+                setPicked(n === 0 ? [value, point[1]] : [point[0], value]);
+              }}
+            />
+          </label>
+        ))}
+        <p class="map-says" aria-live="polite">
+          {figures
+            ? `There: low RG ${reading(figures.low_rg_in, "rg", units)}, differential ${reading(figures.differential_in, "rg", units)}, weight ${reading(figures.weight_lb, "weight", units)}${past(figures, limits) > 0 ? ", outside the published limits" : ""}.`
+            : "There the ball cannot be made."}
+        </p>
+        <button
+          type="button"
+          disabled={figures === null}
+          onClick={() => {
+            const [x, y] = sides;
+            const { base } = store.derived.value;
+            const ball = base.turned(
+              x.control.control,
+              valueOn(x, point[0]),
+              y.control.control,
+              valueOn(y, point[1]),
+            );
+            store.replace({ ball });
+            store.notice.value = "That point is on the bench. Undo brings back what was there.";
+          }}
+        >
+          Put this point on the bench
+        </button>
+      </fieldset>
+      <MapTable sides={sides} rows={coarse} limits={limits} />
+    </>
+  );
+}
+
+/** What the map shows, in words. */
+function mapSays(rows: BallMap["rows"], limits: BallMap["limits"], units: Units): string {
+  const all = rows.flat();
+  const made = all.filter((figures) => figures !== null);
+  if (made.length === 0) return "No ball of this map can be made.";
+  const span = (key: "low_rg_in" | "differential_in") => {
+    const values = made.map((figures) => figures[key]);
+    return `from ${reading(Math.min(...values), "rg", units)} to ${reading(Math.max(...values), "rg", units)}`;
+  };
+  const share = (count: number) => `${Math.round((100 * count) / all.length)}%`;
+  const outside = made.filter((figures) => past(figures, limits) > 0).length;
+  const lost = all.length - made.length;
+  return (
+    `Low RG runs ${span("low_rg_in")}, differential ${span("differential_in")}; ` +
+    `${outside === 0 ? "all of it keeps" : `${share(outside)} of the map is outside`} the published limits` +
+    `${lost > 0 ? `, ${share(lost)} cannot be made` : ""}.`
+  );
+}
