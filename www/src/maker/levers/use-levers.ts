@@ -22,12 +22,15 @@ export interface Levered {
 export function useWorkedOut(): Levered | null {
   const store = useStore();
   const jobs = useJobs();
-  const { file, base } = store.derived.value;
+  const { file } = store.derived.value;
   const [found, setFound] = useState<Levered | null>(null);
   useWhenStill(
     STILL_MS,
     async (signal) => {
-      const count = base.controls().length;
+      const now = store.derived.value;
+      // An edit may be settled and not yet drawn: the ball drawn last is gone then.
+      if (now.file !== file) return;
+      const count = now.base.controls().length;
       const tasks = Array.from({ length: Math.ceil(count / TASK) }, (_, n) => ({
         ball: file,
         from: n * TASK,

@@ -59,8 +59,10 @@ function Panel() {
   useWhenStill(
     STILL_MS,
     async (signal) => {
-      if (!sides) return;
-      const { limits } = base.map(...flat(asked(sides, COARSE)));
+      const now = store.derived.value;
+      // An edit may be settled and not yet drawn: the ball drawn last is gone then.
+      if (!sides || now.file !== file) return;
+      const { limits } = now.base.map(...flat(asked(sides, COARSE)));
       setRefused(null);
       const coarse = await rowsOf(jobs, file, sides, COARSE, signal);
       setMapped({ sides, coarse, fine: null, limits });
