@@ -126,6 +126,7 @@ const SHORT: &str = "the ball does not reach the pins";
 /// Every figure there is.
 pub const FIGURES: &[Figure] = &[
     weighed!("weight_lb", "the weight of the ball", Weight, |w| w.weight_lb),
+    weighed!("weight_oz", "the weight of the ball in ounces", Imbalance, |w| w.mass_kg / physics::units::KG_PER_OZ),
     weighed!("rg_in", "the RG", Rg, |w| w.rg_in.low),
     weighed!("rg_middle_in", "the middle RG", Rg, |w| w.rg_in.middle),
     weighed!("rg_high_in", "the high RG", Rg, |w| w.rg_in.high),
@@ -239,6 +240,9 @@ pub const FIGURES: &[Figure] = &[
     Figure::new("oil_volume_ml", "the volume of the oil", Quantity::Oil, |bench| Ok(oil(bench)?.volume_ml)),
     Figure::new("exit_rule_board", "the exit board by the rule of thumb", Quantity::Board, |bench| {
         Ok(oil(bench)?.length_ft - EXIT_RULE)
+    }),
+    Figure::new("pours", "the number of pours", Quantity::Count, |bench| {
+        bench.ball().pour(None).map(|poured| poured.pours.len() as f64).map_err(|problem| problem.message)
     }),
     Figure::new("cost_index", "the cost index", Quantity::Ratio, |bench| {
         bench.ball().pour(None).map(|poured| poured.cost_index).map_err(|problem| problem.message)

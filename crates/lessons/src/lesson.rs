@@ -168,7 +168,7 @@ impl Reader<'_> {
 
     /// A name that expressions can tell from every other.
     fn name(&mut self, name: &str, place: &str) {
-        const TAKEN: [&str; 9] = ["start", "ball", "shot", "and", "or", "not", "abs", "min", "max"];
+        const TAKEN: [&str; 10] = ["start", "ball", "shot", "and", "or", "not", "abs", "min", "max", "power"];
         let plain = name.starts_with(|c: char| c.is_ascii_lowercase())
             && name.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '_');
         let taken = TAKEN.contains(&name)
@@ -351,7 +351,7 @@ impl Reader<'_> {
 }
 
 /// Stands where an expression could not be read.
-const NOTHING: Expr = Expr { kind: crate::expr::ExprKind::Number(0.0), of: Type::Number(Quantity::Count) };
+const NOTHING: Expr = Expr { kind: crate::expr::ExprKind::Number(0.0, 0), of: Type::Number(Quantity::Count) };
 
 /// What a drawn path is asked for.
 const LOCALS: [(&str, Quantity); 5] = [

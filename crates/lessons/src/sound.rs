@@ -95,9 +95,11 @@ impl Proof<'_> {
             }
         };
         let stage = lesson.stages.get(n)?;
-        self.values(&format!("{place}.text"), stage.text.values(), &start, &start);
+        let before = lesson.before(n, &start).ok()?;
+        self.values(&format!("{place}.text"), stage.text.values(), before, &start);
         for (k, watched) in stage.watch.iter().enumerate() {
-            self.values(&format!("{place}.watch[{k}]"), [watched], &start, &start);
+            self.values(&format!("{place}.watch[{k}]"), [watched], before, &start);
+            self.values(&format!("{place}.watch[{k}]"), [watched], before, before);
         }
         for (k, free) in stage.free.iter().flatten().enumerate() {
             let known = free.numbered(start.doc()).is_some_and(|way| reachable(&way, &start) || reachable(&way, &end));

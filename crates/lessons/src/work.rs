@@ -216,6 +216,7 @@ impl Lesson {
     /// A step that is not there.
     pub fn shown(&self, step: usize, start: &Bench, now: &Bench) -> Result<ShownDoc, Problem> {
         let none = BTreeMap::new();
+        let start = self.before(step, start)?;
         let scene = self.scene(start, now, &none);
         let before = self.scene(start, start, &none);
         let stage = self.stage(step)?;
@@ -328,6 +329,15 @@ impl Lesson {
             (Task::Look | Task::Reach { .. }, _) => return Err(refused("an answer", "none: the step asks nothing")),
         };
         Ok(AnsweredDoc { outcome, say, truth, doc: after.doc().clone() })
+    }
+
+    /// What `start` means in a step: the bench as it opened; where one only
+    /// looks back, the lesson's own.
+    pub(crate) fn before<'a>(&'a self, step: usize, start: &'a Bench) -> Result<&'a Bench, Problem> {
+        Ok(match self.step(step)?.kind {
+            Kind::Observe | Kind::Explain => &self.start,
+            Kind::Explore | Kind::Predict(_) | Kind::Do(_) => start,
+        })
     }
 
     pub(crate) fn stage(&self, step: usize) -> Result<&crate::lesson::Stage, Problem> {

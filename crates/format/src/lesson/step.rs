@@ -16,7 +16,8 @@ pub struct Step {
     pub id: String,
     /// The heading.
     pub title: String,
-    /// The prose: Markdown with values.
+    /// The prose: Markdown with values. `start` is the bench as the step opened;
+    /// in `observe` and `explain`, which look back, as the lesson opened.
     pub text: String,
     /// The rooms that are shown; all where it is left out.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -25,7 +26,7 @@ pub struct Step {
     /// others lie below; all where it is left out, none where it is empty.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub free: Option<Vec<String>>,
-    /// Values to set beside their first ones, as expressions.
+    /// Values to set beside what they were at `start`, as expressions.
     #[serde(skip_serializing_if = "Vec::is_empty", default)]
     pub watch: Vec<String>,
     /// What the bench holds as the step opens, as it differs from the lesson's

@@ -54,7 +54,7 @@ impl Scene<'_> {
 
     pub(crate) fn number(&self, expr: &Expr) -> Found<f64> {
         match &expr.kind {
-            ExprKind::Number(number) => Ok(*number),
+            ExprKind::Number(number, _) => Ok(*number),
             ExprKind::Figure { state, figure, at } => {
                 let bench = self.bench(state.as_deref());
                 match at {
@@ -83,15 +83,30 @@ impl Scene<'_> {
                     Function::Abs => fold(f64::min).abs(),
                     Function::Min => fold(f64::min),
                     Function::Max => fold(f64::max),
+                    // The same bits natively and in WebAssembly.
+                    Function::Power => match values.as_slice() {
+                        [base, exponent] => finite(libm::pow(*base, *exponent))?,
+                        _ => return Err("this is no number".to_owned()),
+                    },
                 })
             }
             ExprKind::Not(_) => Err("this is no number".to_owned()),
         }
     }
 
+    /// How many decimals a number was typed with, in the check or among the given.
+    fn typed(&self, expr: &Expr) -> Option<u8> {
+        match &expr.kind {
+            ExprKind::Number(_, decimals) => Some((*decimals).min(6)),
+            ExprKind::Given(name) => self.given.get(name).and_then(|given| self.typed(given)),
+            _ => None,
+        }
+    }
+
     /// A number with what it is a number of; none of a comparison.
     pub(crate) fn said(&self, expr: &Expr, decimals: Option<u8>) -> Said {
         let Type::Number(quantity) = expr.of else { return text("none") };
+        let decimals = decimals.or_else(|| self.typed(expr));
         match self.number(expr) {
             Ok(number) => value(number, quantity, decimals),
             Err(_) => text("none"),
@@ -107,6 +122,10 @@ fn arithmetic(op: Op, left: f64, right: f64) -> Found<f64> {
         Op::Over => left / right,
         _ => return Err("this is no number".to_owned()),
     };
+    finite(result)
+}
+
+fn finite(result: f64) -> Found<f64> {
     if result.is_finite() { Ok(result) } else { Err("this divides by nothing".to_owned()) }
 }
 
@@ -148,7 +167,7 @@ pub(crate) fn unmet(expr: &Expr, scene: &Scene<'_>) -> Vec<Vec<Said>> {
 }
 
 fn compared(op: Op, left: &Expr, right: &Expr, scene: &Scene<'_>) -> Vec<Said> {
-    let typed = |expr: &Expr| matches!(expr.kind, ExprKind::Number(_) | ExprKind::Given(_));
+    let typed = |expr: &Expr| matches!(expr.kind, ExprKind::Number(..) | ExprKind::Given(_));
     if typed(left) && !typed(right) {
         return compared(turned(op), right, left, scene);
     }
@@ -173,7 +192,7 @@ fn compared(op: Op, left: &Expr, right: &Expr, scene: &Scene<'_>) -> Vec<Said> {
         said.extend(describe(right, scene));
         said.push(text(", "));
     }
-    said.extend([value(wanted, quantity, Some(decimals)), text(".")]);
+    said.extend([value(wanted, quantity, scene.typed(right).or(Some(decimals))), text(".")]);
     said
 }
 
@@ -189,8 +208,9 @@ fn near(op: Op, left: &Expr, right: &Expr, scene: &Scene<'_>) -> Option<Vec<Said
     let decimals = telling(quantity, is, wanted);
     let mut said = capital(describe(a, scene));
     said.extend([text(" is "), value(is, quantity, Some(decimals)), text("; it must be within ")]);
-    said.extend([value(room, within, None), text(" of ")]);
-    if !matches!(b.kind, ExprKind::Number(_) | ExprKind::Given(_)) {
+    let boards = if within == Quantity::Board { " boards of " } else { " of " };
+    said.extend([value(room, within, scene.typed(right)), text(boards)]);
+    if !matches!(b.kind, ExprKind::Number(..) | ExprKind::Given(_)) {
         said.extend(describe(b, scene));
         said.push(text(", "));
     }
@@ -250,6 +270,7 @@ pub(crate) fn describe(expr: &Expr, scene: &Scene<'_>) -> Vec<Said> {
             said.extend(inputs.iter().flat_map(|input| describe(input, scene)));
             said
         }
+        ExprKind::Call(Function::Power, _) => vec![text("this number")],
         ExprKind::Call(function, inputs) => {
             let mut said = vec![text(if *function == Function::Min { "the least of " } else { "the most of " })];
             for (n, input) in inputs.iter().enumerate() {
@@ -263,7 +284,7 @@ pub(crate) fn describe(expr: &Expr, scene: &Scene<'_>) -> Vec<Said> {
         ExprKind::Local(name) if name == "guess" => vec![text("your answer")],
         ExprKind::Local(_) => vec![text("your drawing")],
         ExprKind::Negated(inner) | ExprKind::Not(inner) => describe(inner, scene),
-        ExprKind::Number(_) | ExprKind::Given(_) => vec![scene.said(expr, None)],
+        ExprKind::Number(..) | ExprKind::Given(_) => vec![scene.said(expr, None)],
     }
 }
 

@@ -34,11 +34,14 @@ fn digits<'a>(input: &mut Input<'a>) -> winnow::Result<&'a str> {
 }
 
 fn number(input: &mut Input<'_>) -> winnow::Result<TokenKind> {
-    let value: f64 = (digits, opt(('.', digits))).take().try_map(str::parse).parse_next(input)?;
+    let written: &str = (digits, opt(('.', digits))).take().parse_next(input)?;
+    // Digits with a point at most once are always a number.
+    let value: f64 = written.parse().unwrap_or_default();
+    let decimals = written.split_once('.').map_or(0, |(_, after)| u8::try_from(after.len()).unwrap_or(u8::MAX));
     let unit = opt(preceded(take_while(0..=3, ' '), unit)).parse_next(input)?;
     // A share is kept as a part of 1.
     let value = if unit == Some(Quantity::Share) { value / 100.0 } else { value };
-    Ok(TokenKind::Number(value, unit))
+    Ok(TokenKind::Number(value, unit, decimals))
 }
 
 fn unit(input: &mut Input<'_>) -> winnow::Result<Quantity> {

@@ -9,7 +9,7 @@
 //! sum      = product { ("+" | "-") product }
 //! product  = signed { ("*" | "/") signed }
 //! signed   = [ "-" ] value
-//! value    = number [ unit ] | name | ("abs" | "min" | "max") "(" sum { "," sum } ")" | "(" either ")"
+//! value    = number [ unit ] | name | ("abs" | "min" | "max" | "power") "(" sum { "," sum } ")" | "(" either ")"
 //! name     = [ state "." ] ( figure [ "[" sum or "piece" "]" ] | ("ball" | "shot") way | given or answer )
 //! ```
 //!
@@ -52,9 +52,17 @@ pub(crate) struct Expr {
 
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum ExprKind {
-    Number(f64),
-    Figure { state: Option<String>, figure: &'static Figure, at: At },
-    Place { state: Option<String>, path: Path },
+    /// As it was typed, with how many decimals.
+    Number(f64, u8),
+    Figure {
+        state: Option<String>,
+        figure: &'static Figure,
+        at: At,
+    },
+    Place {
+        state: Option<String>,
+        path: Path,
+    },
     Given(String),
     Local(String),
     Negated(Box<Expr>),
@@ -92,6 +100,7 @@ pub(crate) enum Function {
     Abs,
     Min,
     Max,
+    Power,
 }
 
 /// Why a text is no expression.
@@ -114,7 +123,8 @@ pub(crate) struct Token {
 
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum TokenKind {
-    Number(f64, Option<Quantity>),
+    /// With its unit, and how many decimals were typed.
+    Number(f64, Option<Quantity>, u8),
     Word(String),
     Text(String),
     Mark(&'static str),

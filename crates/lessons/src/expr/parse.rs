@@ -169,7 +169,7 @@ impl Parser<'_> {
             let right = self.product()?;
             let [one, other] = self.quantities(mark, &left, &right)?;
             // A typed number does not say how finely its kind is written.
-            let of = Type::Number(if matches!(left.kind, ExprKind::Number(_)) { other } else { one });
+            let of = Type::Number(if matches!(left.kind, ExprKind::Number(..)) { other } else { one });
             left = Expr { kind: ExprKind::Two(op, Box::new(left), Box::new(right)), of };
         }
     }
@@ -221,15 +221,20 @@ impl Parser<'_> {
             return Ok(inner);
         }
         match self.peek().cloned() {
-            Some(TokenKind::Number(value, unit)) => {
+            Some(TokenKind::Number(value, unit, decimals)) => {
                 self.at += 1;
                 let of = Type::Number(unit.unwrap_or(Quantity::Count));
-                Ok(Expr { kind: ExprKind::Number(value), of })
+                Ok(Expr { kind: ExprKind::Number(value, decimals), of })
             }
             Some(TokenKind::Word(word)) => {
                 let before = self.at;
                 self.at += 1;
-                let function = [("abs", Function::Abs), ("min", Function::Min), ("max", Function::Max)];
+                let function = [
+                    ("abs", Function::Abs),
+                    ("min", Function::Min),
+                    ("max", Function::Max),
+                    ("power", Function::Power),
+                ];
                 match function.into_iter().find(|(name, _)| *name == word) {
                     Some((_, function)) if self.eat("(") => self.call(before, function),
                     _ => self.name(before, word),
@@ -243,12 +248,17 @@ impl Parser<'_> {
         let mut inputs = vec![self.either()?];
         while self.eat(",") {
             let next = self.either()?;
-            if let Some(first) = inputs.first() {
+            if function != Function::Power
+                && let Some(first) = inputs.first()
+            {
                 self.quantities(name, first, &next)?;
             }
             inputs.push(next);
         }
         self.need(")")?;
+        if function == Function::Power {
+            return self.power(name, inputs);
+        }
         let first = inputs.first().map_or(Type::Truth, |input| input.of);
         let fits = if function == Function::Abs { inputs.len() == 1 } else { inputs.len() >= 2 };
         if first == Type::Truth || !fits {
@@ -257,6 +267,17 @@ impl Parser<'_> {
             return Err(self.fault_at(name, accepted));
         }
         Ok(Expr { kind: ExprKind::Call(function, inputs), of: first })
+    }
+
+    /// A plain number or a share to the power of a plain number.
+    fn power(&self, name: usize, inputs: Vec<Expr>) -> Read {
+        let plain = |of: Type| matches!(of, Type::Number(quantity) if quantity.unit().is_empty());
+        match inputs.as_slice() {
+            [base, exponent] if plain(exponent.of) && (plain(base.of) || base.of == Type::Number(Quantity::Share)) => {
+                Ok(Expr { kind: ExprKind::Call(Function::Power, inputs), of: Type::Number(Quantity::Ratio) })
+            }
+            _ => Err(self.fault_at(name, "a plain number or a share, and a plain number, in brackets")),
+        }
     }
 
     fn name(&mut self, before: usize, word: String) -> Read {
@@ -334,7 +355,7 @@ impl Parser<'_> {
                 path.0.push(Leg::Key(key));
             } else if self.eat("[") {
                 let leg = match self.peek().cloned() {
-                    Some(TokenKind::Number(number, None)) if number.fract() == 0.0 => Leg::Index(number as usize),
+                    Some(TokenKind::Number(number, None, 0)) => Leg::Index(number as usize),
                     Some(TokenKind::Text(name)) => Leg::Named(name),
                     _ => return Err(self.fault("the number of an item, from 0, or its name in double quotes")),
                 };
