@@ -48,7 +48,7 @@ function Panel() {
     <>
       <p class="readout-says">
         No piece comes out exactly as drawn. Say how far each may stray: thousands of balls are poured within
-        that, and every one is weighed.
+        that, and the numbers of every one are worked out.
       </p>
       <ToleranceFields tolerances={tolerances} />
       <AcceptFields tolerances={tolerances} />

@@ -109,7 +109,8 @@ export function Cores({ sought, target }: { sought: Sought; target: TargetFile }
 /** What came of it in a sentence. */
 function says({ answers, met, tried, nearest }: Sought): string {
   const starts = `${tried} ${tried === 1 ? "start" : "starts"}`;
-  if (answers.length === 1) return `${met} of ${starts} meet it, all with the same core.`;
+  if (answers.length === 1)
+    return `${met} of ${starts} ${met === 1 ? "meets" : "meet"} it${met === 1 ? "" : ", all with the same core"}.`;
   if (answers.length > 1) return `${met} of ${starts} meet it, with ${answers.length} different cores.`;
   return nearest
     ? `None of ${starts} meets it. The nearest core, and what stands in its way:`
