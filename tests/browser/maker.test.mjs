@@ -355,7 +355,7 @@ test("seeking stops at once, fits a narrow screen, and asks for something that m
   await panel.getByRole("checkbox", { name: /^height of the profile/ }).uncheck();
   await panel.getByRole("textbox", { name: "Starts" }).fill("6");
   await panel.getByRole("button", { name: "Seek a core" }).click();
-  await panel.locator(".why-says", { hasText: /of \d+ starts? meets? it/ }).waitFor({ timeout: 60_000 });
+  await panel.locator(".why-says", { hasText: /of \d+ starts? meets? it/ }).waitFor({ timeout: 150_000 });
   await fits(page);
   for (const wanted of ["Weight", "Low RG", "Differential"]) {
     await panel.getByRole("checkbox", { name: wanted, exact: true }).uncheck();
