@@ -74,6 +74,7 @@ for (const [way, address] of [
     });
     await page.goto(address());
     await page.waitForSelector(".readout .value");
+    await page.waitForFunction(() => performance.getEntriesByName("loaded").length > 0);
     if (way === "over http") {
       await page.waitForFunction(() => navigator.serviceWorker.ready.then(() => true));
     }

@@ -115,9 +115,12 @@ export async function openPage(
   };
 }
 
-/** Waits until the page has drawn its first content. */
+/** Waits until the page has drawn its first content and fetched the rest, or has stopped. */
 async function settled(page) {
   await page.locator("h1").first().waitFor({ state: "attached" });
+  await page.waitForFunction(
+    () => performance.getEntriesByName("loaded").length > 0 || document.querySelector(".fault"),
+  );
 }
 
 /** Keeps a picture in tests/browser/shots/NAME.png (not under version control). */

@@ -5,8 +5,11 @@
 
 pub mod body;
 pub mod close;
+pub mod hostile;
 mod json;
 pub mod make;
+pub mod many;
+pub mod mutate;
 pub mod random;
 pub mod rolls;
 pub mod turned;

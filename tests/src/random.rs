@@ -115,6 +115,63 @@ fn pieces(within_in: f64, most: usize, most_cuts: usize) -> impl Strategy<Value 
     })
 }
 
+/// Radius of a ball about a shape's own origin that lies inside it, in metres;
+/// none for shapes that may be hollow there.
+fn room_m(solid: &Solid) -> Option<f64> {
+    let least = |sizes: &[f64]| sizes.iter().fold(f64::INFINITY, |a, &b| a.min(b)) / 2.0;
+    let room = match &solid.shape {
+        Shape::Sphere { diameter_m } => diameter_m / 2.0,
+        Shape::Ellipsoid { size_m } | Shape::Box { size_m } => least(size_m),
+        Shape::Cylinder { diameter_m, height_m } => least(&[*diameter_m, *height_m]),
+        Shape::Frustum { .. } | Shape::Ring { .. } | Shape::Lathe { .. } => return None,
+    };
+    Some(room * solid.squash[0].min(solid.squash[1]).min(1.0))
+}
+
+/// A shape as many times as large.
+fn times(shape: &Shape, by: f64) -> Shape {
+    let three = |size: &[f64; 3]| size.map(|x| x * by);
+    match shape {
+        Shape::Sphere { diameter_m } => Shape::Sphere { diameter_m: diameter_m * by },
+        Shape::Ellipsoid { size_m } => Shape::Ellipsoid { size_m: three(size_m) },
+        Shape::Box { size_m } => Shape::Box { size_m: three(size_m) },
+        Shape::Cylinder { diameter_m, height_m } => {
+            Shape::Cylinder { diameter_m: diameter_m * by, height_m: height_m * by }
+        }
+        Shape::Frustum { bottom_diameter_m, top_diameter_m, height_m } => Shape::Frustum {
+            bottom_diameter_m: bottom_diameter_m * by,
+            top_diameter_m: top_diameter_m * by,
+            height_m: height_m * by,
+        },
+        Shape::Ring { ring_diameter_m, tube_diameter_m } => {
+            Shape::Ring { ring_diameter_m: ring_diameter_m * by, tube_diameter_m: tube_diameter_m * by }
+        }
+        Shape::Lathe { profile_m } => Shape::Lathe { profile_m: profile_m.iter().map(|p| p.map(|x| x * by)).collect() },
+    }
+}
+
+/// A ball with one to five pieces of any shape and turn, each inside the one
+/// before as far as that has room: what most cores are like.
+pub fn nested_ball() -> impl Strategy<Value = Recipe> {
+    let piece = (placed(RADIUS_IN), 0.3..0.98, 0.4..3.7);
+    proptest::collection::vec(piece, 1..=5).prop_map(|pieces| {
+        let mut recipe = ball(2.0 * RADIUS_IN, 1.18);
+        let mut centre_m = Vector3::zeros();
+        let mut within_m = Some(RADIUS_IN * physics::units::M_PER_IN);
+        for (mut solid, part, density) in pieces {
+            let Some(room) = within_m else { break };
+            solid.shape = times(&solid.shape, room * part / reach_m(&solid));
+            // The first was placed somewhere; it and the others go where there is room for all of them.
+            let aside = solid.at_m.try_normalize(0.0).unwrap_or_default();
+            solid.at_m = centre_m + aside * (room - reach_m(&solid)) * 0.5;
+            centre_m = solid.at_m;
+            within_m = room_m(&solid);
+            recipe.pieces.push(Piece { density_kg_m3: density * 1000.0, solid, cuts: Vec::new() });
+        }
+        recipe
+    })
+}
+
 fn drilled(undrilled: impl Strategy<Value = Recipe>, most: usize) -> impl Strategy<Value = Recipe> {
     let hole = (direction(), direction(), prop_oneof![Just(0.0), 0.0..0.6], 0.5..1.2, 0.5..4.0);
     (undrilled, proptest::collection::vec(hole, 0..=most)).prop_map(|(mut recipe, holes)| {

@@ -36,6 +36,15 @@ function keptDoc(found: Found): Doc | null {
   return "kept" in found ? found.kept.doc : null;
 }
 
+const QUIET_MS = 200;
+
+/** Fetches the rest of the page, after which it asks for nothing more. */
+async function loadOn(): Promise<void> {
+  await loadRest();
+  performance.mark("loaded");
+  await keepPage();
+}
+
 async function start(root: HTMLElement): Promise<void> {
   const found = restore();
   let store: Store;
@@ -72,8 +81,8 @@ async function start(root: HTMLElement): Promise<void> {
     </StoreContext.Provider>,
     root,
   );
-  // Once the first picture is there: what is not needed for it.
-  requestAnimationFrame(() => setTimeout(() => void loadRest().then(keepPage)));
+  // Once the first picture is there and the page answers: what is not needed for it.
+  requestAnimationFrame(() => setTimeout(() => void loadOn(), QUIET_MS));
 }
 
 const root = document.getElementById("page");

@@ -5,6 +5,7 @@
 
 mod bench;
 mod bindings;
+mod hostile;
 mod notices;
 mod run;
 mod site;
@@ -46,6 +47,24 @@ enum Command {
     },
     /// Install what the tests need, then check format, lints and every test.
     Test,
+    /// Look for inputs that break a reader, guided by coverage (libFuzzer).
+    Fuzz {
+        /// What is read; all of them in turn where none is named.
+        #[arg(value_parser = hostile::TARGETS)]
+        target: Option<String>,
+        /// Seconds for each.
+        #[arg(long, default_value_t = 60)]
+        seconds: u64,
+    },
+    /// Weigh very many random recipes and hold a sample against a slower evaluation.
+    Recipes {
+        /// How many.
+        #[arg(long, default_value_t = 1_000_000)]
+        count: u64,
+        /// Number of the first.
+        #[arg(long, default_value_t = 0)]
+        first: u64,
+    },
     /// Measure weigh and roll, natively and in headless Chromium.
     Bench,
 }
@@ -56,6 +75,8 @@ fn main() -> ExitCode {
         Command::Pack { out } => site::pack(&out),
         Command::Serve { port } => site::serve(port),
         Command::Test => test::test(),
+        Command::Fuzz { target, seconds } => hostile::fuzz(target.as_deref(), seconds),
+        Command::Recipes { count, first } => hostile::recipes(count, first),
         Command::Bench => bench::bench(),
     };
     match done {
