@@ -3,9 +3,10 @@
 //! of `tests/tests/hostile.rs` and for the fuzz targets of `fuzz/` alike.
 
 use format::{
-    BallFile, BallRef, LayoutFile, MAX_LINK_CHARS, OilFile, Problem, ReadShelf, Scatter, Seeker, ShotFile, TargetFile,
-    TolerancesFile,
+    BallFile, BallRef, LayoutFile, MAX_LINK_CHARS, OilFile, Problem, ProgressFile, ReadShelf, Scatter, Seeker,
+    ShotFile, TargetFile, TolerancesFile,
 };
+use lessons::{Files, Lesson};
 use physics::ball::Ball;
 use physics::roll::{RigidBall, roll};
 use physics::weigh::{Weighed, weigh};
@@ -25,7 +26,7 @@ pub struct Target {
 }
 
 /// Every kind of input that comes from outside.
-pub const TARGETS: [Target; 8] = [
+pub const TARGETS: [Target; 10] = [
     Target { name: "ball", run: ball, seeds: || scenarios("balls") },
     Target { name: "shot", run: shot, seeds: whole_shots },
     Target { name: "oil", run: oil, seeds: || scenarios("oil") },
@@ -33,6 +34,8 @@ pub const TARGETS: [Target; 8] = [
     Target { name: "shelf", run: shelf, seeds: || vec![a_shelf()] },
     Target { name: "tolerances", run: tolerances, seeds: || vec![some_tolerances()] },
     Target { name: "target", run: target, seeds: || scenarios("targets") },
+    Target { name: "lesson", run: lesson, seeds: || scenarios("lessons") },
+    Target { name: "progress", run: progress, seeds: || vec![some_progress()] },
     Target { name: "link", run: link, seeds: links },
 ];
 
@@ -96,6 +99,30 @@ pub fn target(bytes: &[u8]) {
     }
 }
 
+/// Reads a lesson and goes through it.
+pub fn lesson(bytes: &[u8]) {
+    struct Scenarios;
+    impl Files for Scenarios {
+        fn read(&self, path: &str) -> Option<Vec<u8>> {
+            // Nothing outside the folder, whatever a lesson asks for.
+            let inside = !path.split('/').any(|part| part == "..") && !path.starts_with('/');
+            std::fs::read(folder(path)).ok().filter(|_| inside)
+        }
+    }
+    let Ok(text) = std::str::from_utf8(bytes) else { return };
+    match Lesson::read(text, Box::new(Scenarios)) {
+        Ok(lesson) => drop(lesson.unsound()),
+        Err(problems) => assert!(!problems.is_empty()),
+    }
+}
+
+/// Reads how far somebody has come with the lessons.
+pub fn progress(bytes: &[u8]) {
+    if let Some(file) = told(ProgressFile::read(bytes)) {
+        lessons::ClassDoc::new(&[("somebody".to_owned(), file)]);
+    }
+}
+
 /// Opens a link and throws what it holds; a link made of that holds the same.
 pub fn link(bytes: &[u8]) {
     let Ok(text) = std::str::from_utf8(bytes) else { return };
@@ -149,9 +176,13 @@ fn throw(shot: &ShotFile) {
     }
 }
 
+fn folder(name: &str) -> std::path::PathBuf {
+    std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../scenarios").join(name)
+}
+
 /// The files of a folder of `scenarios/`, in the order of their names.
 fn scenarios(folder: &str) -> Vec<Vec<u8>> {
-    let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../scenarios").join(folder);
+    let folder = self::folder(folder);
     let mut paths: Vec<_> =
         std::fs::read_dir(folder).expect("scenarios").map(|entry| entry.expect("an entry").path()).collect();
     paths.sort();
@@ -164,7 +195,7 @@ fn a_ball() -> BallFile {
 
 /// The shots of the scenarios with ball and oil inside, as links and shelves have them.
 fn shots() -> Vec<serde_json::Value> {
-    let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../scenarios/shots");
+    let folder = folder("shots");
     let parse = |bytes: &[u8]| serde_json::from_slice::<serde_json::Value>(bytes).expect("JSON");
     let beside = |name: &str| parse(&std::fs::read(folder.join(name)).expect("a file beside it"));
     let mut shots: Vec<_> = scenarios("shots").iter().map(|bytes| parse(bytes)).collect();
@@ -196,6 +227,16 @@ fn some_tolerances() -> Vec<u8> {
     let file = a_ball();
     let ball = file.build().expect("a ball of the scenarios");
     serde_json::to_vec(&TolerancesFile::usual(&weigh(&ball))).expect("it can be written")
+}
+
+fn some_progress() -> Vec<u8> {
+    let step = serde_json::json!({ "id": "guess", "title": "A guess", "passed": true, "tries": 2, "hints": 1 });
+    let lesson = serde_json::json!({
+        "id": "a", "title": "A lesson", "of_steps": 3, "finished_at": "2026-03-01T18:30:00Z", "steps": [step]
+    });
+    serde_json::json!({ "format": "pithball.progress/1", "learner": "S.", "lessons": [lesson] })
+        .to_string()
+        .into_bytes()
 }
 
 fn links() -> Vec<Vec<u8>> {

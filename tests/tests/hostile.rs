@@ -7,7 +7,7 @@ use pithball_tests::hostile::TARGETS;
 use pithball_tests::mutate::{Dice, mutated};
 
 #[test]
-fn every_seed_is_without_a_mistake_and_ends() {
+fn every_seed_ends() {
     for target in &TARGETS {
         let seeds = (target.seeds)();
         assert!(!seeds.is_empty(), "{}", target.name);
@@ -19,7 +19,7 @@ fn every_seed_is_without_a_mistake_and_ends() {
 
 #[test]
 fn inputs_with_mistakes_end() {
-    const EACH: usize = 1_000;
+    const EACH: usize = 400;
     // In an unhurried machine none takes a second; a hang takes for ever.
     const LONGEST: Duration = Duration::from_secs(60);
     for target in &TARGETS {

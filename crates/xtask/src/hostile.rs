@@ -7,7 +7,8 @@ use anyhow::{Context, Result, bail};
 use crate::run::{cargo, command, root, run, target};
 
 /// The fuzz targets; `fuzz/Cargo.toml` has a program for each.
-pub(crate) const TARGETS: [&str; 8] = ["ball", "shot", "oil", "layout", "shelf", "tolerances", "target", "link"];
+pub(crate) const TARGETS: [&str; 10] =
+    ["ball", "shot", "oil", "layout", "shelf", "tolerances", "target", "lesson", "progress", "link"];
 
 /// What libFuzzer needs to see which branches an input takes. These are the
 /// flags of cargo-fuzz that a stable compiler has too.
@@ -36,7 +37,6 @@ fn fuzz_one(name: &str, seconds: u64) -> Result<()> {
         "build",
         "--quiet",
         "--release",
-        "--locked",
         "--manifest-path=fuzz/Cargo.toml",
         "--bin",
         name,

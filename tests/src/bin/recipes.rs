@@ -54,7 +54,7 @@ fn main() -> ExitCode {
                     AT.set(n);
                     one(n, &seen);
                     let done = n + 1 - first;
-                    if done % SHOWN == 0 {
+                    if done.is_multiple_of(SHOWN) {
                         println!("{done} weighed in {:.0} s", start.elapsed().as_secs_f64());
                     }
                 }
@@ -83,7 +83,7 @@ fn one(n: u64, seen: &Mutex<Seen>) {
     let taken = start.elapsed();
     let bound = checked.as_ref().map_or(0.0, |(_, got)| if got.mass_kg > 0.0 { got.relative_error } else { 0.0 });
     let held = match checked {
-        Ok((ball, got)) if n % SAMPLED == 0 => hold_against_slow(&recipe, &ball, &got, n).map(Some),
+        Ok((ball, got)) if n.is_multiple_of(SAMPLED) => hold_against_slow(&recipe, &ball, &got, n).map(Some),
         Ok(_) => Ok(None),
         Err(fault) => Err(fault),
     };
