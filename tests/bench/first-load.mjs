@@ -7,9 +7,9 @@ import { brotliCompressSync, gzipSync } from "node:zlib";
 import { dist, launch } from "../browser/harness.mjs";
 
 /** Most that the first load may weigh, compressed as static hosts do it (Brotli), in bytes. */
-export const MOST_BYTES = 700_000;
+const MOST_BYTES = 700_000;
 /** Longest until the page can be used, from this machine, in ms. */
-export const LONGEST_MS = 1000;
+const LONGEST_MS = 1000;
 
 /**
  * Opens the page once in a browser that has never seen it. Resolves to the files
@@ -50,7 +50,7 @@ export async function firstLoad(site) {
 }
 
 /** Bytes of a file of the site: as it is, by gzip and by Brotli. */
-export function weigh(file) {
+function weigh(file) {
   const bytes = readFileSync(join(dist, file));
   return [bytes.length, gzipSync(bytes, { level: 9 }).length, brotliCompressSync(bytes).length];
 }
@@ -69,10 +69,12 @@ async function print() {
     for (const [file, sizes] of [...rows, ["in all", sum]]) {
       console.log(`${file.padEnd(54)}${sizes.map(kb).join("")}`);
     }
-    console.log(`at most ${MOST_BYTES / 1000} kB by Brotli`);
+    const over =
+      sum[2] > MOST_BYTES ? `, which this is over by ${((sum[2] - MOST_BYTES) / 1000).toFixed(0)} kB` : "";
+    console.log(`wanted: at most ${MOST_BYTES / 1000} kB by Brotli${over}`);
     const times = loads.map(({ ms }) => ms).sort((a, b) => a - b);
     console.log(
-      `usable after ${times[2].toFixed(0)} ms (median of 5: ${times.map((ms) => ms.toFixed(0)).join(", ")}), at most ${LONGEST_MS} ms`,
+      `usable after ${times[2].toFixed(0)} ms (median of 5: ${times.map((ms) => ms.toFixed(0)).join(", ")}); wanted: at most ${LONGEST_MS} ms`,
     );
   } finally {
     await site.close();

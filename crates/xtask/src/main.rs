@@ -1,11 +1,13 @@
-//! The project's own commands: `cargo xtask build | pack | serve | test | bench`.
+//! The project's own commands: `cargo xtask build | pack | serve | test | bench | dist` and more.
 //!
 //! Everything a person needs beside rustup, Node and apt is fetched from here,
 //! so that each line of the README works on a fresh machine.
 
 mod bench;
 mod bindings;
+mod dist;
 mod hostile;
+mod licences;
 mod notices;
 mod run;
 mod site;
@@ -37,6 +39,12 @@ enum Command {
     Pack {
         /// Folder for the file.
         #[arg(long, default_value = "dist")]
+        out: PathBuf,
+    },
+    /// Make the release: an archive of site, one-file page and command line, with checksums.
+    Dist {
+        /// Folder for the archive.
+        #[arg(long, default_value = "dist-archive")]
         out: PathBuf,
     },
     /// Build the site, then serve it on this machine until Ctrl-C.
@@ -73,6 +81,7 @@ fn main() -> ExitCode {
     let done = match Cli::parse().command {
         Command::Build { out } => site::build(&out),
         Command::Pack { out } => site::pack(&out),
+        Command::Dist { out } => dist::dist(&out),
         Command::Serve { port } => site::serve(port),
         Command::Test => test::test(),
         Command::Fuzz { target, seconds } => hostile::fuzz(target.as_deref(), seconds),

@@ -11,7 +11,7 @@ use crate::run::{cargo, output, www};
 use crate::tools::WASM_TARGET;
 
 /// npm packages whose code or files end up in the page.
-const FROM_NPM: [&str; 9] = [
+const FROM_NPM: [&str; 13] = [
     "preact",
     "@preact/signals",
     "@preact/signals-core",
@@ -20,6 +20,10 @@ const FROM_NPM: [&str; 9] = [
     "internmap",
     "idb",
     "uqr",
+    "workbox-core",
+    "workbox-precaching",
+    "workbox-routing",
+    "workbox-strategies",
     "@fontsource-variable/source-sans-3",
 ];
 

@@ -5,12 +5,14 @@ use std::path::Path;
 use anyhow::Result;
 
 use crate::run::{cargo, command, root, run, www};
-use crate::{site, tools};
+use crate::{licences, site, tools};
 
 pub(crate) fn test() -> Result<()> {
     let browsers = tools::browsers()?;
     step("format");
     run(cargo(&["fmt", "--all", "--check"]))?;
+    step("licences");
+    licences::check()?;
     step("lints");
     run(cargo(&["clippy", "--quiet", "--workspace", "--all-targets", "--", "-D", "warnings"]))?;
     step("native tests");

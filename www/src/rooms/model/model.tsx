@@ -2,6 +2,7 @@ import "./model.css";
 import { useEffect, useRef } from "preact/hooks";
 import note from "../../../../docs/model.md";
 import { useStore } from "../../store";
+import { Edition } from "./edition";
 
 /** What the model assumes and leaves out: the note of the repository, built into the page. */
 export function ModelNote() {
@@ -21,6 +22,7 @@ export function ModelNote() {
       </p>
       {/* Fixed when the page was built: no text of anybody else's gets in here. */}
       <article dangerouslySetInnerHTML={{ __html: note }} />
+      <Edition />
     </div>
   );
 }
