@@ -13,11 +13,20 @@ after(() => site?.close());
 const name = (page) => page.locator(".ball-name input");
 const weight = (page) => page.locator(".readout", { hasText: "Weight" }).locator(".value").first();
 
-/** From now on weighing a ball traps: `once`, or every time. Real traps, of a module of one instruction. */
-const setTrap = (page, when) =>
-  page.evaluate((when) => {
-    globalThis.trapping = when;
-  }, when);
+/**
+ * Changes the density of the piece in hand while weighing a ball traps: `once`, or
+ * always from now on. In one task, so that nothing else is weighed in between.
+ * Real traps, of a module of one instruction.
+ */
+const changeIntoTrap = (page, when) =>
+  page
+    .locator(".part[data-open]")
+    .getByRole("textbox", { name: /^Density/ })
+    .evaluate((input, when) => {
+      globalThis.trapping = when;
+      input.value = "2.8";
+      input.dispatchEvent(new InputEvent("input", { bubbles: true }));
+    }, when);
 
 async function open() {
   const context = await site.browser.newContext({ serviceWorkers: "block" });
