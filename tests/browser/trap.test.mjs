@@ -61,11 +61,7 @@ async function open() {
 test("after a trap the page says so and loading it again brings the work back", async () => {
   const { page, context } = await open();
   await name(page).fill("Mine");
-  await setTrap(page, "once");
-  await page
-    .locator(".part[data-open]")
-    .getByRole("textbox", { name: /^Density/ })
-    .fill("2.8");
+  await changeIntoTrap(page, "once");
   await page.getByRole("heading", { name: "Pithball has stopped" }).waitFor();
   assert.match(await page.getByRole("alert").textContent(), /kept in this browser/);
   assert.match(await page.locator("pre").textContent(), /RuntimeError/);
@@ -81,11 +77,7 @@ test("a change that traps every time can be taken back, and the rest of the work
   const { page, context } = await open();
   await name(page).fill("Mine");
   const good = await weight(page).textContent();
-  await setTrap(page, "always");
-  await page
-    .locator(".part[data-open]")
-    .getByRole("textbox", { name: /^Density/ })
-    .fill("2.8");
+  await changeIntoTrap(page, "always");
   await page.getByRole("heading", { name: "Pithball has stopped" }).waitFor();
   await shoot(page, "trap-stopped");
   await page.getByRole("button", { name: "Go back to before the last change" }).click();
