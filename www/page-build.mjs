@@ -3,6 +3,7 @@ import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { lessonFiles } from "./lesson-files.mjs";
 import { markdown } from "./markdown.mjs";
 import { workerSource } from "./worker-source.mjs";
 
@@ -21,7 +22,7 @@ const moduleBytes = (carried) => ({
 /** Options for esbuild; `carried` for the page that has everything inside itself. */
 export const pageBuild = ({ carried, ...rest }) => ({
   entryPoints: [source("main.tsx")],
-  plugins: [moduleBytes(carried), workerSource, markdown],
+  plugins: [moduleBytes(carried), workerSource, lessonFiles, markdown],
   bundle: true,
   format: "esm",
   target: "es2022",

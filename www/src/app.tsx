@@ -1,9 +1,10 @@
 import { useErrorBoundary } from "preact/hooks";
 import { Announcer } from "./announce";
 import { Bar } from "./bar";
+import { arrange } from "./lessons/arrange";
 import { Fault } from "./parts/fault";
 import { Hatches } from "./parts/swatch";
-import { inWorkshop, type Place, RoomsNav, useFront, WHOLE, WORKSHOP } from "./places";
+import { inWorkshop, type Place, RoomsNav, useFront, useWorkshop, WHOLE, WORKSHOP } from "./places";
 import { useStore } from "./store";
 import { Strip } from "./strip";
 
@@ -18,7 +19,9 @@ export function App() {
     return <Fault error={fault} doc={store.doc.value} good={{ ball: file, shot }} />;
   }
   const workshop = inWorkshop(front);
-  const { large } = store.view.value;
+  const lesson = store.loan.value !== null;
+  const large = lesson ? null : store.view.value.large;
+  const shown = useWorkshop();
   return (
     <div class="page">
       <a class="skip" href="#rooms">
@@ -28,19 +31,30 @@ export function App() {
       <Bar />
       <RoomsNav />
       {workshop && <Strip />}
-      {workshop && <Elsewhere />}
+      {workshop && !lesson && <Elsewhere />}
       <main
         class="rooms"
         id="rooms"
         tabIndex={-1}
         data-place={workshop ? "workshop" : front}
         data-large={large ?? undefined}
+        data-lesson={(workshop && lesson) || undefined}
+        style={workshop && lesson ? arrange(shown.map(({ room }) => room)) : undefined}
       >
+        {shown.slice(0, lesson ? 1 : 0).map((place) => (
+          <Room key={place.room} {...place} kind="workshop" stale={false} out={!workshop} />
+        ))}
         {WORKSHOP.map((place) => (
-          <Room key={place.room} {...place} kind="workshop" stale={place.room !== "bench"} />
+          <Room
+            key={place.room}
+            {...place}
+            kind="workshop"
+            stale={place.room !== "bench"}
+            out={!shown.some(({ room }) => room === place.room)}
+          />
         ))}
         {WHOLE.filter(({ room }) => room === front).map((place) => (
-          <Room key={place.room} {...place} kind="whole" stale={false} />
+          <Room key={place.room} {...place} kind="whole" stale={false} out={false} />
         ))}
       </main>
       <Announcer />
@@ -48,9 +62,18 @@ export function App() {
   );
 }
 
-function Room({ room, name, View, kind, stale }: Place & { kind: "workshop" | "whole"; stale: boolean }) {
+interface RoomProps extends Place {
+  kind: "workshop" | "whole";
+  stale: boolean;
+  /** Kept as it is, out of view. */
+  out: boolean;
+}
+
+function Room({ room, name, View, kind, stale, out }: RoomProps) {
+  const store = useStore();
   const front = useFront();
-  const large = useStore().view.value.large === room;
+  const lesson = store.loan.value !== null;
+  const large = !lesson && store.view.value.large === room;
   return (
     <section
       class={`room room-${room}`}
@@ -60,11 +83,12 @@ function Room({ room, name, View, kind, stale }: Place & { kind: "workshop" | "w
       data-kind={kind}
       data-front={front === room || undefined}
       data-large={large || undefined}
+      data-out={out || undefined}
     >
       <h2 class="room-name" id={`room-${room}-name`}>
         {name}
       </h2>
-      {kind === "workshop" && room !== "bench" && <Larger room={room} name={name} large={large} />}
+      {kind === "workshop" && room !== "bench" && !lesson && <Larger room={room} name={name} large={large} />}
       <div class="room-body">
         {stale && <Stale />}
         <View />

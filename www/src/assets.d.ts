@@ -22,6 +22,11 @@ declare module "*.txt" {
   const text: string;
   export default text;
 }
+/** The lessons of scenarios/lessons, and the files they may name by path (see `lesson-files.mjs`). */
+declare module "lessons:files" {
+  export const LESSONS: string[];
+  export const FILES: Record<string, unknown>;
+}
 /** `module/fetched.ts`, or in the one-file page `module/carried.ts` (see `page-build.mjs`). */
 declare module "module:bytes" {
   export { moduleBytes } from "./module/fetched";

@@ -56,7 +56,10 @@ export async function open(store: Store, file: File): Promise<void> {
   }
   const text = await file.text();
   try {
-    store.notice.value = opener(text)(store, text, file.name);
+    const before = store.doc.value;
+    const said = opener(text)(store, text, file.name);
+    // A lesson that holds the bench fast has said so already.
+    if (store.doc.value !== before) store.notice.value = said;
   } catch (error) {
     if (!isProblem(error)) {
       store.fail(error);

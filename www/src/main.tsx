@@ -17,14 +17,14 @@ import { startModule } from "./wasm";
 
 function build(wasm: WasmModule, found: Found): Store {
   if ("kept" in found) {
-    const { doc, good, view, aside } = found.kept;
+    const { doc, good, view, aside, loan } = found.kept;
     try {
-      return createStore(wasm, doc, good ?? doc, { ...FIRST_VIEW, ...view }, aside);
+      return createStore(wasm, doc, good ?? doc, { ...FIRST_VIEW, ...view }, aside, loan);
     } catch (error) {
       if (!isProblem(error)) throw error;
       // Written by another version with other limits: the ball stays on the
       // bench with its mistake named, beside the first template's numbers.
-      return createStore(wasm, doc, FIRST_DOC, { ...FIRST_VIEW, ...view }, aside);
+      return createStore(wasm, doc, FIRST_DOC, { ...FIRST_VIEW, ...view }, aside, loan);
     }
   }
   const selected = FIRST_DOC.ball.pieces.length;

@@ -2,7 +2,7 @@
 // or hold what an older or broken page wrote: each is said, none loses work.
 
 import { effect } from "@preact/signals";
-import type { Doc, Store, View } from "./store";
+import type { Doc, Loan, Store, View } from "./store";
 
 const KEY = "pithball.bench/1";
 const UNREADABLE_KEY = "pithball.unreadable";
@@ -15,6 +15,8 @@ export interface Kept {
   view: View;
   /** Work that links took the place of; left out by pages before there were links. */
   aside?: Doc[];
+  /** The lesson that has the bench, and the reader's own work meanwhile. */
+  loan?: Loan | null;
 }
 
 export type Found =
@@ -37,7 +39,11 @@ export function restore(): Found {
     const kept = JSON.parse(text) as Kept;
     if (isDoc(kept.doc) && (kept.good === null || isDoc(kept.good)) && isObject(kept.view)) {
       const aside = Array.isArray(kept.aside) ? kept.aside.filter(isDoc) : [];
-      return { kept: { ...kept, aside } };
+      const loan = isLoan(kept.loan) ? kept.loan : null;
+      // Own work comes before a lesson that cannot be read.
+      const own = !loan && isObject(kept.loan) && isDoc(kept.loan.own) ? kept.loan.own : null;
+      if (own) return { kept: { ...kept, aside, doc: own, good: null, loan } };
+      return { kept: { ...kept, aside, loan } };
     }
   } catch {
     // Told below, as for any other text that is not ours.
@@ -111,6 +117,7 @@ export function autosave(store: Store): void {
       good: ballProblem || shotProblem ? { ball: file, shot } : null,
       view: store.view.value,
       aside: store.aside.value,
+      loan: store.loan.value,
     };
     if (first) {
       first = false;
@@ -147,6 +154,19 @@ function whyNotKept(error: unknown): string {
 
 function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === "object" && value !== null;
+}
+
+function isLoan(value: unknown): value is Loan {
+  if (!isObject(value) || !isDoc(value.own) || !isDoc(value.ownGood)) return false;
+  const { taken } = value;
+  return (
+    isObject(taken) &&
+    typeof taken.text === "string" &&
+    typeof taken.step === "number" &&
+    Array.isArray(taken.states) &&
+    taken.states.length > taken.step &&
+    taken.states.every((state) => isObject(state) && isDoc(state.start))
+  );
 }
 
 /** Enough of the shape that the page can show it; the module judges the values. */

@@ -25,24 +25,40 @@ export const WORKSHOP: Place[] = [
   { room: "lane", name: "Lane", View: Lane },
 ];
 
+const LessonPanel = later(async () => (await import("./rooms/lesson/lesson")).LessonPanel);
+const Lessons = later(async () => (await import("./rooms/lessons/lessons")).Lessons);
 const Shelf = later(async () => (await import("./rooms/shelf/shelf")).Shelf);
 const Sheet = later(async () => (await import("./rooms/sheet/sheet")).Sheet);
 const ModelNote = later(async () => (await import("./rooms/model/model")).ModelNote);
+
+/** Beside the workshop while a lesson has the bench. */
+const LESSON: Place = { room: "lesson", name: "Lesson", View: LessonPanel };
 
 /** Rooms that take the whole space; shown alone, and only then built. */
 export const WHOLE: Place[] = [
   { room: "shelf", name: "Shelf", View: Shelf },
   { room: "sheet", name: "Sheet", View: Sheet },
+  { room: "lessons", name: "Lessons", View: Lessons },
   { room: "model", name: "Model note", View: ModelNote, aside: true },
 ];
 const IN_BAR = WHOLE.filter(({ aside }) => !aside);
 
-export const inWorkshop = (room: Room): boolean => WORKSHOP.some((place) => place.room === room);
+export const inWorkshop = (room: Room): boolean =>
+  room === "lesson" || WORKSHOP.some((place) => place.room === room);
+
+/** The workshop as it stands: all rooms, or those that a step of a lesson shows, after the lesson. */
+export function useWorkshop(): Place[] {
+  const taken = useStore().loan.value?.taken;
+  if (!taken) return WORKSHOP;
+  return [LESSON, ...WORKSHOP.filter(({ room }) => taken.rooms?.includes(room) ?? true)];
+}
 
 /** The room in front; what is kept from another version may name one that is not there. */
 export function useFront(): Room {
   const { room } = useStore().view.value;
-  return [...WORKSHOP, ...WHOLE].some((place) => place.room === room) ? room : FIRST_VIEW.room;
+  const workshop = useWorkshop();
+  if ([...workshop, ...WHOLE].some((place) => place.room === room)) return room;
+  return workshop === WORKSHOP ? FIRST_VIEW.room : "lesson";
 }
 
 /** Goes to a room and takes the reader's place on the page along. */
@@ -91,9 +107,10 @@ export function PlacesNav() {
 export function RoomsNav() {
   const go = useGo();
   const front = useFront();
+  const workshop = useWorkshop();
   return (
     <nav class="rooms-nav" aria-label="Rooms">
-      {[...WORKSHOP, ...IN_BAR].map(({ room, name }) => (
+      {[...workshop, ...IN_BAR].map(({ room, name }) => (
         <Tab key={room} name={name} current={front === room} onGo={() => go(room)} />
       ))}
     </nav>

@@ -5,6 +5,7 @@
 import { batch, computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
+import { changedOutside, type Taken } from "./lessons/taken";
 import type {
   BallFile,
   Drilled,
@@ -28,7 +29,7 @@ export interface Doc {
   shot: Shot;
 }
 
-export type Room = "bench" | "saw" | "scale" | "lane" | "shelf" | "sheet" | "model";
+export type Room = "bench" | "saw" | "scale" | "lane" | "lesson" | "lessons" | "shelf" | "sheet" | "model";
 export type Units = "trade" | "metric";
 export type Theme = "system" | "light" | "dark";
 
@@ -84,6 +85,14 @@ export interface Derived {
   shotProblem: Problem | null;
 }
 
+/** The bench lent to a lesson: the reader's own work lies aside until it is given back. */
+export interface Loan {
+  own: Doc;
+  /** The last good of it, where `own` has a mistake. */
+  ownGood: Doc;
+  taken: Taken;
+}
+
 export interface Store {
   wasm: WasmModule;
   doc: ReadonlySignal<Doc>;
@@ -93,6 +102,8 @@ export interface Store {
   section: ReadonlySignal<Section | null>;
   /** Work that links took the place of, oldest first: kept between visits, so that Undo still finds it. */
   aside: ReadonlySignal<Doc[]>;
+  /** The lesson that has the bench; null while it is the reader's own. */
+  loan: ReadonlySignal<Loan | null>;
   canUndo: ReadonlySignal<boolean>;
   canRedo: ReadonlySignal<boolean>;
   /** Something broke that is not the reader's mistake; null while all is well. */
@@ -102,10 +113,16 @@ export interface Store {
   /** One edit. Edits with the same key in quick succession undo as one. */
   editBall(change: (ball: BallFile) => BallFile, key?: string): void;
   editShot(change: (shot: Shot) => Shot, key?: string): void;
-  /** Puts another ball (and shot) on the bench, as one step of undo. */
-  replace(doc: Partial<Doc>): void;
+  /** Puts another ball (and shot) on the bench, as one step of undo; false where a lesson holds it fast. */
+  replace(doc: Partial<Doc>): boolean;
   /** Puts what a link holds on the bench: one step of undo, now and on the next visit. */
   openShared(doc: Doc): void;
+  /** Puts what a lesson wants on the bench. Own work and its undo steps lie aside until `giveBack`. */
+  lend(doc: Doc, taken: Taken): void;
+  /** What is known of the lesson that has the bench, the bench left as it is. */
+  keepTaken(taken: Taken): void;
+  /** Ends the lesson: own work is on the bench again as it was. */
+  giveBack(): void;
   undo(): void;
   redo(): void;
   look(change: Partial<View>): void;
@@ -155,13 +172,17 @@ export function createStore(
   good: Doc,
   firstView: View,
   firstAside: Doc[] = [],
+  firstLoan: Loan | null = null,
 ): Store {
   const doc = signal(first);
   const view = signal(firstView);
   const fault = signal<string | null>(null);
   const notice = signal<string | null>(null);
   const aside = signal(firstAside);
-  const past = signal(firstAside);
+  const loan = signal(firstLoan);
+  /** Undo steps of the reader's own work while the bench is lent. */
+  let ownSteps: { past: Doc[]; future: Doc[] } = { past: firstAside, future: [] };
+  const past = signal(firstLoan ? [] : firstAside);
   const future = signal<Doc[]>([]);
   const derived = signal(begin(wasm, good));
   let lastKey = "";
@@ -215,8 +236,13 @@ export function createStore(
     }
   }
 
-  function edit(next: Doc, key: string): void {
-    if (fault.value) return;
+  function edit(next: Doc, key: string): boolean {
+    if (fault.value) return false;
+    const fixed = loan.value && changedOutside(doc.value, next, loan.value.taken.free);
+    if (fixed) {
+      notice.value = `This step of the lesson leaves the ${fixed} as it is, so that one thing changes at a time.`;
+      return false;
+    }
     const time = performance.now();
     const merges = key !== "" && key === lastKey && time - lastTime < SAME_GESTURE_MS;
     lastKey = key;
@@ -226,6 +252,7 @@ export function createStore(
       future.value = [];
       settle(next, !merges);
     });
+    return true;
   }
 
   function step(from: Signal<Doc[]>, to: Signal<Doc[]>): void {
@@ -239,9 +266,46 @@ export function createStore(
     });
   }
 
-  function replace(change: Partial<Doc>): void {
-    edit({ ...doc.value, ...change }, "");
+  function replace(change: Partial<Doc>): boolean {
+    if (!edit({ ...doc.value, ...change }, "")) return false;
     if (change.ball) view.value = { ...view.value, selected: null, hidden: [] };
+    return true;
+  }
+
+  /** Another bench with undo steps of its own. */
+  function turnTo(now: Doc, steps: { past: Doc[]; future: Doc[] }, anew: boolean): void {
+    lastKey = "";
+    past.value = steps.past;
+    future.value = steps.future;
+    settle(now, true);
+    // What stood there before has nothing to do with it.
+    if (anew) derived.value = { ...derived.value, before: null, rollBefore: null, docBefore: null };
+    view.value = { ...view.value, selected: null, hidden: [] };
+  }
+
+  function lend(lent: Doc, taken: Taken): void {
+    if (fault.value) return;
+    const anew = loan.value?.taken.step !== taken.step;
+    batch(() => {
+      if (!loan.value) {
+        ownSteps = { past: past.value, future: future.value };
+        const { file, shot } = derived.value;
+        loan.value = { own: doc.value, ownGood: { ball: file, shot }, taken };
+      } else {
+        loan.value = { ...loan.value, taken };
+      }
+      turnTo(lent, { past: [], future: [] }, anew);
+    });
+  }
+
+  function giveBack(): void {
+    const back = loan.value;
+    if (!back) return;
+    batch(() => {
+      loan.value = null;
+      turnTo(back.ownGood, ownSteps, true);
+      if (back.own !== back.ownGood) settle(back.own, false);
+    });
   }
 
   if (first !== good) settle(first, false);
@@ -266,20 +330,29 @@ export function createStore(
     fault,
     notice,
     aside,
+    loan,
     canUndo: computed(() => past.value.length > 0),
     canRedo: computed(() => future.value.length > 0),
-    editBall: (change, key = "") =>
-      edit({ ...doc.value, ball: change(doc.value.ball) }, key && `ball.${key}`),
-    editShot: (change, key = "") =>
-      edit({ ...doc.value, shot: change(doc.value.shot) }, key && `shot.${key}`),
+    editBall: (change, key = "") => {
+      edit({ ...doc.value, ball: change(doc.value.ball) }, key && `ball.${key}`);
+    },
+    editShot: (change, key = "") => {
+      edit({ ...doc.value, shot: change(doc.value.shot) }, key && `shot.${key}`);
+    },
     replace,
     openShared: (shared) => {
+      giveBack();
       const before = doc.value;
       batch(() => {
         replace(shared);
         aside.value = [...aside.value, before].slice(-MOST_ASIDE);
       });
     },
+    lend,
+    keepTaken: (taken) => {
+      if (loan.value) loan.value = { ...loan.value, taken };
+    },
+    giveBack,
     undo: () => step(past, future),
     redo: () => step(future, past),
     look: (change) => {

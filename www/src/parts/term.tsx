@@ -1,14 +1,27 @@
 import type { ComponentChildren } from "preact";
 import { useId, useRef } from "preact/hooks";
+import { toGlossary } from "../lessons/at";
+import { useStore } from "../store";
 import { WORDS, type Word } from "../words";
 
 /** A word of the trade; its dotted underline opens its meaning. */
 export function Term({ word, children }: { word: Word; children?: ComponentChildren }) {
-  return <Aside text={WORDS[word]}>{children ?? word}</Aside>;
+  const store = useStore();
+  const more = (
+    <button type="button" class="to-word" onClick={() => toGlossary(store, word)}>
+      See it drawn<span class="visually-hidden"> {word}</span>
+    </button>
+  );
+  return (
+    <Aside text={WORDS[word]} more={more}>
+      {children ?? word}
+    </Aside>
+  );
 }
 
 /** Words with a dotted underline that opens one more sentence. */
-export function Aside({ text, children }: { text: string; children: ComponentChildren }) {
+export function Aside(props: { text: string; more?: ComponentChildren; children: ComponentChildren }) {
+  const { text, more, children } = props;
   const id = useId();
   const button = useRef<HTMLButtonElement>(null);
   const note = useRef<HTMLSpanElement>(null);
@@ -31,7 +44,7 @@ export function Aside({ text, children }: { text: string; children: ComponentChi
         {children}
       </button>
       <span class="meaning" id={id} popover="auto" ref={note} onToggle={place}>
-        {text}
+        {text} {more}
       </span>
     </>
   );

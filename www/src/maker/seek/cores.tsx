@@ -88,8 +88,9 @@ export function Cores({ sought, target }: { sought: Sought; target: TargetFile }
                     type="button"
                     aria-label={`To the bench: ${name(n)}`}
                     onClick={() => {
-                      store.replace({ ball: file });
-                      store.notice.value = `${name(n)} is on the bench. Undo brings back what was there.`;
+                      if (store.replace({ ball: file })) {
+                        store.notice.value = `${name(n)} is on the bench. Undo brings back what was there.`;
+                      }
                     }}
                   >
                     To the bench

@@ -3,6 +3,7 @@ import { LeversContext, useHint, useWorkedOut } from "../../maker/levers/use-lev
 import { SeekFold } from "../../maker/seek/seek";
 import { CoverSurface } from "../../parts/cover-surface";
 import { NumberField } from "../../parts/field";
+import { Fixed } from "../../parts/fixed";
 import { Said } from "../../parts/said";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
@@ -37,7 +38,9 @@ function Parts() {
   return (
     <>
       <Invitation />
-      <TemplateRow />
+      <Fixed place="ball" whole away>
+        <TemplateRow />
+      </Fixed>
       {whole && (
         <p class="says says-wrong">
           <Said problem={whole} />
@@ -81,39 +84,51 @@ function Parts() {
               store.editBall((old) => ({ ...old, cover: { ...old.cover, ...made } }), key && `cover.${key}`)
             }
           />
-          <CoverSurface />
-          <NumberField
-            label="Ball diameter"
-            hint={useHint("diameter_in")}
-            value={ball.diameter_in}
-            quantity="size"
-            min={8.4}
-            max={8.7}
-            step={0.005}
-            problem={problemAt(ballProblem, "diameter_in")}
-            caution={
-              ball.diameter_in < 8.5 || ball.diameter_in > 8.595
-                ? `the published limits are ${reading(8.5, "rg", units)} to ${reading(8.595, "rg", units)}.`
-                : null
-            }
-            onChange={(diameter_in) => store.editBall((old) => ({ ...old, diameter_in }), "diameter_in")}
-          />
+          <Fixed place="ball.cover">
+            <CoverSurface />
+          </Fixed>
+          <Fixed place="ball.diameter_in">
+            <NumberField
+              label="Ball diameter"
+              hint={useHint("diameter_in")}
+              value={ball.diameter_in}
+              quantity="size"
+              min={8.4}
+              max={8.7}
+              step={0.005}
+              problem={problemAt(ballProblem, "diameter_in")}
+              caution={
+                ball.diameter_in < 8.5 || ball.diameter_in > 8.595
+                  ? `the published limits are ${reading(8.5, "rg", units)} to ${reading(8.595, "rg", units)}.`
+                  : null
+              }
+              onChange={(diameter_in) => store.editBall((old) => ({ ...old, diameter_in }), "diameter_in")}
+            />
+          </Fixed>
         </PartRow>
       </ol>
-      <button
-        type="button"
-        class="add-piece"
-        onClick={() => {
-          addPiece(store);
-          followFocus(".part-head");
-        }}
-      >
-        Add a piece
-      </button>
-      <Holes problem={ballProblem} />
-      <Drill />
+      <Fixed place="ball.pieces" whole away>
+        <button
+          type="button"
+          class="add-piece"
+          onClick={() => {
+            addPiece(store);
+            followFocus(".part-head");
+          }}
+        >
+          Add a piece
+        </button>
+      </Fixed>
+      <Fixed place="ball.holes" away>
+        <Holes problem={ballProblem} />
+      </Fixed>
+      <Fixed place="shot.drilling" away>
+        <Drill />
+      </Fixed>
       <LeversFold />
-      <SeekFold />
+      <Fixed place="ball" whole away>
+        <SeekFold />
+      </Fixed>
     </>
   );
 }
@@ -122,7 +137,7 @@ function Parts() {
 function Invitation() {
   const store = useStore();
   const piece = store.doc.value.ball.pieces.at(-1);
-  if (store.canUndo.value || !piece) return null;
+  if (store.canUndo.value || store.loan.value || !piece) return null;
   return (
     <p class="invitation">
       Change something: drag the density of the <strong>{piece.name}</strong> below, and watch the cut, the

@@ -2,6 +2,7 @@ import { useId } from "preact/hooks";
 import { DENSITY_LIMIT_G_CC } from "../../limits";
 import { useHint } from "../../maker/levers/use-levers";
 import { NumberField } from "../../parts/field";
+import { Fixed } from "../../parts/fixed";
 import { Aside } from "../../parts/term";
 import type { Problem } from "../../types";
 import { digits } from "../../units";
@@ -29,7 +30,7 @@ export function MaterialFields({ place, made, problem, caution, onChange }: Mate
   const known = MATERIALS.find(({ name }) => name === material);
   const [low, high] = known?.density_g_cc ?? [0, Number.POSITIVE_INFINITY];
   return (
-    <>
+    <Fixed place={`ball.${place}.density_g_cc`}>
       <label class="line" for={id}>
         <span class="field-label">Material</span>
         <select
@@ -78,7 +79,7 @@ export function MaterialFields({ place, made, problem, caution, onChange }: Mate
           <Aside text={`${capital(sourceOf(known))}. Used for ${known.for}.`}>where that comes from</Aside>
         </p>
       )}
-    </>
+    </Fixed>
   );
 }
 

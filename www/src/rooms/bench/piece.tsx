@@ -1,5 +1,6 @@
 import { useEffect, useRef } from "preact/hooks";
 import { WEIGHT_LIMIT_LB } from "../../limits";
+import { Fixed } from "../../parts/fixed";
 import { Said } from "../../parts/said";
 import { Swatch } from "../../parts/swatch";
 import { type Units, useStore } from "../../store";
@@ -93,52 +94,54 @@ export function PieceRow({ piece, at, problem }: { piece: Piece; at: number; pro
   };
   return (
     <PartRow part={at + 1} name={piece.name} says={says} problem={mine}>
-      <div class="part-actions">
-        <button
-          type="button"
-          class="part-earlier"
-          disabled={at === 0}
-          aria-label={`Pour ${piece.name} earlier`}
-          onClick={() => {
-            movePiece(store, at, -1);
-            followFocus(".part-earlier");
-          }}
-        >
-          Earlier
-        </button>
-        <button
-          type="button"
-          class="part-later"
-          disabled={at === last}
-          aria-label={`Pour ${piece.name} later`}
-          onClick={() => {
-            movePiece(store, at, 1);
-            followFocus(".part-later");
-          }}
-        >
-          Later
-        </button>
-        <button
-          type="button"
-          aria-label={`Duplicate ${piece.name}`}
-          onClick={() => {
-            duplicatePiece(store, at);
-            followFocus(".part-head");
-          }}
-        >
-          Duplicate
-        </button>
-        <button
-          type="button"
-          aria-label={`Remove ${piece.name}`}
-          onClick={() => {
-            removePiece(store, at);
-            followFocus(".part-head");
-          }}
-        >
-          Remove
-        </button>
-      </div>
+      <Fixed place="ball.pieces" whole away>
+        <div class="part-actions">
+          <button
+            type="button"
+            class="part-earlier"
+            disabled={at === 0}
+            aria-label={`Pour ${piece.name} earlier`}
+            onClick={() => {
+              movePiece(store, at, -1);
+              followFocus(".part-earlier");
+            }}
+          >
+            Earlier
+          </button>
+          <button
+            type="button"
+            class="part-later"
+            disabled={at === last}
+            aria-label={`Pour ${piece.name} later`}
+            onClick={() => {
+              movePiece(store, at, 1);
+              followFocus(".part-later");
+            }}
+          >
+            Later
+          </button>
+          <button
+            type="button"
+            aria-label={`Duplicate ${piece.name}`}
+            onClick={() => {
+              duplicatePiece(store, at);
+              followFocus(".part-head");
+            }}
+          >
+            Duplicate
+          </button>
+          <button
+            type="button"
+            aria-label={`Remove ${piece.name}`}
+            onClick={() => {
+              removePiece(store, at);
+              followFocus(".part-head");
+            }}
+          >
+            Remove
+          </button>
+        </div>
+      </Fixed>
       <MaterialFields
         place={place}
         made={piece}
@@ -152,7 +155,9 @@ export function PieceRow({ piece, at, problem }: { piece: Piece; at: number; pro
       />
       <ShapeFields {...solid} />
       <PlaceFold {...solid} />
-      <Cuts piece={piece} place={place} problem={mine} reach_in={ball.diameter_in} onChange={change} />
+      <Fixed place={`ball.${place}.cuts`}>
+        <Cuts piece={piece} place={place} problem={mine} reach_in={ball.diameter_in} onChange={change} />
+      </Fixed>
       <label class="line">
         <span class="field-label">Name</span>
         <input

@@ -1,5 +1,6 @@
 import { useHint } from "../../maker/levers/use-levers";
 import { type FieldProps, NumberField } from "../../parts/field";
+import { Fixed } from "../../parts/fixed";
 import { Fold } from "../../parts/fold";
 import { Said } from "../../parts/said";
 import { Term } from "../../parts/term";
@@ -25,19 +26,21 @@ export function ShapeFields<S extends Cut>({ solid, place, problem, reach_in, on
   const group = problem?.place === `${place}.shape` ? problem : null;
   return (
     <>
-      <label class="line">
-        <span class="field-label">Shape</span>
-        <select
-          value={shape.kind}
-          onChange={(event) => set(asKind(shape, event.currentTarget.value as Kind), "")}
-        >
-          {KINDS.map(({ kind, name }) => (
-            <option key={kind} value={kind}>
-              {name}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Fixed place={`ball.${place}.shape`} whole>
+        <label class="line">
+          <span class="field-label">Shape</span>
+          <select
+            value={shape.kind}
+            onChange={(event) => set(asKind(shape, event.currentTarget.value as Kind), "")}
+          >
+            {KINDS.map(({ kind, name }) => (
+              <option key={kind} value={kind}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+      </Fixed>
       {dimensions(shape).map((dimension) => (
         <Hinted
           key={`${shape.kind}.${dimension.place}`}
@@ -71,7 +74,11 @@ export function ShapeFields<S extends Cut>({ solid, place, problem, reach_in, on
 
 /** A number with what it moves more than others do. */
 function Hinted({ place, ...field }: FieldProps & { place: string }) {
-  return <NumberField {...field} hint={useHint(place)} />;
+  return (
+    <Fixed place={`ball.${place}`}>
+      <NumberField {...field} hint={useHint(place)} />
+    </Fixed>
+  );
 }
 
 const AXES = ["Sideways x", "Sideways y", "Towards pin z"];

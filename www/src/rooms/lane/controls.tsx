@@ -1,4 +1,5 @@
 import { NumberField } from "../../parts/field";
+import { Fixed } from "../../parts/fixed";
 import { Term } from "../../parts/term";
 import { type Shot, useStore } from "../../store";
 import type { Hand, Layout, Release } from "../../types";
@@ -100,40 +101,52 @@ export function Controls() {
     <div class="lane-controls">
       <fieldset>
         <legend>Release</legend>
-        <fieldset class="choices" aria-label="Hand">
-          {(["right", "left"] as const).map((hand) => (
-            <button type="button" key={hand} aria-pressed={shot.hand === hand} onClick={() => setHand(hand)}>
-              {hand === "right" ? "Right hand" : "Left hand"}
-            </button>
-          ))}
-        </fieldset>
+        <Fixed place="shot.hand" whole>
+          <fieldset class="choices" aria-label="Hand">
+            {(["right", "left"] as const).map((hand) => (
+              <button
+                type="button"
+                key={hand}
+                aria-pressed={shot.hand === hand}
+                onClick={() => setHand(hand)}
+              >
+                {hand === "right" ? "Right hand" : "Left hand"}
+              </button>
+            ))}
+          </fieldset>
+        </Fixed>
         {RELEASE.map(({ key, ...row }) => (
-          <NumberField
-            {...row}
-            key={key}
-            value={shot.release[key]}
-            problem={problemAt(`release.${key}`)}
-            onChange={(value) =>
-              store.editShot(
-                (old) => ({ ...old, release: { ...old.release, [key]: value } }),
-                `release.${key}`,
-              )
-            }
-          />
+          <Fixed key={key} place={`shot.release.${key}`}>
+            <NumberField
+              {...row}
+              value={shot.release[key]}
+              problem={problemAt(`release.${key}`)}
+              onChange={(value) =>
+                store.editShot(
+                  (old) => ({ ...old, release: { ...old.release, [key]: value } }),
+                  `release.${key}`,
+                )
+              }
+            />
+          </Fixed>
         ))}
       </fieldset>
       <fieldset>
         <legend>Ball in the hand</legend>
         {LAYOUT.map(({ key, ...row }) => (
-          <NumberField
-            {...row}
-            key={key}
-            value={shot.layout[key]}
-            problem={problemAt(`layout.${key}`)}
-            onChange={(value) =>
-              store.editShot((old) => ({ ...old, layout: { ...old.layout, [key]: value } }), `layout.${key}`)
-            }
-          />
+          <Fixed key={key} place={`shot.layout.${key}`}>
+            <NumberField
+              {...row}
+              value={shot.layout[key]}
+              problem={problemAt(`layout.${key}`)}
+              onChange={(value) =>
+                store.editShot(
+                  (old) => ({ ...old, layout: { ...old.layout, [key]: value } }),
+                  `layout.${key}`,
+                )
+              }
+            />
+          </Fixed>
         ))}
       </fieldset>
     </div>

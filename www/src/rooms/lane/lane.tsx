@@ -1,6 +1,7 @@
 import "../../draw/draw.css";
 import "./lane.css";
 import { useSignal } from "@preact/signals";
+import { Fixed } from "../../parts/fixed";
 import { ToModelNote } from "../model/to-note";
 import { AreaFold } from "./area";
 import { Charts } from "./charts";
@@ -23,8 +24,12 @@ export function Lane() {
         <Stage t_s={t_s} />
         <div class="lane-more">
           <Controls />
-          <OilFold />
-          <ExampleShots />
+          <Fixed place="shot.lane">
+            <OilFold />
+          </Fixed>
+          <Fixed place="shot" whole away>
+            <ExampleShots />
+          </Fixed>
           <Numbers />
           <WhyFold />
           <AreaFold />

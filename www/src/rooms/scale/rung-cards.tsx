@@ -70,8 +70,9 @@ export function RungCards({ ladder, weight }: RungCardsProps) {
                 type="button"
                 aria-label={`To the bench: ${ball.name}`}
                 onClick={() => {
-                  store.replace({ ball });
-                  store.notice.value = `${ball.name} is on the bench. Undo brings back what was there.`;
+                  if (store.replace({ ball })) {
+                    store.notice.value = `${ball.name} is on the bench. Undo brings back what was there.`;
+                  }
                 }}
               >
                 To the bench

@@ -19,14 +19,14 @@ export function useTitle(title: string): void {
   }, [title]);
 }
 
-/** Margins are the sheet's own, so that the browser adds neither its own nor date and address. */
-export function usePaper(paper: Paper): void {
+/** Without margins the browser adds neither its own nor date and address; what runs over many pages has some. */
+export function usePaper(paper: Paper, margin = "0"): void {
   useLayoutEffect(() => {
     const sheet = new CSSStyleSheet();
-    sheet.replaceSync(`@page { size: ${paper}; margin: 0; }`);
+    sheet.replaceSync(`@page { size: ${paper}; margin: ${margin}; }`);
     document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
     return () => {
       document.adoptedStyleSheets = document.adoptedStyleSheets.filter((other) => other !== sheet);
     };
-  }, [paper]);
+  }, [paper, margin]);
 }

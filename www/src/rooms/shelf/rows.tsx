@@ -185,8 +185,9 @@ function ToBench({ item }: { item: Item }) {
       aria-label={`Put on the bench: ${item.name}`}
       onClick={() => {
         const { ball, ...shot } = item.shot;
-        store.replace(structuredClone(item.houseBall ? { ball } : { ball, shot }));
-        store.notice.value = `${item.name} is on the bench. Undo brings back what was there.`;
+        if (store.replace(structuredClone(item.houseBall ? { ball } : { ball, shot }))) {
+          store.notice.value = `${item.name} is on the bench. Undo brings back what was there.`;
+        }
       }}
     >
       Put on the bench

@@ -1,0 +1,431 @@
+// Lessons: every one is walked twice, wrong and right; the learner's own work
+// comes back; progress, a class, the words, on every size and by keyboard.
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { after, before, test } from "node:test";
+import { accessibilityFaults, launch, NARROW, PHONE, shoot } from "./harness.mjs";
+
+let site;
+before(async () => {
+  site = await launch();
+});
+after(() => site?.close());
+
+const nav = (page) => page.getByRole("navigation", { name: /Places|Rooms/ });
+const go = (page, name) => nav(page).getByRole("button", { name, exact: true }).click();
+const panel = (page) => page.getByRole("region", { name: "Lesson", exact: true });
+const inside = (page, name) =>
+  page.getByRole("navigation", { name: "In Lessons" }).getByRole("button", { name }).click();
+const kept = (page) => page.evaluate(() => JSON.parse(localStorage.getItem("pithball.progress/1")));
+const FIRST = "Why a house ball goes long";
+
+async function toLessons(page) {
+  await go(page, "Lessons");
+  await page.getByText("Reading the lessons").waitFor({ state: "detached" });
+}
+
+const lessonsOpen = async (options = {}) => {
+  const opened = await site.open({ reducedMotion: "reduce", ...options });
+  await toLessons(opened.page);
+  return opened;
+};
+
+const take = (page, title) =>
+  page
+    .locator(".lessons-entry", { has: page.getByRole("heading", { name: title, exact: true }) })
+    .getByRole("button", { name: /^Take/ })
+    .click();
+
+const downloaded = async (page, act) => {
+  const [file] = await Promise.all([page.waitForEvent("download"), act()]);
+  return { name: file.suggestedFilename(), text: await readFile(await file.path(), "utf8") };
+};
+const file = (name, content) => ({
+  name,
+  mimeType: "application/json",
+  buffer: Buffer.from(typeof content === "string" ? content : JSON.stringify(content)),
+});
+
+/** Types boards into the fields beside the drawing. */
+async function drawPath(page, boards) {
+  await panel(page).getByText("Type the boards instead").click();
+  const fields = panel(page).locator(".draw-path .field-number input");
+  for (const [n, board] of boards.entries()) await fields.nth(n).fill(String(board));
+}
+
+/** Answers what the step asks, wrong on purpose or with what was `learnt` by that; says what was learnt. */
+async function answerStep(page, learnt) {
+  const room = panel(page);
+  const said = room.getByRole("heading", { name: /^You said/ });
+  if (await room.locator(".options").count()) {
+    const options = await room.locator(".option").allTextContents();
+    await room
+      .getByRole("radio")
+      .nth(learnt ? learnt.option : 0)
+      .check();
+    await room.getByRole("button", { name: "Answer" }).click();
+    await said.waitFor();
+    const right = room.getByText(/^The right answer:/);
+    const text = (await right.count())
+      ? (await right.textContent()).replace("The right answer: ", "")
+      : options[0];
+    return { option: options.indexOf(text), outcome: await said.textContent() };
+  }
+  if (await room.locator(".amount").count()) {
+    await room.getByLabel(/^Your number/).fill(learnt ? learnt.number : "98765");
+    await room.getByRole("button", { name: "Answer" }).click();
+    await said.waitFor();
+    const truth = await room.getByText(/^Computed:/).textContent();
+    return { number: /[\d.]+/.exec(truth.replace("\u2212", "-"))[0], outcome: await said.textContent() };
+  }
+  await drawPath(page, learnt ? learnt.boards : [40, 40, 40, 40, 40, 40]);
+  await room.getByRole("button", { name: "Answer with this path" }).click();
+  await said.waitFor();
+  const was = (await room.locator(".draw-path-says").textContent()).split("The ball's:")[1];
+  const boards = [...was.matchAll(/board ([\d.]+)/g)].slice(1).map(([, board]) => board);
+  return { boards, outcome: await said.textContent() };
+}
+
+/** Goes through the lesson in front; without `learnt` the wrong way. */
+async function walk(page, learnt) {
+  const room = panel(page);
+  const found = [];
+  for (;;) {
+    await room.locator("#lesson-step").waitFor();
+    const step = await room.locator(".lesson-of").textContent();
+    const title = await room.locator("#lesson-step").textContent();
+    if (await room.locator(".question").count()) {
+      const what = await answerStep(page, learnt?.[found.length]);
+      if (learnt) assert.equal(what.outcome, "You said: right", `${step} ${title}`);
+      assert.ok((await room.locator(".answered p").first().textContent()).length > 10, `${step} ${title}`);
+      found.push(what);
+    } else if (await room.locator(".deed").count()) {
+      await room.locator(".missing li").first().waitFor();
+      if (learnt) {
+        for (const name of ["A hint", "A second hint", "The last hint", "Show me one way to do it"]) {
+          await room.getByRole("button", { name }).click();
+        }
+        await room.getByRole("heading", { name: "Done", exact: true }).waitFor();
+        assert.equal(await room.locator(".missing").count(), 0);
+      }
+    }
+    const next = room.locator(".lesson-way button").filter({ hasText: /^(Next|Go on|Finish|End)/ });
+    const last = /^(Finish|End)/.test(await next.textContent());
+    await next.click();
+    if (last) return found;
+    await page.waitForFunction((was) => document.querySelector(".lesson-of")?.textContent !== was, step);
+  }
+}
+
+test("every lesson is walked twice: wrong, with the answer to that, and by its own solution to the end", async () => {
+  const { page, context, check } = await lessonsOpen();
+  const titles = await page.locator(".lessons-entry h4").allTextContents();
+  assert.ok(titles.length > 0);
+  for (const title of titles) {
+    await take(page, title);
+    const learnt = await walk(page, null);
+    await toLessons(page);
+    await take(page, title);
+    await walk(page, learnt);
+    await page.getByText(`“${title}” is finished.`).waitFor();
+    await toLessons(page);
+  }
+  const { lessons } = await kept(page);
+  assert.equal(lessons.length, titles.length);
+  for (const { title, finished_at, steps, of_steps } of lessons) {
+    assert.ok(finished_at, title);
+    assert.equal(steps.length, of_steps, title);
+  }
+  assert.equal(await page.locator(".lessons-entry[data-done]").count(), titles.length);
+  await check();
+  await context.close();
+});
+
+test("the learner's own work is kept aside, over a reload too, and comes back with its undo", async () => {
+  const { page, context, reload, check } = await site.open({ reducedMotion: "reduce" });
+  const name = page.getByRole("textbox", { name: "Ball", exact: true });
+  await name.fill("My own work");
+  await toLessons(page);
+  await take(page, FIRST);
+  await panel(page).getByText("Your own ball and shot are kept aside").waitFor();
+  await panel(page).getByRole("button", { name: "Next" }).click();
+  await page.evaluate(() => dispatchEvent(new Event("pagehide")));
+  await reload();
+  await panel(page).getByRole("heading", { name: "Which ball rolls first?" }).waitFor();
+  await panel(page).getByRole("button", { name: "Leave the lesson" }).click();
+  await page.getByText("Your own ball and shot are back on the bench.").waitFor();
+  await go(page, "Workshop");
+  assert.equal(await name.inputValue(), "My own work");
+  await name.fill("Changed");
+  await toLessons(page);
+  await take(page, FIRST);
+  await panel(page).getByRole("button", { name: "Leave the lesson" }).click();
+  await go(page, "Workshop");
+  await page.getByRole("button", { name: "Undo" }).click();
+  assert.equal(await name.inputValue(), "My own work");
+  await check();
+  await context.close();
+});
+
+test("a step shows only its rooms and lets only its own things be changed", async () => {
+  const { page, context, check } = await lessonsOpen();
+  await take(page, FIRST);
+  for (const name of ["Saw", "Scale"])
+    assert.ok(await page.locator(`#room-${name.toLowerCase()}`).isVisible());
+  for (const name of ["bench", "lane"]) assert.ok(await page.locator(`#room-${name}`).isHidden(), name);
+  await panel(page).getByRole("button", { name: "Next" }).click();
+  await panel(page).getByRole("button", { name: "Go on without it" }).click();
+  await page.locator("#room-bench").waitFor();
+  await page
+    .locator("#room-bench")
+    .getByRole("button", { name: /^cover/ })
+    .click();
+  assert.ok(
+    await page
+      .locator(".part[data-open]")
+      .getByRole("textbox", { name: /^Density/ })
+      .isDisabled(),
+  );
+  await page.locator("#room-bench").getByRole("button", { name: /^body/ }).click();
+  const density = page.locator(".part[data-open]").getByRole("textbox", { name: /^Density/ });
+  assert.ok(await density.isEnabled());
+  // Live: the missing sentence follows the bench.
+  const missing = panel(page).locator(".missing li").first();
+  const before = await missing.textContent();
+  await density.fill("1.5");
+  await page.waitForFunction((was) => document.querySelector(".missing li")?.textContent !== was, before);
+  // What no control holds fast is refused by name: a link's or a file's ball would change everything.
+  await page
+    .getByLabel("File to open")
+    .setInputFiles(
+      file(
+        "other.ball.json",
+        await readFile(new URL("../../scenarios/balls/no-5-thick-cover.ball.json", import.meta.url), "utf8"),
+      ),
+    );
+  await page.getByText("This step of the lesson leaves the").waitFor();
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await check();
+  await context.close();
+});
+
+for (const [size, viewport] of Object.entries({ desktop: undefined, phone: PHONE, narrow: NARROW })) {
+  test(`lessons by keyboard, without a fault of access, ${size}`, async () => {
+    const { page, context, check } = await lessonsOpen(viewport ? { viewport } : {});
+    const wide = async () => {
+      const found = await page.evaluate(() => document.querySelector(".rooms").scrollWidth);
+      assert.ok(found <= (viewport?.width ?? 1366), `${found} px wide`);
+    };
+    assert.deepEqual(await accessibilityFaults(page), []);
+    await wide();
+    await page.getByRole("button", { name: `Take this lesson ${FIRST}` }).focus();
+    await page.keyboard.press("Enter");
+    await page.waitForFunction(() => document.activeElement?.id === "lesson-step");
+    assert.deepEqual(await accessibilityFaults(page), []);
+    await wide();
+    await shoot(page, `lessons-step-${size}`);
+    await panel(page).getByRole("button", { name: "Next" }).focus();
+    await page.keyboard.press("Enter");
+    await panel(page).getByRole("radio").first().focus();
+    await page.keyboard.press("Space");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    await panel(page)
+      .getByRole("heading", { name: /^You said/ })
+      .waitFor();
+    assert.deepEqual(await accessibilityFaults(page), []);
+    await wide();
+    await shoot(page, `lessons-answer-${size}`);
+    if (viewport) {
+      // Its rooms and no other are a tab away.
+      assert.deepEqual(await nav(page).getByRole("button").allTextContents(), [
+        "Lesson",
+        "Saw",
+        "Scale",
+        "Shelf",
+        "Sheet",
+        "Lessons",
+      ]);
+      await go(page, "Saw");
+      assert.equal(await page.locator(".room:visible").count(), 1);
+      await go(page, "Lesson");
+    }
+    await check();
+    await context.close();
+  });
+}
+
+test("progress goes out to a file and comes in again; a class of files makes a table, a bad one is named", async () => {
+  const { page, context, check } = await lessonsOpen();
+  await take(page, FIRST);
+  await walk(page, null);
+  await toLessons(page);
+  await page.getByLabel("Your name").fill("Ada");
+  await page.keyboard.press("Tab");
+  const saved = await downloaded(page, () =>
+    page.getByRole("button", { name: "Save progress to a file" }).click(),
+  );
+  assert.equal(saved.name, "ada.progress.json");
+  const mine = JSON.parse(saved.text);
+  assert.equal(mine.learner, "Ada");
+  const answered = mine.lessons[0].steps.find(({ answer }) => answer).answer;
+  assert.equal(answered.outcome, "wrong");
+
+  await page.getByRole("button", { name: "Forget it…" }).click();
+  await page.getByRole("button", { name: "Yes, forget all of it" }).click();
+  await page.getByText("Your progress is forgotten.").waitFor();
+  await page.getByLabel("Progress to take in").setInputFiles(file("ada.progress.json", saved.text));
+  await page.getByText("Taken in from ada.progress.json: 1 lesson.").waitFor();
+  assert.deepEqual(await kept(page), mine);
+  await page.getByLabel("Progress to take in").setInputFiles(file("bad.json", "{"));
+  await page.getByText("bad.json was not taken in.").waitFor();
+
+  await inside(page, "A class");
+  const other = { ...mine, learner: "Ben" };
+  await page
+    .getByLabel("Progress files of a class")
+    .setInputFiles([
+      file("ada.progress.json", mine),
+      file("ben.progress.json", other),
+      file("not.progress.json", { format: "pithball.progress/9" }),
+    ]);
+  await page.getByText("2 files read.").waitFor();
+  await page.getByText("not.progress.json:").waitFor();
+  const rows = await page.locator(".class-table").first().locator("tbody th").allTextContents();
+  assert.deepEqual(
+    rows.map((row) => row.split(" ")[0]),
+    ["Ada", "Ben"],
+  );
+  await page.getByText(`2 ×: ${answered.said}`).first().waitFor();
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await shoot(page, "lessons-class");
+  await check();
+  await context.close();
+});
+
+test("where nothing can be kept a lesson still works, and says so", async () => {
+  const { page, context, check } = await site.open({ reducedMotion: "reduce" });
+  await page.evaluate(() => {
+    Storage.prototype.setItem = () => {
+      throw new DOMException("full", "QuotaExceededError");
+    };
+  });
+  await toLessons(page);
+  await take(page, FIRST);
+  await panel(page).getByRole("button", { name: "Next" }).click();
+  await panel(page).getByText("your progress is not kept").waitFor();
+  await panel(page).getByRole("button", { name: "Leave the lesson" }).click();
+  await page.getByText("Your own ball and shot are back").waitFor();
+  const saved = await downloaded(page, () =>
+    page.getByRole("button", { name: "Save progress to a file" }).click(),
+  );
+  assert.equal(JSON.parse(saved.text).lessons.length, 1);
+  await check();
+  await context.close();
+});
+
+test("every word has its meaning and a picture, and a number's word leads there", async () => {
+  const { page, context, check } = await site.open({ reducedMotion: "reduce" });
+  const scale = page.getByRole("region", { name: "Scale", exact: true });
+  await scale.getByRole("button", { name: "RG", exact: true }).first().click();
+  await page.getByRole("button", { name: "See it drawn RG" }).click();
+  await page.waitForFunction(() => document.activeElement?.querySelector("h4")?.textContent === "RG");
+  await page.waitForFunction(
+    () =>
+      document.querySelectorAll(".words-entry").length ===
+      document.querySelectorAll(".words-entry svg, .words-entry .hint").length -
+        [...document.querySelectorAll(".words-entry")].reduce(
+          (more, entry) => more + Math.max(0, entry.querySelectorAll("svg").length - 1),
+          0,
+        ),
+  );
+  const rg = page.locator(".words-entry", { has: page.getByRole("heading", { name: "RG", exact: true }) });
+  assert.match(await rg.locator("figcaption").textContent(), /No\. 1: \d\.\d+.in/);
+  for (const text of await page.locator(".words-entry figcaption").allTextContents())
+    assert.ok(text.length > 5, text);
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await check();
+  await context.close();
+});
+
+test("a lesson prints as a worksheet that gives no answer away, and its key by itself", async () => {
+  const { page, context, check } = await lessonsOpen();
+  await page.getByRole("button", { name: `On paper ${FIRST}` }).click();
+  await page.getByRole("heading", { name: FIRST }).waitFor();
+  const sheet = await page.locator(".paper-page").textContent();
+  assert.match(sheet, /Which ball rolls first\?/);
+  assert.equal(await page.locator(".paper-options li").count(), 3);
+  assert.doesNotMatch(sheet, /Yes\. It stops sliding/);
+  assert.ok((await page.locator(".paper-page svg").count()) >= 2);
+  assert.deepEqual(await accessibilityFaults(page), []);
+  const pdf = await page.pdf({ preferCSSPageSize: true });
+  assert.ok(pdf.length > 10_000);
+  assert.doesNotMatch(pdf.toString("latin1"), /\/Subtype\s*\/Image/, "drawings are vectors");
+  await page.emulateMedia({ media: "print" });
+  for (const away of [".bar", ".lessons-nav", ".paper-choices"]) {
+    assert.ok(await page.locator(away).first().isHidden(), away);
+  }
+  await page.emulateMedia({ media: "screen" });
+  await page.getByLabel("What to print").selectOption("key");
+  await page.getByText("Yes. It stops sliding").waitFor();
+  await page.getByText("For the teacher").waitFor();
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await shoot(page, "lessons-key");
+  await check();
+  await context.close();
+});
+
+for (const [size, viewport] of Object.entries({
+  projector: { width: 1920, height: 1080 },
+  phone: PHONE,
+})) {
+  test(`the coach's view goes through a lesson by clicker with a poll of hands, ${size}`, async () => {
+    const { page, context, check } = await lessonsOpen({ viewport });
+    await page.getByRole("button", { name: `Show to a room ${FIRST}` }).click();
+    const view = page.getByRole("dialog");
+    await view.waitFor();
+    const far = view.locator(".coach-way span");
+    const count = Number((await far.textContent()).split(" of ")[1]);
+    let polled = false;
+    for (let at = 1; at < count; at++) {
+      await page.keyboard.press(at % 2 ? "PageDown" : "ArrowRight");
+      await page.waitForFunction(
+        (n) => document.querySelector(".coach-way span").textContent.startsWith(`${n} of`),
+        at + 1,
+      );
+      const fits = await view.evaluate((dialog) => [
+        dialog.scrollWidth <= innerWidth,
+        dialog.scrollHeight <= innerHeight + 1,
+      ]);
+      assert.ok(fits[0], `slide ${at + 1} is too wide`);
+      if (size === "projector") assert.ok(fits[1], `slide ${at + 1} is too tall`);
+      const kind = await view.locator(".coach-slide").getAttribute("data-slide");
+      if (kind === "ask") {
+        for (let hand = 0; hand < 3; hand++)
+          await view.getByRole("button", { name: "One hand more for A" }).click();
+        await view.getByLabel("Hands for B", { exact: true }).first().fill("12");
+        assert.deepEqual(await accessibilityFaults(page), []);
+        await shoot(page, `coach-ask-${size}`);
+        polled = true;
+      }
+      if (kind === "answer") {
+        await view.getByText("12 hands").waitFor();
+        await view.getByText("3 hands").waitFor();
+        assert.match(await view.locator("[data-right]").textContent(), /heavy core.*Right/);
+        await shoot(page, `coach-answer-${size}`);
+      }
+      if (kind === "cut" || kind === "text" || kind === "numbers") {
+        await shoot(page, `coach-${kind}-${size}`);
+        assert.deepEqual(await accessibilityFaults(page), []);
+      }
+    }
+    assert.ok(polled);
+    await page.keyboard.press("ArrowLeft");
+    await page.keyboard.press("PageUp");
+    assert.match(await far.textContent(), new RegExp(`^${count - 2} of`));
+    await page.keyboard.press("Escape");
+    await page.locator(".lessons-entry").first().waitFor();
+    await check();
+    await context.close();
+  });
+}

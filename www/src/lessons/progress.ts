@@ -1,0 +1,134 @@
+// What this learner has done, kept by the browser and saved to a file. Two pages
+// may be open at once: what is kept is read anew before each change.
+
+import { signal } from "@preact/signals";
+import { download, fileName } from "../files";
+import { isProblem } from "../store";
+import type { LessonDoc, LessonStep, ProgressFile, WasmModule } from "../types";
+
+const KEY = "pithball.progress/1";
+const UNREADABLE_KEY = "pithball.progress.unreadable";
+
+export type LessonProgress = ProgressFile["lessons"][number];
+export type StepProgress = LessonProgress["steps"][number];
+
+const NOTHING: ProgressFile = { format: "pithball.progress/1", learner: "", lessons: [] };
+
+export const progress = signal<ProgressFile>(NOTHING);
+/** Why what was done is not kept; null while it is. */
+export const trouble = signal<string | null>(null);
+
+let opened = false;
+
+/** Takes up what is kept, once; later changes of other pages follow by themselves. */
+export function openProgress(wasm: WasmModule): void {
+  if (opened) return;
+  opened = true;
+  take(wasm);
+  addEventListener("storage", ({ key }) => {
+    if (key === KEY) take(wasm);
+  });
+}
+
+function take(wasm: WasmModule): void {
+  let text: string | null = null;
+  try {
+    text = localStorage.getItem(KEY);
+  } catch {
+    trouble.value =
+      "This browser does not let the page keep your progress: save it to a file before you leave.";
+  }
+  if (text === null) return;
+  try {
+    progress.value = wasm.read_progress(text);
+  } catch (error) {
+    if (!isProblem(error)) throw error;
+    try {
+      localStorage.setItem(UNREADABLE_KEY, text);
+    } catch {
+      // The first copy stays until the next change.
+    }
+    trouble.value = "The progress kept from your last visit could not be read, so this is a fresh one.";
+  }
+}
+
+function change(wasm: WasmModule, edit: (file: ProgressFile) => ProgressFile): void {
+  openProgress(wasm);
+  // Only where it is kept at all may another page have written meanwhile.
+  if (trouble.peek() === null) take(wasm);
+  progress.value = edit(progress.peek());
+  try {
+    localStorage.setItem(KEY, JSON.stringify(progress.peek()));
+    trouble.value = null;
+  } catch (error) {
+    const full = error instanceof DOMException && error.name === "QuotaExceededError";
+    trouble.value = full
+      ? "The browser's storage for this page is full: your progress is not kept. Save it to a file."
+      : "This browser does not keep your progress. Save it to a file before you leave.";
+  }
+}
+
+const cut = (text: string): string => [...text].slice(0, 400).join("");
+
+export function nameLearner(wasm: WasmModule, learner: string): void {
+  change(wasm, (file) => ({ ...file, learner: cut(learner) }));
+}
+
+/** Notes something about a step; `finished` once the last of all is passed. */
+export function noteStep(
+  wasm: WasmModule,
+  about: LessonDoc,
+  step: LessonStep,
+  edit: (was: StepProgress) => StepProgress,
+): void {
+  change(wasm, (file) => {
+    const was = file.lessons.find(({ id }) => id === about.id);
+    const lesson = was ?? { id: about.id, title: cut(about.title), of_steps: about.steps.length, steps: [] };
+    const old = lesson.steps.find(({ id }) => id === step.id);
+    const now = edit(old ?? { id: step.id, title: cut(step.title), passed: false });
+    const steps = old ? lesson.steps.map((one) => (one === old ? now : one)) : [...lesson.steps, now];
+    const next = settled({ ...lesson, of_steps: about.steps.length, steps }, about);
+    return {
+      ...file,
+      lessons: was ? file.lessons.map((one) => (one === was ? next : one)) : [...file.lessons, next],
+    };
+  });
+}
+
+function settled(lesson: LessonProgress, about: LessonDoc): LessonProgress {
+  const all = about.steps.every(({ id }) => lesson.steps.some((step) => step.id === id && step.passed));
+  if (!all || lesson.finished_at) return lesson;
+  return { ...lesson, finished_at: new Date().toISOString() };
+}
+
+export const lessonProgress = (id: string): LessonProgress | null =>
+  progress.value.lessons.find((lesson) => lesson.id === id) ?? null;
+
+export function saveProgress(): void {
+  const file = progress.peek();
+  download(fileName(file.learner || "my progress", "progress.json"), `${JSON.stringify(file, null, 2)}\n`);
+}
+
+const worth = (lesson: LessonProgress): number =>
+  (lesson.finished_at ? 1000 : 0) + lesson.steps.filter(({ passed }) => passed).length;
+
+/** Takes in a file: of each lesson the one that went further stays. Throws a `Problem`. */
+export function addProgress(wasm: WasmModule, text: string): number {
+  const other = wasm.read_progress(text);
+  let taken = 0;
+  change(wasm, (file) => {
+    const lessons = new Map(file.lessons.map((lesson) => [lesson.id, lesson]));
+    for (const lesson of other.lessons) {
+      const mine = lessons.get(lesson.id);
+      if (mine && worth(mine) >= worth(lesson)) continue;
+      lessons.set(lesson.id, lesson);
+      taken += 1;
+    }
+    return { ...file, learner: file.learner || other.learner, lessons: [...lessons.values()] };
+  });
+  return taken;
+}
+
+export function forgetProgress(wasm: WasmModule): void {
+  change(wasm, () => NOTHING);
+}

@@ -1,0 +1,90 @@
+// What a lesson says: text with numbers in the reader's units and words of the trade.
+
+import { Term } from "../parts/term";
+import { type Units, useStore } from "../store";
+import type { ProseBlock, Said } from "../types";
+import { measure, reading } from "../units";
+import { WORDS, type Word } from "../words";
+
+/** A value with its unit; as many decimals more or fewer as the lesson wants beside the usual ones. */
+function valueIn(said: Extract<Said, { kind: "value" }>, units: Units): string {
+  const more = said.decimals === null ? 0 : said.decimals - measure(said.quantity, "trade").decimals;
+  return reading(said.value, said.quantity, units, Math.max(more, -measure(said.quantity, units).decimals));
+}
+
+/** The same as plain text. */
+export function plain(said: Said[], units: Units): string {
+  return said
+    .map((part) => {
+      if (part.kind === "value") return valueIn(part, units);
+      return part.kind === "text" || part.kind === "term" ? part.text : plain(part.said, units);
+    })
+    .join("");
+}
+
+const isWord = (word: string): word is Word => word in WORDS;
+
+/** One sentence or more; `still` without words to open, where it is on a control itself. */
+export function Line({ said, still }: { said: Said[]; still?: boolean }) {
+  const { units } = useStore().view.value;
+  return (
+    <>
+      {said.map((part, at) => {
+        switch (part.kind) {
+          case "text":
+            return part.text;
+          case "value":
+            return (
+              <span key={at} class="said-value">
+                {valueIn(part, units)}
+              </span>
+            );
+          case "term":
+            return !still && isWord(part.word) ? (
+              <Term key={at} word={part.word}>
+                {part.text}
+              </Term>
+            ) : (
+              part.text
+            );
+          case "strong":
+            return (
+              <strong key={at}>
+                <Line said={part.said} still={still} />
+              </strong>
+            );
+          case "emphasis":
+            return (
+              <em key={at}>
+                <Line said={part.said} still={still} />
+              </em>
+            );
+        }
+        return null;
+      })}
+    </>
+  );
+}
+
+/** Paragraphs and lists. */
+export function Prose({ blocks, still }: { blocks: ProseBlock[]; still?: boolean }) {
+  return (
+    <div class="prose">
+      {blocks.map((block, at) => {
+        if (block.kind === "paragraph") {
+          return (
+            <p key={at}>
+              <Line said={block.said} still={still} />
+            </p>
+          );
+        }
+        const items = block.items.map((item, n) => (
+          <li key={n}>
+            <Line said={item} still={still} />
+          </li>
+        ));
+        return block.ordered ? <ol key={at}>{items}</ol> : <ul key={at}>{items}</ul>;
+      })}
+    </div>
+  );
+}

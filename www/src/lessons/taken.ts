@@ -1,0 +1,129 @@
+// A lesson that has the bench: where the learner is in it, and what may be
+// changed meanwhile.
+
+import type { Doc, Room } from "../store";
+import type { AnsweredStep, Guess } from "../types";
+
+/** What is known of one step that was opened. */
+export interface StepState {
+  /** The bench as the step opened. */
+  start: Doc;
+  /** The bench as it was left; null while the step is in front. */
+  end: Doc | null;
+  guess: Guess | null;
+  answered: Pick<AnsweredStep, "outcome" | "say" | "truth"> | null;
+  /** How many hints were opened. */
+  hints: number;
+  passed: boolean;
+}
+
+export interface Taken {
+  /** The lesson as its file has it. */
+  text: string;
+  /** Tried out while it is written: leaves no trace in the progress. */
+  trial: boolean;
+  step: number;
+  /** Of the steps opened so far, in order. */
+  states: StepState[];
+  /** Of the step in front: the rooms shown, null for all. */
+  rooms: Room[] | null;
+  /** Of the step in front: the only places that may be changed, null for all. */
+  free: string[] | null;
+}
+
+type Leg = string | number | { named: string };
+
+/** `ball.pieces["puck"].at_in[2]` as the steps of the way there. */
+function legsOf(place: string): Leg[] {
+  return [...place.matchAll(/\["(.*?)"\]|\[(\d+)\]|([A-Za-z0-9_]+)/g)].map(([, named, index, key]) =>
+    named !== undefined ? { named } : index !== undefined ? Number(index) : (key ?? ""),
+  );
+}
+
+type Tree = { [key: string]: unknown };
+
+function inside(value: unknown, leg: string | number): unknown {
+  return typeof value === "object" && value !== null ? (value as Tree)[leg] : undefined;
+}
+
+/** The same way with numbers in place of names, as `doc` has them; null where it leads nowhere. */
+function numbered(legs: Leg[], doc: Doc): (string | number)[] | null {
+  const way: (string | number)[] = [];
+  let at: unknown = doc;
+  for (const leg of legs) {
+    let next: string | number;
+    if (typeof leg === "object") {
+      const found = Array.isArray(at) ? at.findIndex((item) => inside(item, "name") === leg.named) : -1;
+      if (found < 0) return null;
+      next = found;
+    } else {
+      next = leg;
+    }
+    way.push(next);
+    at = inside(at, next);
+  }
+  return way;
+}
+
+type Way = (string | number)[];
+const begins = (short: Way, long: Way): boolean =>
+  short.length <= long.length && short.every((leg, at) => leg === long[at]);
+
+const isTree = (value: unknown): value is Tree =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** Where two documents differ; a list of another length differs as a whole. */
+function differences(a: unknown, b: unknown, way: Way): Way[] {
+  if (a === b) return [];
+  if (Array.isArray(a) && Array.isArray(b) && a.length === b.length) {
+    return a.flatMap((item, at) => differences(item, b[at], [...way, at]));
+  }
+  if (isTree(a) && isTree(b)) {
+    const keys = new Set([...Object.keys(a), ...Object.keys(b)]);
+    return [...keys].flatMap((key) => differences(a[key], b[key], [...way, key]));
+  }
+  return [way];
+}
+
+/** Names and remarks change no number. */
+const SAID = ["name", "note", "material"];
+
+/** What a change touches that it may not, in words; null where all of it is free. */
+export function changedOutside(before: Doc, next: Doc, free: string[] | null): string | null {
+  if (free === null) return null;
+  const ways = [before, next].flatMap((doc) => free.map((place) => numbered(legsOf(place), doc)));
+  const outside = differences(before, next, []).find(
+    (way) =>
+      !SAID.includes(String(way.at(-1))) && !ways.some((allowed) => allowed !== null && begins(allowed, way)),
+  );
+  return outside ? inWords(outside) : null;
+}
+
+/** "ball.pieces[1].density_g_cc" as "density". */
+function inWords(way: Way): string {
+  const key = [...way].reverse().find((leg) => typeof leg === "string");
+  const words = String(key)
+    .replace(/_(g_cc|in|deg|mph|rpm|lb|ft|s)$/, "")
+    .replaceAll("_", " ");
+  return words === "at" ? "position" : words;
+}
+
+/** Whether anything at or below a place may be changed. */
+export function mayChange(place: string, free: string[] | null, doc: Doc): boolean {
+  if (free === null) return true;
+  const way = numbered(legsOf(place), doc);
+  return free.some((text) => {
+    const allowed = numbered(legsOf(text), doc);
+    return way !== null && allowed !== null && (begins(allowed, way) || begins(way, allowed));
+  });
+}
+
+/** Whether all of a place may be changed. */
+export function mayReplace(place: string, free: string[] | null, doc: Doc): boolean {
+  if (free === null) return true;
+  const way = numbered(legsOf(place), doc);
+  return free.some((text) => {
+    const allowed = numbered(legsOf(text), doc);
+    return way !== null && allowed !== null && begins(allowed, way);
+  });
+}

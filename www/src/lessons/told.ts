@@ -1,0 +1,65 @@
+// A lesson told from its beginning to its end, as it goes by its own solutions:
+// what paper and the projector show.
+
+import type { Doc } from "../store";
+import type { AnsweredStep, Guess, LessonStep, Said, ShownStep } from "../types";
+import type { Listed } from "./read";
+
+export interface ToldStep {
+  at: number;
+  step: LessonStep;
+  /** The bench as the step opens and as it ends. */
+  start: Doc;
+  end: Doc;
+  /** With the bench as it opens. */
+  shown: ShownStep;
+  /** With the bench as it ends. */
+  after: ShownStep;
+  /** What came of an answer: the right one where there is a choice. */
+  truth: AnsweredStep | null;
+  /** What is said once it is done. */
+  done: Said[] | null;
+}
+
+export function told({ lesson, about }: Listed): ToldStep[] {
+  let left: Doc | null = null;
+  return about.steps.map((step, at) => {
+    const start: Doc = lesson.opens(at, left);
+    const end: Doc = lesson.ends(at, start);
+    left = end;
+    const guess = anyGuess(step, start);
+    let truth = guess && lesson.answer(at, start, guess);
+    if (truth && "option" in truth.truth && truth.truth.option !== null) {
+      truth = lesson.answer(at, start, { option: truth.truth.option });
+    }
+    return {
+      at,
+      step,
+      start,
+      end,
+      shown: lesson.shown(at, start, start),
+      after: lesson.shown(at, start, end),
+      truth,
+      done: lesson.check(at, start, end).done,
+    };
+  });
+}
+
+/** Any answer brings the right one out. */
+function anyGuess({ asks }: LessonStep, { shot }: Doc): Guess | null {
+  switch (asks?.kind) {
+    case "option":
+      return { option: 0 };
+    case "number":
+      return { number: 0 };
+    case "path":
+      return {
+        path: [
+          [shot.release.board, 0],
+          [shot.release.board, 60],
+        ],
+      };
+    default:
+      return null;
+  }
+}

@@ -1,0 +1,185 @@
+import "./lesson.css";
+import { useEffect, useMemo, useState } from "preact/hooks";
+import { openProgress, trouble } from "../../lessons/progress";
+import { type Listed, listedOf } from "../../lessons/read";
+import { Line, Prose } from "../../lessons/said";
+import type { Taken } from "../../lessons/taken";
+import { again, answer, goOn, goTo, hint, leave, pass, solve } from "../../lessons/work";
+import { type Doc, isProblem, type Store, useStore } from "../../store";
+import type { CheckedStep, LessonStep, ShownStep } from "../../types";
+import { Deed } from "./deed";
+import { Question } from "./question";
+
+const REST_MS = 120;
+
+/** The lesson that has the bench, one step at a time. */
+export function LessonPanel() {
+  const store = useStore();
+  const { taken } = store.loan.value ?? { taken: null };
+  useEffect(() => openProgress(store.wasm), []);
+  if (!taken) return null;
+  let one: Listed;
+  try {
+    one = listedOf(store.wasm, taken.text);
+  } catch (error) {
+    if (!Array.isArray(error)) throw error;
+    return (
+      <div class="lesson">
+        <p>This lesson cannot be read any more: it was begun with another edition of the page.</p>
+        <button type="button" onClick={() => leave(store, taken)}>
+          Leave the lesson
+        </button>
+      </div>
+    );
+  }
+  const step = one.about.steps[taken.step];
+  return step ? <Step key={taken.step} one={one} taken={taken} step={step} /> : null;
+}
+
+const KINDS = {
+  explore: "Look round",
+  predict: "Predict",
+  do: "Do it",
+  observe: "Watch",
+  explain: "Why",
+} satisfies Record<LessonStep["kind"], string>;
+
+/** What the step says of the bench, once the bench has come to rest. */
+function useTold(store: Store, { lesson }: Listed, taken: Taken) {
+  const { file, shot, ballProblem, shotProblem } = store.derived.value;
+  const state = taken.states[taken.step];
+  const tell = (): { shown: ShownStep; checked: CheckedStep } | null => {
+    if (!state) return null;
+    const now: Doc = { ball: file, shot };
+    try {
+      return {
+        shown: lesson.shown(taken.step, state.start, now),
+        checked: lesson.check(taken.step, state.start, now),
+      };
+    } catch (error) {
+      // A ball that the last good shot cannot throw: the bench says what is wrong.
+      if (isProblem(error)) return null;
+      throw error;
+    }
+  };
+  const [told, setTold] = useState(tell);
+  useEffect(() => {
+    const timer = setTimeout(() => setTold((old) => tell() ?? old), REST_MS);
+    return () => clearTimeout(timer);
+  }, [file, shot, state?.start]);
+  return { told, wrong: ballProblem ?? shotProblem };
+}
+
+function Step({ one, taken, step }: { one: Listed; taken: Taken; step: LessonStep }) {
+  const store = useStore();
+  const { about, lesson } = one;
+  const state = taken.states[taken.step];
+  const { told, wrong } = useTold(store, one, taken);
+  const passed = told?.checked.passed ?? false;
+  // A question keeps its numbers as they were when it was asked.
+  const asked = useMemo(
+    () => (state && step.kind === "predict" ? lesson.shown(taken.step, state.start, state.start) : null),
+    [state?.start],
+  );
+  useEffect(() => {
+    if (step.kind === "do" && passed && !wrong && state && !state.passed) pass(store, one, taken);
+  }, [passed, wrong]);
+  if (!state || !told) return null;
+  const shown = asked ?? told.shown;
+  const last = taken.step + 1 === about.steps.length;
+  const open = (step.kind === "predict" || step.kind === "do") && !state.passed;
+  return (
+    <div class="lesson">
+      <p class="lesson-of">
+        {about.title}. {taken.trial && "Trying it out. "}Step {taken.step + 1} of {about.steps.length}:{" "}
+        {KINDS[step.kind].toLowerCase()}
+      </p>
+      <progress
+        class="lesson-far"
+        max={about.steps.length}
+        value={taken.step + (state.passed ? 1 : 0)}
+        aria-label="How far you are"
+      />
+      <h3 id="lesson-step" tabIndex={-1}>
+        {step.title}
+      </h3>
+      {taken.step === 0 && (
+        <p class="hint lesson-aside">
+          Your own ball and shot are kept aside, and come back when the lesson ends or you leave it.
+        </p>
+      )}
+      <Prose blocks={shown.text} />
+      {step.kind === "predict" && (
+        <Question
+          step={step}
+          options={shown.options}
+          state={state}
+          onAnswer={(guess, said) => answer(store, one, taken, guess, said)}
+        />
+      )}
+      {step.kind === "do" && (
+        <Deed
+          state={state}
+          hints={shown.hints}
+          checked={wrong ? null : told.checked}
+          onHint={() => hint(store, taken)}
+          onSolve={() => solve(store, one, taken)}
+        />
+      )}
+      {(step.kind !== "predict" || state.answered) && told.shown.watch.length > 0 && (
+        <Watch watch={told.shown.watch} />
+      )}
+      {wrong && <p class="stale">There is a mistake on the bench: these are still the numbers before it.</p>}
+      {trouble.value && <p class="stale">{trouble.value}</p>}
+      <div class="choices lesson-way">
+        {taken.step > 0 && (
+          <button type="button" onClick={() => goTo(store, taken, taken.step - 1)}>
+            Back
+          </button>
+        )}
+        <button type="button" class={open ? undefined : "primary"} onClick={() => goOn(store, taken)}>
+          {open ? (last ? "End without it" : "Go on without it") : last ? "Finish" : "Next"}
+        </button>
+        {step.kind !== "predict" && !(step.free !== null && step.free.length === 0) && (
+          <button type="button" onClick={() => again(store, taken)}>
+            Begin this step again
+          </button>
+        )}
+        <button type="button" onClick={() => leave(store, taken)}>
+          Leave the lesson
+        </button>
+      </div>
+    </div>
+  );
+}
+
+/** Numbers beside what they were as the step opened. */
+function Watch({ watch }: { watch: ShownStep["watch"] }) {
+  return (
+    <table class="watch">
+      <caption>Numbers to watch</caption>
+      <thead>
+        <tr>
+          <td />
+          <th scope="col">at first</th>
+          <th scope="col">now</th>
+        </tr>
+      </thead>
+      <tbody>
+        {watch.map(({ what, start, now }, at) => (
+          <tr key={at}>
+            <th scope="row">
+              <Line said={what} />
+            </th>
+            <td>
+              <Line said={[start]} />
+            </td>
+            <td>
+              <Line said={[now]} />
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,155 @@
+import { useId, useState } from "preact/hooks";
+import { DrawPath, type Points, straight } from "../../lessons/draw-path";
+import { Line, plain } from "../../lessons/said";
+import type { StepState } from "../../lessons/taken";
+import { useStore } from "../../store";
+import type { Guess, LessonQuantity, LessonStep, Said } from "../../types";
+import { measure, parseField, reading } from "../../units";
+
+interface QuestionProps {
+  step: LessonStep;
+  options: Said[][];
+  state: StepState;
+  /** Answers; the text is what was said, in the trade's units. */
+  onAnswer(guess: Guess, said: string): void;
+}
+
+/** What a step asks before it shows, and the answer to what was said. */
+export function Question(props: QuestionProps) {
+  const { step, state } = props;
+  return (
+    <section class="question" aria-labelledby="lesson-question">
+      <h4 id="lesson-question">
+        {state.answered ? `You said: ${OUTCOME[state.answered.outcome]}` : "What do you think?"}
+      </h4>
+      {step.asks?.kind === "option" && <Options {...props} />}
+      {step.asks?.kind === "number" && <Amount {...props} quantity={step.asks.quantity} />}
+      {step.asks?.kind === "path" && <Path {...props} />}
+      <div role="status">{state.answered && <Answer state={state} options={props.options} />}</div>
+    </section>
+  );
+}
+
+const OUTCOME = { right: "right", wrong: "not right", low: "too small", high: "too large" };
+
+/** What is said to the learner's answer, in the learner's own numbers. */
+export function Answer({ state, options }: { state: StepState; options: Said[][] }) {
+  const { units } = useStore().view.value;
+  const { answered } = state;
+  if (!answered) return null;
+  const { outcome, say, truth } = answered;
+  return (
+    <div class="answered" data-right={outcome === "right" || undefined}>
+      <p>
+        <Line said={say} />
+      </p>
+      {outcome !== "right" && "option" in truth && truth.option !== null && (
+        <p>The right answer: {plain(options[truth.option] ?? [], units)}</p>
+      )}
+      {"number" in truth && (
+        <p>
+          Computed: <Line said={[truth.number]} />
+        </p>
+      )}
+    </div>
+  );
+}
+
+function Options({ options, state, onAnswer }: QuestionProps) {
+  const { units } = useStore().view.value;
+  const [chosen, choose] = useState<number | null>(null);
+  const id = useId();
+  const guess = state.guess && "option" in state.guess ? state.guess.option : chosen;
+  return (
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (chosen !== null) onAnswer({ option: chosen }, plain(options[chosen] ?? [], "trade"));
+      }}
+    >
+      <fieldset class="options" disabled={state.answered !== null} aria-labelledby="lesson-question">
+        {options.map((option, at) => (
+          <label key={at} class="option">
+            <input type="radio" name={id} checked={guess === at} onChange={() => choose(at)} />
+            <span>{plain(option, units)}</span>
+          </label>
+        ))}
+      </fieldset>
+      {!state.answered && (
+        <button type="submit" class="primary" disabled={chosen === null}>
+          Answer
+        </button>
+      )}
+    </form>
+  );
+}
+
+function Amount({ state, onAnswer, quantity }: QuestionProps & { quantity: LessonQuantity }) {
+  const { units } = useStore().view.value;
+  const [text, setText] = useState("");
+  const [wrong, setWrong] = useState(false);
+  const id = useId();
+  const { unit, spoken } = measure(quantity, units);
+  if (state.guess && "number" in state.guess) {
+    return <p class="guessed">{reading(state.guess.number, quantity, units)}</p>;
+  }
+  return (
+    <form
+      class="amount"
+      data-own-undo
+      onSubmit={(event) => {
+        event.preventDefault();
+        const number = parseField(text, quantity, units);
+        setWrong(number === null);
+        if (number !== null) onAnswer({ number }, reading(number, quantity, "trade"));
+      }}
+    >
+      <label for={id}>Your number{unit !== "" && <span class="visually-hidden">, {spoken}</span>}</label>
+      <span class="amount-field">
+        <input
+          id={id}
+          type="text"
+          inputmode="decimal"
+          autocomplete="off"
+          value={text}
+          aria-invalid={wrong}
+          aria-describedby={wrong ? `${id}-wrong` : undefined}
+          onInput={(event) => setText(event.currentTarget.value)}
+        />
+        <span class="unit" aria-hidden="true">
+          {unit}
+        </span>
+      </span>
+      <button type="submit" class="primary" disabled={text.trim() === ""}>
+        Answer
+      </button>
+      {wrong && (
+        <p class="says says-wrong" id={`${id}-wrong`} role="alert">
+          this is no number.
+        </p>
+      )}
+    </form>
+  );
+}
+
+function Path({ state, onAnswer }: QuestionProps) {
+  const { shot } = state.start;
+  const [points, setPoints] = useState<Points>(() => straight(shot));
+  const guess = state.guess && "path" in state.guess ? state.guess.path : null;
+  const truth = state.answered && "path" in state.answered.truth ? state.answered.truth.path : null;
+  return (
+    <>
+      <DrawPath shot={shot} points={guess ?? points} truth={truth} onDraw={setPoints} />
+      {!guess && (
+        <button type="button" class="primary" onClick={() => onAnswer({ path: points }, pathSaid(points))}>
+          Answer with this path
+        </button>
+      )}
+    </>
+  );
+}
+
+/** Where a drawn path goes, as it is told to a teacher. */
+export function pathSaid(points: Points): string {
+  return `by boards ${points.map(([board, ft]) => `${board} at ${ft} ft`).join(", ")}`;
+}

@@ -1,0 +1,182 @@
+import { useSignal } from "@preact/signals";
+import { useMemo } from "preact/hooks";
+import { OpenFile } from "../../parts/open-file";
+import { Wide } from "../../parts/wide";
+import { isProblem, useStore } from "../../store";
+import type { ClassTable, ProgressFile } from "../../types";
+
+const MOST_BYTES = 4 * 1024 * 1024;
+const MOST_FILES = 500;
+
+interface Handed {
+  name: string;
+  file: ProgressFile;
+}
+
+/** What a class has done: progress files side by side. They stay in this tab. */
+export function Classroom() {
+  const store = useStore();
+  const handed = useSignal<Handed[]>([]);
+  const refused = useSignal<string[]>([]);
+  const table = useMemo(
+    () =>
+      handed.value.length > 0
+        ? store.wasm.class_table(
+            handed.value.map(({ name }) => name),
+            handed.value.map(({ file }) => file),
+          )
+        : null,
+    [handed.value],
+  );
+
+  async function take(files: File[]): Promise<void> {
+    const news: Handed[] = [];
+    const wrong: string[] = [];
+    for (const file of files.slice(0, MOST_FILES)) {
+      if (file.size > MOST_BYTES) {
+        wrong.push(`${file.name}: larger than 4 MiB.`);
+        continue;
+      }
+      try {
+        news.push({ name: file.name, file: store.wasm.read_progress(await file.text()) });
+      } catch (error) {
+        if (!isProblem(error)) throw error;
+        wrong.push(`${file.name}: ${error.message}${error.place && ` (Where: ${error.place}.)`}`);
+      }
+    }
+    if (files.length > MOST_FILES) wrong.push(`Only the first ${MOST_FILES} files were read.`);
+    // The same file once more takes the place of the one before.
+    const names = new Set(news.map(({ name }) => name));
+    handed.value = [...handed.value.filter(({ name }) => !names.has(name)), ...news];
+    refused.value = wrong;
+  }
+
+  return (
+    <section class="lessons-class" aria-labelledby="lessons-class">
+      <h3 id="lessons-class">A class</h3>
+      <p>
+        Your learners save their progress to a file and give it to you. Open all of the files at once: they
+        are read here, in this tab, and nothing is sent or kept.
+      </p>
+      <div class="choices">
+        <OpenFile label="Progress files of a class" multiple onOpen={(files) => void take(files)}>
+          Open progress files…
+        </OpenFile>
+        {handed.value.length > 0 && (
+          <button
+            type="button"
+            onClick={() => {
+              handed.value = [];
+              refused.value = [];
+            }}
+          >
+            Put them away
+          </button>
+        )}
+      </div>
+      <div role="status">
+        {handed.value.length > 0 && <p>{handed.value.length} files read.</p>}
+        {refused.value.length > 0 && (
+          <>
+            <p>These were not read:</p>
+            <ul class="missing">
+              {refused.value.map((text) => (
+                <li key={text}>{text}</li>
+              ))}
+            </ul>
+          </>
+        )}
+      </div>
+      {table && <Table table={table} />}
+    </section>
+  );
+}
+
+function Table({ table }: { table: ClassTable }) {
+  const { lessons, learners, questions } = table;
+  return (
+    <>
+      <h4>Who did what</h4>
+      <Wide label="Who did what">
+        <table class="class-table">
+          <thead>
+            <tr>
+              <th scope="col">Learner</th>
+              <th scope="col">Finished</th>
+              {lessons.map(({ id, title, begun, finished }) => (
+                <th key={id} scope="col">
+                  {title}
+                  <span class="class-sum">
+                    {finished} of {begun} finished
+                  </span>
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {learners.map(({ file, learner, finished, lessons }) => (
+              <tr key={file}>
+                <th scope="row">
+                  {learner || "no name"} <span class="class-sum">{file}</span>
+                </th>
+                <td>{finished}</td>
+                {lessons.map((one, at) => (
+                  <td key={at}>
+                    {one === null ? (
+                      "–"
+                    ) : (
+                      <>
+                        {one.finished ? "finished" : `${one.passed} of ${one.of_steps} steps`}
+                        <span class="class-sum">
+                          {one.predicted > 0 && `${one.right} of ${one.predicted} predicted right`}
+                          {one.hints > 0 && `${one.predicted > 0 ? ", " : ""}${one.hints} hints`}
+                        </span>
+                      </>
+                    )}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Wide>
+      {questions.length > 0 && (
+        <>
+          <h4>What was predicted wrong, the most often mistaken first</h4>
+          <Wide label="What was predicted wrong">
+            <table class="class-table">
+              <thead>
+                <tr>
+                  <th scope="col">Question</th>
+                  <th scope="col">Right</th>
+                  <th scope="col">Wrong answers</th>
+                </tr>
+              </thead>
+              <tbody>
+                {questions.map(({ lesson, lesson_title, step, title, answered, right, wrong }) => (
+                  <tr key={`${lesson} ${step}`}>
+                    <th scope="row">
+                      {title} <span class="class-sum">{lesson_title}</span>
+                    </th>
+                    <td>
+                      {right} of {answered}
+                    </td>
+                    <td>
+                      {wrong.length === 0
+                        ? "none"
+                        : wrong.map(({ said, count }) => (
+                            <span key={said} class="class-wrong">
+                              {count} ×: {said}
+                            </span>
+                          ))}
+                    </td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </Wide>
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,61 @@
+import "./lessons.css";
+import type { JSX } from "preact";
+import { useEffect } from "preact/hooks";
+import { type LessonsPage, lessonsAt } from "../../lessons/at";
+import { openProgress } from "../../lessons/progress";
+import { useStore } from "../../store";
+import { Classroom } from "./class";
+import { Coach } from "./coach";
+import { List } from "./list";
+import { PaperLesson } from "./paper";
+import { Words } from "./words";
+
+const PAGES: { page: LessonsPage["page"]; name: string; at: LessonsPage }[] = [
+  { page: "list", name: "Lessons", at: { page: "list" } },
+  { page: "words", name: "Words", at: { page: "words", word: null } },
+  { page: "class", name: "A class", at: { page: "class" } },
+];
+
+/** Where else a page belongs to. */
+const IN: Partial<Record<LessonsPage["page"], LessonsPage["page"]>> = { paper: "list", coach: "list" };
+
+/** Lessons to take, the trade's words, and what a teacher needs. */
+export function Lessons() {
+  const store = useStore();
+  useEffect(() => openProgress(store.wasm), []);
+  const at = lessonsAt.value;
+  return (
+    <div class="lessons">
+      <nav class="lessons-nav" aria-label="In Lessons">
+        {PAGES.map(({ page, name, at: to }) => (
+          <button
+            type="button"
+            key={page}
+            aria-current={(IN[at.page] ?? at.page) === page ? "page" : undefined}
+            onClick={() => {
+              lessonsAt.value = to;
+            }}
+          >
+            {name}
+          </button>
+        ))}
+      </nav>
+      <Page at={at} />
+    </div>
+  );
+}
+
+function Page({ at }: { at: LessonsPage }): JSX.Element {
+  switch (at.page) {
+    case "words":
+      return <Words word={at.word} />;
+    case "class":
+      return <Classroom />;
+    case "paper":
+      return <PaperLesson key={at.text} text={at.text} />;
+    case "coach":
+      return <Coach text={at.text} />;
+    default:
+      return <List />;
+  }
+}

@@ -1,0 +1,115 @@
+import { lessonsAt } from "../../lessons/at";
+import { lessonProgress } from "../../lessons/progress";
+import { LESSONS, type Listed, useLessons } from "../../lessons/read";
+import { Prose } from "../../lessons/said";
+import { begin, goTo, leave } from "../../lessons/work";
+import { Term } from "../../parts/term";
+import { useStore } from "../../store";
+import { WORDS, type Word } from "../../words";
+import { Mine } from "./mine";
+
+/** All courses with their lessons, and what was done of them. */
+export function List() {
+  const { lessons, done } = useLessons();
+  const courses = [...new Set(lessons.map(({ about }) => about.course))];
+  const finished = lessons.filter(({ about }) => lessonProgress(about.id)?.finished_at).length;
+  return (
+    <>
+      <p class="lessons-first">
+        Each lesson takes about ten minutes and works without a network: look, say what you expect, try it on
+        the bench, and see why. {finished > 0 && `You have finished ${finished} of ${LESSONS.length}.`}
+      </p>
+      <Going />
+      {courses.map((course) => (
+        <section key={course} aria-label={course}>
+          <h3>{course}</h3>
+          <ol class="lessons-list">
+            {lessons
+              .filter(({ about }) => about.course === course)
+              .map((one) => (
+                <Entry key={one.about.id} one={one} />
+              ))}
+          </ol>
+        </section>
+      ))}
+      {!done && <p role="status">Reading the lessons …</p>}
+      <Mine />
+    </>
+  );
+}
+
+/** The lesson that has the bench now. */
+function Going() {
+  const store = useStore();
+  const taken = store.loan.value?.taken;
+  if (!taken) return null;
+  return (
+    <section class="lessons-going" aria-label="The lesson you are in">
+      <p>You are in a lesson, at step {taken.step + 1}. Your own ball and shot are kept aside.</p>
+      <div class="choices">
+        <button type="button" class="primary" onClick={() => goTo(store, taken, taken.step)}>
+          Back to it
+        </button>
+        <button type="button" onClick={() => leave(store, taken)}>
+          Leave it
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function Entry({ one }: { one: Listed }) {
+  const store = useStore();
+  const { about, text } = one;
+  const mine = lessonProgress(about.id);
+  const passed = mine?.steps.filter((step) => step.passed).length ?? 0;
+  const state = mine?.finished_at ? "done" : mine ? `begun: ${passed} of ${about.steps.length} steps` : null;
+  return (
+    <li class="lessons-entry" data-done={mine?.finished_at ? "" : undefined}>
+      <h4>{about.title}</h4>
+      <p class="lessons-facts">
+        About {about.minutes} minutes, {about.steps.length} steps
+        {state && (
+          <>
+            {" · "}
+            <strong>{state}</strong>
+          </>
+        )}
+      </p>
+      <Prose blocks={about.aim} />
+      {about.words.length > 0 && (
+        <p class="lessons-words">
+          Words:{" "}
+          {about.words.map((word, at) => (
+            <span key={word}>
+              {at > 0 && ", "}
+              {word in WORDS ? <Term word={word as Word} /> : word}
+            </span>
+          ))}
+        </p>
+      )}
+      <div class="choices">
+        <button type="button" class="primary" onClick={() => begin(store, text)}>
+          {mine?.finished_at ? "Take it again" : "Take this lesson"}
+          <span class="visually-hidden"> {about.title}</span>
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            lessonsAt.value = { page: "coach", text };
+          }}
+        >
+          Show to a room<span class="visually-hidden"> {about.title}</span>
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            lessonsAt.value = { page: "paper", text };
+          }}
+        >
+          On paper<span class="visually-hidden"> {about.title}</span>
+        </button>
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,288 @@
+import "./paper.css";
+import { useSignal } from "@preact/signals";
+import { useMemo } from "preact/hooks";
+import { lessonsAt } from "../../lessons/at";
+import { type Listed, listedOf } from "../../lessons/read";
+import { Line, Prose, plain } from "../../lessons/said";
+import { type ToldStep, told } from "../../lessons/told";
+import { useStore } from "../../store";
+import { measure } from "../../units";
+import { WORDS, type Word } from "../../words";
+import { type Paper, usePaper, useTitle, usualPaper } from "../sheet/paper";
+import { CutOf, LaneOf, ShotOf } from "./pictured";
+
+/** A lesson to print: the sheet for learners, and by itself the key to it. */
+export function PaperLesson({ text }: { text: string }) {
+  const store = useStore();
+  const one = listedOf(store.wasm, text);
+  const steps = useMemo(() => told(one), [one]);
+  const key = useSignal(false);
+  const paper = useSignal<Paper>(usualPaper());
+  usePaper(paper.value, "14mm");
+  useTitle(`${key.value ? "Key" : "Worksheet"}: ${one.about.title}`);
+  return (
+    <div class="paper">
+      <form class="paper-choices" onSubmit={(event) => event.preventDefault()}>
+        <label>
+          What to print
+          <select
+            value={key.value ? "key" : "sheet"}
+            onChange={(event) => {
+              key.value = event.currentTarget.value === "key";
+            }}
+          >
+            <option value="sheet">the worksheet</option>
+            <option value="key">the answer key</option>
+          </select>
+        </label>
+        <label>
+          Paper
+          <select
+            value={paper.value}
+            onChange={(event) => {
+              paper.value = event.currentTarget.value as Paper;
+            }}
+          >
+            <option value="A4">A4</option>
+            <option value="Letter">US Letter</option>
+          </select>
+        </label>
+        <button type="button" class="primary" onClick={() => print()}>
+          Print…
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            lessonsAt.value = { page: "list" };
+          }}
+        >
+          Back to the lessons
+        </button>
+      </form>
+      {key.value ? <Key one={one} steps={steps} /> : <Worksheet one={one} steps={steps} />}
+    </div>
+  );
+}
+
+function Worksheet({ one: { about }, steps }: { one: Listed; steps: ToldStep[] }) {
+  return (
+    <article class="paper-page" aria-labelledby="paper-title">
+      <header>
+        <p class="paper-course">{about.course}</p>
+        <h3 id="paper-title">{about.title}</h3>
+        <dl class="paper-for">
+          <div>
+            <dt>Name</dt>
+            <dd />
+          </div>
+          <div>
+            <dt>Date</dt>
+            <dd />
+          </div>
+        </dl>
+        <Prose blocks={about.aim} still />
+      </header>
+      {about.words.length > 0 && (
+        <section>
+          <h4>Words</h4>
+          <dl class="paper-words">
+            {about.words.map((word) => (
+              <div key={word}>
+                <dt>{word}</dt>
+                <dd>{WORDS[word as Word] ?? ""}</dd>
+              </div>
+            ))}
+          </dl>
+        </section>
+      )}
+      {steps.map((one) => (
+        <section key={one.at} class="paper-step">
+          <h4>
+            {one.at + 1}. {one.step.title}
+          </h4>
+          <Prose blocks={one.shown.text} still />
+          <Drawn one={one} before={steps[one.at - 1] ?? null} />
+          <Asked one={one} />
+        </section>
+      ))}
+    </article>
+  );
+}
+
+/** Pictures of what stands there, where they are new and give no answer away. */
+function Drawn({ one, before }: { one: ToldStep; before: ToldStep | null }) {
+  const shows = one.step.rooms ?? [];
+  const newBall = JSON.stringify(one.start.ball) !== JSON.stringify(before?.start.ball);
+  return (
+    <div class="paper-drawings">
+      {newBall && (shows.includes("saw") || shows.includes("bench")) && (
+        <CutOf id={`paper-cut-${one.at}`} doc={one.start} width_px={300} height_px={210} />
+      )}
+      {shows.includes("lane") && one.step.kind !== "predict" && one.step.kind !== "do" && (
+        <ShotOf id={`paper-lane-${one.at}`} doc={one.start} width_px={640} height_px={130} />
+      )}
+    </div>
+  );
+}
+
+/** Room to answer on the paper. */
+function Asked({ one }: { one: ToldStep }) {
+  const { units } = useStore().view.value;
+  const { step, shown } = one;
+  if (step.asks?.kind === "option") {
+    return (
+      <ul class="paper-options">
+        {shown.options.map((option, at) => (
+          <li key={at}>{plain(option, units)}</li>
+        ))}
+      </ul>
+    );
+  }
+  if (step.asks?.kind === "number") {
+    return (
+      <p class="paper-line">
+        Your number <span class="paper-blank" /> {measure(step.asks.quantity, units).unit}
+      </p>
+    );
+  }
+  if (step.asks?.kind === "path") {
+    return (
+      <>
+        <p>Draw the path of the ball.</p>
+        <LaneOf id={`paper-path-${one.at}`} doc={one.start} width_px={640} height_px={150} path={null} />
+      </>
+    );
+  }
+  if (step.kind === "explain" || (step.kind !== "do" && shown.watch.length === 0)) return null;
+  return (
+    <>
+      {shown.watch.length > 0 && (
+        <table class="paper-watch">
+          <thead>
+            <tr>
+              <td />
+              <th scope="col">at first</th>
+              <th scope="col">what you found</th>
+            </tr>
+          </thead>
+          <tbody>
+            {shown.watch.map(({ what, start }, at) => (
+              <tr key={at}>
+                <th scope="row">
+                  <Line said={what} still />
+                </th>
+                <td>
+                  <Line said={[start]} still />
+                </td>
+                <td />
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {step.kind === "do" && (
+        <p class="paper-line">
+          What I changed <span class="paper-blank" />
+        </p>
+      )}
+    </>
+  );
+}
+
+function Key({ one: { about }, steps }: { one: Listed; steps: ToldStep[] }) {
+  return (
+    <article class="paper-page" aria-labelledby="paper-title">
+      <header>
+        <p class="paper-course">{about.course}: answer key</p>
+        <h3 id="paper-title">{about.title}</h3>
+      </header>
+      <section>
+        <h4>For the teacher</h4>
+        <Prose blocks={about.teacher} still />
+      </section>
+      {steps
+        .filter(({ step }) => step.kind === "predict" || step.kind === "do")
+        .map((one) => (
+          <section key={one.at} class="paper-step">
+            <h4>
+              {one.at + 1}. {one.step.title}
+            </h4>
+            <Answered one={one} />
+          </section>
+        ))}
+    </article>
+  );
+}
+
+function Answered({ one }: { one: ToldStep }) {
+  const { units } = useStore().view.value;
+  const { step, truth, shown, after, done } = one;
+  if (truth) {
+    return (
+      <>
+        {"option" in truth.truth && truth.truth.option !== null && (
+          <p>
+            <strong>{plain(shown.options[truth.truth.option] ?? [], units)}</strong>{" "}
+            <Line said={truth.say} still />
+          </p>
+        )}
+        {"number" in truth.truth && (
+          <p>
+            <strong>
+              <Line said={[truth.truth.number]} still />
+            </strong>
+          </p>
+        )}
+        {"path" in truth.truth && (
+          <LaneOf
+            id={`key-path-${one.at}`}
+            doc={one.end}
+            width_px={640}
+            height_px={150}
+            path={truth.truth.path}
+          />
+        )}
+      </>
+    );
+  }
+  if (step.kind !== "do") return null;
+  return (
+    <>
+      {done && (
+        <p>
+          <Line said={done} still />
+        </p>
+      )}
+      <p>One way to do it ends with this ball and these numbers; others are as good.</p>
+      <div class="paper-drawings">
+        <CutOf id={`key-cut-${one.at}`} doc={one.end} width_px={300} height_px={210} />
+      </div>
+      {after.watch.length > 0 && (
+        <table class="paper-watch">
+          <tbody>
+            {after.watch.map(({ what, start, now }, at) => (
+              <tr key={at}>
+                <th scope="row">
+                  <Line said={what} still />
+                </th>
+                <td>
+                  <Line said={[start]} still />
+                </td>
+                <td>
+                  <Line said={[now]} still />
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      <ol class="hints">
+        {shown.hints.map((said, at) => (
+          <li key={at}>
+            <Line said={said} still />
+          </li>
+        ))}
+      </ol>
+    </>
+  );
+}

@@ -1,0 +1,153 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import "../../draw/draw.css";
+import { Globe, track } from "../../draw/globe";
+import { groundOf } from "../../draw/ground";
+import { LaneDrawing } from "../../draw/lane";
+import { place } from "../../draw/lane-frame";
+import { LayoutDrawing } from "../../draw/layout";
+import { endOf } from "../../draw/moment";
+import { ShotsDrawing } from "../../draw/shots";
+import { type Scene, sceneOf } from "../../lessons/scenes";
+import { SectionDrawing } from "../../parts/section-drawing";
+import { useStore } from "../../store";
+import { WORDS, type Word } from "../../words";
+import { PICTURES, type WordPicture } from "./pictures";
+
+const ALL = (Object.keys(WORDS) as Word[]).sort((a, b) => a.localeCompare(b, "en", { sensitivity: "base" }));
+const AT_ONCE = 3;
+
+/** The trade's words, each with its meaning and a picture computed here. */
+export function Words({ word }: { word: Word | null }) {
+  // A few at a time, the one that was asked for first.
+  const [drawn, setDrawn] = useState(AT_ONCE);
+  useEffect(() => {
+    if (drawn >= ALL.length) return undefined;
+    const timer = setTimeout(() => setDrawn(drawn + AT_ONCE), 16);
+    return () => clearTimeout(timer);
+  }, [drawn]);
+  const front = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (word === null) return;
+    // Once the room itself has taken the keyboard.
+    requestAnimationFrame(() => requestAnimationFrame(() => front.current?.focus()));
+  }, [word]);
+  const order = word ? [word, ...ALL.filter((other) => other !== word)] : ALL;
+  const due = new Set(order.slice(0, drawn));
+  return (
+    <section aria-labelledby="lessons-words">
+      <h3 id="lessons-words">Words of the trade</h3>
+      <p>
+        Each picture is worked out by this page, from a ball and a shot of Harbour Street Lanes. Wherever a
+        word has a dotted line under it, it opens its meaning, and from there you come here.
+      </p>
+      <ul class="words-list">
+        {ALL.map((one) => (
+          <li
+            key={one}
+            id={`word-${ALL.indexOf(one)}`}
+            class="words-entry"
+            tabIndex={one === word ? -1 : undefined}
+            ref={one === word ? front : undefined}
+          >
+            <h4>{one}</h4>
+            <p>{WORDS[one]}</p>
+            {due.has(one) && <Drawn word={one} />}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+const LANE = place(300, 150);
+
+function Drawn({ word }: { word: Word }) {
+  const store = useStore();
+  const { units } = store.view.value;
+  const picture = PICTURES[word];
+  if (picture === null) return <p class="hint">The Scale shows it where thousands of balls are poured.</p>;
+  const scenes = picture.of().map(([, doc]) => sceneOf(store, doc));
+  const says = picture.says(scenes, units);
+  return (
+    <figure>
+      <Drawing
+        id={`word-picture-${ALL.indexOf(word)}`}
+        picture={picture}
+        scenes={scenes}
+        word={word}
+        says={says}
+      />
+      <figcaption>{says}</figcaption>
+    </figure>
+  );
+}
+
+interface DrawingProps {
+  id: string;
+  picture: NonNullable<WordPicture>;
+  scenes: Scene[];
+  word: Word;
+  says: string;
+}
+
+function Drawing({ id, picture, scenes, word, says }: DrawingProps) {
+  const store = useStore();
+  const { units } = store.view.value;
+  const [first] = scenes;
+  if (!first) return null;
+  const { hand } = first.shot;
+  const lane = {
+    id,
+    hand,
+    ground: groundOf(store.wasm, first.shot.lane),
+    place: LANE,
+    t_s: null,
+    metric: units === "metric",
+    title: `${word}, on the lane from above`,
+    desc: says,
+  };
+  switch (picture.draws) {
+    case "cut":
+      return (
+        <div class="words-balls">
+          {scenes.map(({ file, section }) => (
+            <SectionDrawing key={file.name} section={section} diameter_in={file.diameter_in} />
+          ))}
+        </div>
+      );
+    case "lane":
+      return scenes.length === 1 ? (
+        <LaneDrawing {...lane} roll={first.roll} />
+      ) : (
+        <ShotsDrawing {...lane} shots={scenes.map(({ roll }, n) => ({ letter: "ABCD"[n] ?? "", roll }))} />
+      );
+    case "rings":
+      return (
+        <Globe
+          id={id}
+          roll={first.roll}
+          hand={hand}
+          points={track(first.roll)}
+          holes={first.file.holes ?? []}
+          radius_in={first.file.diameter_in / 2}
+          measured
+          t_s={endOf(first.roll)}
+          size_px={200}
+          title={`${word}, on the ball`}
+          desc={says}
+        />
+      );
+    case "layout":
+      return first.drilled ? (
+        <LayoutDrawing
+          id={id}
+          drilled={first.drilled}
+          hand={hand}
+          track={null}
+          radius_in={first.file.diameter_in / 2}
+          size_px={260}
+          units={units}
+        />
+      ) : null;
+  }
+}
