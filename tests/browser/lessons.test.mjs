@@ -429,3 +429,48 @@ for (const [size, viewport] of Object.entries({
     await context.close();
   });
 }
+
+test("a lesson is written in the page: a mistake is shown at its line, the text is kept, tried and saved", async () => {
+  const { page, context, reload, check } = await lessonsOpen();
+  await inside(page, "Write one");
+  await page.getByLabel("Begin from").selectOption({ label: FIRST });
+  await page.getByRole("heading", { name: "It is sound" }).waitFor();
+  await page.getByText(`How it reads: ${FIRST}`).waitFor();
+  const area = page.getByLabel("The lesson as text");
+  const text = await area.inputValue();
+  const wrong = text.replace("rg_in <= goal_in", "rg_inch <= goal_in");
+  const line = wrong.split("\n").findIndex((one) => one.includes("rg_inch")) + 1;
+  await area.fill(wrong);
+  await page.getByRole("heading", { name: "What is wrong" }).waitFor();
+  assert.ok(await page.getByRole("button", { name: "Try it" }).isDisabled());
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await shoot(page, "lessons-write");
+  await page.getByRole("button", { name: `Line ${line}`, exact: true }).click();
+  const at = await area.evaluate((field) => [
+    field.value.slice(0, field.selectionStart).split("\n").length,
+    document.activeElement === field,
+  ]);
+  assert.deepEqual(at, [line, true]);
+  await page.evaluate(() => dispatchEvent(new Event("pagehide")));
+  await reload();
+  await inside(page, "Write one");
+  assert.equal(await area.inputValue(), wrong);
+  await page.getByLabel("Lesson file to open").setInputFiles({
+    name: "mine.lesson.md",
+    mimeType: "text/markdown",
+    buffer: Buffer.from(text.replace(`title = "${FIRST}"`, 'title = "Mine"')),
+  });
+  await page.getByText("Opened mine.lesson.md.").waitFor();
+  await page.getByText("How it reads: Mine").waitFor();
+  const saved = await downloaded(page, () => page.getByRole("button", { name: "Save to a file" }).click());
+  assert.equal(saved.name, "why-a-house-ball-goes-long.lesson.md");
+  assert.match(saved.text, /title = "Mine"/);
+  await page.getByRole("button", { name: "Try it" }).click();
+  await panel(page).getByText("Trying it out.").waitFor();
+  await panel(page).getByRole("button", { name: "Next" }).click();
+  assert.equal(await kept(page), null, "a trial leaves no trace in the progress");
+  await panel(page).getByRole("button", { name: "Leave the lesson" }).click();
+  await page.getByLabel("The lesson as text").waitFor();
+  await check();
+  await context.close();
+});

@@ -3,7 +3,7 @@
 // as a classic script: it imports nothing when it runs and asks the network
 // for nothing, so that it starts from a blob, over http as from a file.
 
-import { Ball, initSync, Scatter, Seek, Throws, why } from "../pkg/pithball.js";
+import { Ball, initSync, lesson_problems, Scatter, Seek, Throws, why } from "../pkg/pithball.js";
 import { flat, type MapSides } from "./maker/map/asked";
 import type {
   Area,
@@ -11,6 +11,7 @@ import type {
   BallMap,
   Cover,
   Ladder,
+  LessonProblem,
   Lever,
   Poured,
   Scattered,
@@ -71,6 +72,9 @@ const JOBS = {
   /** The oil of a shot after games of it. */
   wear: (asked: { ball: BallFile; shot: Omit<ShotFile, "ball">; games: number }): Worn =>
     balls(asked.ball).wear(asked.shot, asked.games),
+  /** Everything wrong with a lesson that is being written; `files` is what it may name. */
+  lesson: (asked: { text: string; files: Record<string, unknown> }): LessonProblem[] =>
+    lesson_problems(asked.text, asked.files),
   /** Part `part` of `parts` of thousands of balls within their tolerances. */
   scatter: ({ part, parts, ...asked }: ScatterAsked & { part: number; parts: number }): Float64Array => {
     const made = scatters(asked);

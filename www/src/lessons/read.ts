@@ -13,11 +13,17 @@ const read = new Map<string, WasmLesson>();
 /** The lesson of a text; throws a list of `LessonProblem`. */
 export function lessonOf(wasm: WasmModule, text: string): WasmLesson {
   const known = read.get(text);
-  if (known) return known;
+  if (known) {
+    // Those in use stay the youngest.
+    read.delete(text);
+    read.set(text, known);
+    return known;
+  }
   const lesson = new wasm.Lesson(text, FILES);
   for (const [old, one] of read) {
     if (read.size < MOST_KEPT) break;
     read.delete(old);
+    listed.delete(old);
     one.free();
   }
   read.set(text, lesson);

@@ -7,11 +7,13 @@ interface OpenFileProps {
   /** What the browser's own field is called. */
   label: string;
   multiple?: boolean;
+  /** Kinds of files, where they are not JSON. */
+  accept?: string;
   onOpen(files: File[]): void;
 }
 
 /** A button that lets a person choose files of ours. */
-export function OpenFile({ children, label, multiple, onOpen }: OpenFileProps) {
+export function OpenFile({ children, label, multiple, accept, onOpen }: OpenFileProps) {
   const picker = useRef<HTMLInputElement>(null);
   return (
     <>
@@ -21,7 +23,7 @@ export function OpenFile({ children, label, multiple, onOpen }: OpenFileProps) {
       <input
         class="visually-hidden"
         type="file"
-        accept=".json,application/json"
+        accept={accept ?? ".json,application/json"}
         multiple={multiple}
         tabIndex={-1}
         aria-label={label}

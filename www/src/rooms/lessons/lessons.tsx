@@ -9,11 +9,13 @@ import { Coach } from "./coach";
 import { List } from "./list";
 import { PaperLesson } from "./paper";
 import { Words } from "./words";
+import { Write } from "./write";
 
 const PAGES: { page: LessonsPage["page"]; name: string; at: LessonsPage }[] = [
   { page: "list", name: "Lessons", at: { page: "list" } },
   { page: "words", name: "Words", at: { page: "words", word: null } },
   { page: "class", name: "A class", at: { page: "class" } },
+  { page: "write", name: "Write one", at: { page: "write" } },
 ];
 
 /** Where else a page belongs to. */
@@ -51,6 +53,8 @@ function Page({ at }: { at: LessonsPage }): JSX.Element {
       return <Words word={at.word} />;
     case "class":
       return <Classroom />;
+    case "write":
+      return <Write />;
     case "paper":
       return <PaperLesson key={at.text} text={at.text} />;
     case "coach":
