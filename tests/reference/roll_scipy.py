@@ -20,7 +20,7 @@ from pathlib import Path
 import numpy as np
 import scipy
 from scipy.integrate import solve_ivp
-from scipy.optimize import brentq
+from scipy.optimize import brentq, minimize_scalar
 from scipy.spatial.transform import Rotation
 
 HERE = Path(__file__).parent
@@ -31,6 +31,7 @@ PINS = 60 * FT
 UP = np.array([0.0, 0.0, 1.0])
 STUCK = 1e-9  # m/s: slip below this counts as none
 NUDGE = 1e-7  # m/s: slip given to a ball whose friction no longer holds it
+CREEP = 0.02  # slip over speed: a ball whose contact creeps by less rolls (model choice)
 
 
 def cross(a, b):
@@ -171,6 +172,34 @@ def release(shot):
     return np.concatenate([[x, 0.0], v, spin, quaternion_of(orientation)])
 
 
+def rolls_from(motion, phases):
+    """Where slip has last fallen below a fiftieth of the speed and then ends or stops falling."""
+    def creep(s):
+        return np.linalg.norm(motion.slip(s)) - CREEP * np.linalg.norm(s[2:4])
+
+    since = None
+    for kind, run in phases:
+        if kind == "roll":
+            since = float(run.y[1, 0]) if since is None else since
+            continue
+        times = np.linspace(run.t[0], run.t[-1], 8001)
+        slides = [creep(run.sol(t)) > 0 for t in times]
+        if any(slides):
+            since = None
+        if since is not None or slides[-1]:
+            continue
+        first = len(slides) - slides[::-1].index(True) if any(slides) else 0
+        size = lambda t: np.linalg.norm(motion.slip(run.sol(t)))
+        sizes = [size(t) for t in times[first:]]
+        for i in range(1, len(sizes) - 1):
+            if sizes[i - 1] > sizes[i] <= sizes[i + 1]:
+                ends = times[first + i - 1], times[first + i + 1]
+                least = minimize_scalar(size, bounds=ends, method="bounded", options={"xatol": 1e-12}).x
+                since = float(run.sol(least)[1])
+                break
+    return None if since is None else since / FT
+
+
 def roll(shot, friction=None):
     """Friction by zone, or by `friction(x, y)` where it is given."""
     motion = Motion(shot["ball"])
@@ -256,17 +285,14 @@ def roll(shot, friction=None):
                 if f(lo) * f(hi) < 0:
                     far = r.sol(brentq(f, lo, hi, xtol=1e-14))
     last_kind, last = phases[-1]
-    k = len(phases)
-    while k > 0 and phases[k - 1][0] == "roll":
-        k -= 1
-    rolls = k < len(phases)
+    rolls_ft = rolls_from(motion, phases)
 
     def board(x):
         return 20 - own * x / BOARD
 
     out = {
         "gutter": hit,
-        "roll_start_ft": float(phases[k][1].y[1, 0] / FT) if rolls else None,
+        "roll_start_ft": rolls_ft,
         "slip_phases": sum(1 for j, p in enumerate(phases) if p[0] == "slip" and (j == 0 or phases[j - 1][0] == "roll")),
         "breakpoint_board": float(board(far[0])),
         "breakpoint_ft": float(far[1] / FT),

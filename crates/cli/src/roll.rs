@@ -109,7 +109,7 @@ fn numbers(summary: &SummaryDoc) -> String {
         ("hook starts", summary.hook_start_ft, 1, "ft", "where friction begins to turn the ball"),
         ("roll starts", summary.roll_start_ft, 1, "ft", "where slip ends"),
         ("axis migration", summary.axis_migration_deg, 1, "deg", "how far the axis moved in the ball"),
-        ("track flare", Some(summary.flare_in), 2, "in", "width of the band of track rings"),
+        ("track flare", Some(summary.flare_in), 2, "in", "how far the spin axis moves over the ball"),
         ("flare in one turn", Some(summary.flare_per_turn_in), 2, "in", "widest gap between two rings"),
         ("turns", Some(summary.turns), 1, "", "from the release"),
     ] {

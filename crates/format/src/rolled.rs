@@ -44,11 +44,12 @@ pub struct SummaryDoc {
     pub breakpoint: BreakpointDoc,
     /// Where the hook begins; `null` if the ball has no hook.
     pub hook_start_ft: Option<f64>,
-    /// Where slip ends for good; `null` if it never does.
+    /// Where slip ends, or is below a fiftieth of the ball's speed for good; `null` if it never is.
     pub roll_start_ft: Option<f64>,
     /// Angle in the ball between the spin axis at release and at the pins.
     pub axis_migration_deg: Option<f64>,
-    /// Width of the whole band of track rings at its widest.
+    /// How far the spin axis moves over the ball from release to the start of any later turn: the
+    /// greatest arc between the two. The width of the band of rings is in `track`.
     pub flare_in: f64,
     /// Widest distance between two neighbouring track rings.
     pub flare_per_turn_in: f64,
@@ -108,7 +109,7 @@ pub struct SampleDoc {
     pub y_ft: f64,
     /// Speed of the ball's centre.
     pub speed_mph: f64,
-    /// Speed of the contact point over the lane; 0 while rolling.
+    /// Speed of the contact point over the lane; 0 where it is at rest.
     pub slip_mph: f64,
     /// Spin in lane axes.
     pub omega_rad_s: [f64; 3],
@@ -165,7 +166,7 @@ pub enum PhaseDoc {
     Skid,
     /// Slips and friction turns it.
     Hook,
-    /// The contact point is at rest.
+    /// The contact point is at rest, or creeps by less than a fiftieth of the ball's speed.
     Roll,
 }
 

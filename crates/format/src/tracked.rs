@@ -37,7 +37,7 @@ pub struct RingDoc {
 pub struct WidthDoc {
     /// The middle of the band, a unit vector in ball axes.
     pub at: [f64; 3],
-    /// From edge to edge along the surface.
+    /// From the first ring to the rings furthest from it on either side, along the surface.
     pub width_in: f64,
 }
 

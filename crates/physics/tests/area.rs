@@ -130,6 +130,21 @@ fn a_shot_that_misses_is_told_the_nearest_room_or_none() {
     assert!(edge.map_shares[5] > 0.0, "throws beyond the lane are lost: {:?}", edge.map_shares);
 }
 
+/// The boards are those of the pocket, too flat and too steep together; both at once is no more
+/// than either.
+#[test]
+fn board_and_angle_are_told_apart() {
+    let (ball, shot) = league();
+    let found = whole(&ball, &shot);
+    for (shares, apart) in [(found.map_shares, found.map_apart), (found.scatter_shares, found.scatter_apart)] {
+        close(apart.boards, shares[0] + shares[1] + shares[2], 1e-12, "on the boards");
+        assert!(shares[0] <= apart.angles && apart.angles <= 1.0, "{apart:?} {shares:?}");
+    }
+    let count = |within: &dyn Fn(&Arrival) -> bool| found.map.iter().flatten().filter(|at| within(at)).count();
+    let at_angles = count(&|at| (4.0..=6.0).contains(&at.entry_angle_rad.to_degrees()));
+    close(found.map_apart.angles, at_angles as f64 / found.map.len() as f64, 1e-3, "at the angles");
+}
+
 #[test]
 fn kinds_follow_the_window() {
     let at = |board, degrees: f64| Kind::of(Some(&Arrival { board, entry_angle_rad: degrees.to_radians() }));

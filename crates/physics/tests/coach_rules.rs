@@ -142,7 +142,7 @@ fn what_changes_and_which_way() {
     let sharper = |a: &Seen, b: &Seen| Some(b.sharpest_per_m > a.sharpest_per_m);
     let rows = [
         ("10° more axis rotation", "the breakpoint comes later", share(rotation, later), false),
-        ("10° more axis rotation", "it rolls later", share(rotation, rolls_later), false),
+        ("10° more axis rotation", "it rolls later", share(rotation, rolls_later), true),
         ("10° more axis rotation", "the path bends more sharply", share(rotation, sharper), false),
         ("10° more axis rotation", "it enters steeper", share(rotation, steeper), false),
         ("40 more rev/min", "the breakpoint comes earlier", share(revs, earlier), true),
@@ -150,7 +150,7 @@ fn what_changes_and_which_way() {
         ("40 more rev/min", "it hooks more", share(revs, more), true),
         ("40 more rev/min", "it enters steeper", share(revs, steeper), true),
         ("1 mph more speed", "the breakpoint comes later", share(speed, later), true),
-        ("1 mph more speed", "it rolls later", share(speed, rolls_later), false),
+        ("1 mph more speed", "it rolls later", share(speed, rolls_later), true),
         ("1 mph more speed", "it hooks less", share(speed, |a, b| Some(b.hook_boards < a.hook_boards)), true),
         ("1 mph more speed", "it enters flatter", share(speed, |a, b| Some(b.angle_deg < a.angle_deg)), false),
         ("a drier lane", "the breakpoint comes earlier", share(drier_lane, earlier), true),

@@ -9,7 +9,7 @@ mod roll_support;
 
 use pithball_physics::lane::Zone;
 use pithball_physics::lane::{Friction, Hand, board_at};
-use pithball_physics::roll::{Phase, ShotError, roll, trace};
+use pithball_physics::roll::{CREEP, Phase, ShotError, roll, trace};
 use pithball_physics::units::{M_PER_FT, M_PER_IN};
 use roll_support::{Dice, ball, close, even_ball, lane, oiled, shot};
 
@@ -83,7 +83,7 @@ fn phases_come_in_order_and_roll_is_for_good() {
         let order = |phase| [Phase::Skid, Phase::Hook, Phase::Roll].iter().position(|&p| p == phase).unwrap();
         assert!(run.samples.windows(2).all(|pair| order(pair[0].phase) <= order(pair[1].phase)));
         let rolls = run.samples.iter().filter(|s| s.phase == Phase::Roll);
-        assert!(rolls.clone().all(|s| s.slip_m_s.norm() < 1e-3), "slip while rolling");
+        assert!(rolls.clone().all(|s| s.slip_m_s.norm() <= CREEP * s.velocity_m_s.norm()), "slip while rolling");
         let seen = |phase| run.samples.iter().any(|s| s.phase == phase);
         all_three += u32::from(seen(Phase::Skid) && seen(Phase::Hook) && seen(Phase::Roll));
         assert_eq!(roll(&ball, &shot).unwrap(), run.summary, "roll and trace tell the same");

@@ -132,6 +132,9 @@ fn yesterday_s_line_stops_working() {
     assert!(board(&last) > board(&fresh) + 2.0 * SPREAD_BOARDS, "{} then {}", board(&fresh), board(&last));
     assert!(last.breakpoint.board > fresh.breakpoint.board + 3.0);
     assert!(speed(&last) < speed(&fresh));
+    // A trace along one line does not make the pattern longer than what lies across the lane.
+    let length_ft = lane.film().unwrap().length_m() / M_PER_FT;
+    assert!((38.0..=44.0).contains(&length_ft), "{length_ft} ft");
 }
 
 #[test]

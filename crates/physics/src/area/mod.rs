@@ -88,6 +88,16 @@ impl Kind {
 /// Which part of a set of throws is of each of [`KINDS`]; they sum to 1.
 pub type Shares = [f64; 6];
 
+/// Which part of a set of throws meets the window's boards, and which its
+/// angles, each whatever the other does.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Apart {
+    /// On the window's boards.
+    pub boards: f64,
+    /// At the window's angles.
+    pub angles: f64,
+}
+
 /// The throws in a row that reach the window, as one thing alone is varied.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Room {
@@ -114,6 +124,10 @@ pub struct Area {
     pub map_shares: Shares,
     /// What the throws of the scatter come to.
     pub scatter_shares: Shares,
+    /// Board and angle of the map's throws apart.
+    pub map_apart: Apart,
+    /// Board and angle of the scatter's throws apart.
+    pub scatter_apart: Apart,
     /// The stretch of boards nearest the shot's own, at its launch angle. None
     /// where no board of the map will do.
     pub board_room: Option<Room>,
@@ -177,6 +191,8 @@ pub fn area(ball: &RigidBall, shot: &Shot, arrivals: &[Option<Arrival>]) -> Opti
         map: map.to_vec(),
         map_shares: shares(map),
         scatter_shares: shares(scatter),
+        map_apart: apart(map),
+        scatter_apart: apart(scatter),
     })
 }
 
@@ -185,6 +201,14 @@ fn shares(arrivals: &[Option<Arrival>]) -> Shares {
         let of_kind = arrivals.iter().filter(|arrival| Kind::of(arrival.as_ref()) == kind).count();
         of_kind as f64 / arrivals.len() as f64
     })
+}
+
+fn apart(arrivals: &[Option<Arrival>]) -> Apart {
+    let part = |of: fn(&Arrival) -> f64, [least, most]: [f64; 2]| {
+        let within = arrivals.iter().flatten().filter(|at| (least..=most).contains(&of(at))).count();
+        within as f64 / arrivals.len() as f64
+    };
+    Apart { boards: part(|at| at.board, POCKET.boards), angles: part(|at| at.entry_angle_rad, POCKET.angles_rad) }
 }
 
 /// The run of hits nearest the middle, its ends found between the last hit and

@@ -35,7 +35,7 @@ mod watch;
 
 pub use effort::{SameHand, release_inertia_kg_m2};
 pub use report::{AtPins, Breakpoint, End, Moment, Phase, Sample, ShotError, Stretch, Summary, Trace};
-pub use run::{STEP_LIMIT, TIME_LIMIT_S};
+pub use run::{CREEP, STEP_LIMIT, TIME_LIMIT_S};
 pub use shot::{Layout, Release, RigidBall, Shot};
 
 pub use crate::lane::{Friction, FrictionError, Hand, Zone};

@@ -13,14 +13,15 @@ use nalgebra::{UnitQuaternion, Vector2, Vector3};
 ///   throughout a ball hooks from the release; where oil ends sharply it
 ///   hooks from there; where friction rises slowly, half-way up the rise.
 ///   A ball whose direction friction turns by less than 0.1° has no hook.
-/// - roll: slip has ended, and does not begin again before the pins.
+/// - roll: slip has ended, or is so small that it no longer counts
+///   ([`super::CREEP`]), and stays so to the pins.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Phase {
     /// The ball slips and is not turned much.
     Skid,
     /// The ball slips and friction turns it.
     Hook,
-    /// The contact point is at rest on the lane.
+    /// The contact point is at rest on the lane, or creeps.
     Roll,
 }
 
@@ -93,16 +94,17 @@ pub struct Summary {
     pub breakpoint: Breakpoint,
     /// Where the hook begins (see [`Phase`]); none if the ball has no hook.
     pub hook_start: Option<Moment>,
-    /// Where slip ends for good; none if it never does.
+    /// Where slip ends, or stops falling with no more than [`super::CREEP`] of the
+    /// ball's speed left, if it then stays below that; none if it does not.
     pub roll_start: Option<Moment>,
-    /// Width of the whole band of track rings at its widest: the greatest arc
-    /// on the ball's surface between the ring laid at release and any ring one
-    /// or more whole turns later. A ring lies square to the spin axis, so the
-    /// widest gap between two rings is the arc between their axes. 0 for a
-    /// ball that ends before its first whole turn. Within 0.01 in.
+    /// How far the spin axis has moved over the ball: the greatest arc on its
+    /// surface from where the axis leaves the ball at release to where it does
+    /// one or more whole turns later. 0 for a ball that ends before its first
+    /// whole turn. Within 0.01 in. The width of the band of rings that this
+    /// leaves is measured on the rings, [`crate::track::Track::widest`].
     ///
     /// What is called track flare in the trade (common practice, no source);
-    /// that the widest place is measured is Pithball's choice.
+    /// that the axis is measured is Pithball's choice.
     pub flare_m: f64,
     /// The widest distance between two neighbouring rings, from the rate at
     /// which the ball's own shape carries the axis over its surface:

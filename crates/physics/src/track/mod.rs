@@ -46,7 +46,8 @@ pub struct Ring {
 pub struct Width {
     /// The middle of the band there, a unit vector in ball axes.
     pub at: Vector3<f64>,
-    /// From edge to edge along the surface, square to the first ring.
+    /// From a point of the first ring to the ring furthest from it on either
+    /// side, along the surface and by the shortest way, both sides together.
     pub width_m: f64,
 }
 
@@ -70,9 +71,10 @@ pub struct Pass {
 pub struct Track {
     /// The ring at release, then one after each whole turn.
     pub rings: Vec<Ring>,
-    /// Where the band is widest; none for fewer than two rings. Never narrower
-    /// than the arc from the first ring's axis to any other's, the flare, and a
-    /// little wider where the axis moves along a curve.
+    /// Where the band is widest; none for fewer than two rings. Two rings lie
+    /// apart by the angle between their axes up to a right angle; a band is
+    /// wider than the flare where rings stand out on both sides of the first or
+    /// shrink, and narrower where the axis has moved by more than a right angle.
     pub widest: Option<Width>,
     /// Where the band is narrowest, on either side of the ball.
     pub bow_ties: Option<[Width; 2]>,
@@ -115,6 +117,12 @@ fn rings(samples: &[Sample]) -> Vec<Ring> {
     rings
 }
 
+/// The point this far, as an angle, from the equator of `axis` towards it.
+fn at(axis: &Vector3<f64>, out: &Vector3<f64>, angle_rad: f64) -> Vector3<f64> {
+    let (sin, cos) = libm::sincos(angle_rad);
+    out * cos + axis * sin
+}
+
 /// Where the band of rings is widest, and where it is narrowest on each half.
 fn band(rings: &[Ring], radius_m: f64) -> Option<(Width, [Width; 2])> {
     let [first, _, ..] = rings else { return None };
@@ -125,19 +133,16 @@ fn band(rings: &[Ring], radius_m: f64) -> Option<(Width, [Width; 2])> {
     let widths = (0..PLACES).map(|n| {
         let (sin, cos) = libm::sincos(TAU * n as f64 / PLACES as f64);
         let out = x * cos + y * sin;
-        // Along the great circle through the first axis: out·cos s + a·sin s on
-        // a ring where A·cos s + B·sin s is its height.
-        let (mut low, mut high) = (f64::INFINITY, f64::NEG_INFINITY);
+        // A point of the first ring, and how far each ring lies from it along the surface: the
+        // angle between the point and the ring's axis, less that of the ring itself.
+        let from = libm::asin(first.height);
+        let point = at(&a, &out, from);
+        let (mut low, mut high) = (0.0_f64, 0.0_f64);
         for ring in rings {
-            let (along, beside) = (a.dot(&ring.axis), out.dot(&ring.axis));
-            let sine = ring.height / libm::hypot(along, beside);
-            if sine.abs() <= 1.0 {
-                let s = libm::asin(sine) - libm::atan2(beside, along);
-                (low, high) = (low.min(s), high.max(s));
-            }
+            let apart = libm::asin(ring.height) - libm::asin(point.dot(&ring.axis).clamp(-1.0, 1.0));
+            (low, high) = (low.min(apart), high.max(apart));
         }
-        let (sin, cos) = libm::sincos(0.5 * (low + high));
-        Width { at: out * cos + a * sin, width_m: radius_m * (high - low).max(0.0) }
+        Width { at: at(&a, &out, from + 0.5 * (low + high)), width_m: radius_m * (high - low) }
     });
     let widths: Vec<Width> = widths.collect();
     let most = (0..PLACES).reduce(|a, b| if widths[b].width_m > widths[a].width_m { b } else { a })?;

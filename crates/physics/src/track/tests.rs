@@ -82,6 +82,29 @@ fn the_widest_place_is_the_flare_and_the_bow_ties_are_narrow() {
     assert!(ties[0].at.dot(&ties[1].at) < -0.9);
 }
 
+/// Great circles with axes 30°, 80° and 105° from the first: the widest two lie apart by the
+/// smaller angle between their planes, 80°, and nothing runs round the ball.
+#[test]
+fn an_axis_that_moves_beyond_a_right_angle_does_not_wrap_the_band_round_the_ball() {
+    let ring = |degrees: f64| {
+        let (sin, cos) = degrees.to_radians().sin_cos();
+        Ring { axis: Vector3::new(sin, 0.0, cos), height: 0.0, time_s: 0.0 }
+    };
+    let rings = [0.0, 30.0, 80.0, 105.0].map(ring);
+    let (widest, ties) = band(&rings, R).expect("a band");
+    assert!((widest.width_m - R * 80_f64.to_radians()).abs() < 1e-9, "{} in", widest.width_m / M_PER_IN);
+    for tie in ties {
+        assert!(tie.width_m < 1e-9, "the rings all pass through two points: {tie:?}");
+    }
+    // Two small circles about one axis lie apart by the difference of their latitudes everywhere.
+    let at = |degrees: f64| Ring { axis: Vector3::z(), height: degrees.to_radians().sin(), time_s: 0.0 };
+    let (widest, ties) = band(&[at(20.0), at(35.0)], R).expect("a band");
+    for width in [widest, ties[0], ties[1]] {
+        assert!((width.width_m - R * 15_f64.to_radians()).abs() < 1e-9, "{width:?}");
+        assert!((width.at.z - 27.5_f64.to_radians().sin()).abs() < 1e-9, "{width:?}");
+    }
+}
+
 #[test]
 fn a_ball_without_spin_or_with_one_ring_has_no_band() {
     let mut trace = on_ice([2.53, 2.53, 2.48], 3.375);

@@ -32,8 +32,9 @@ pub const ROW_M: f64 = M_PER_FT;
 pub const CELL_M2: f64 = BOARD_M * ROW_M;
 /// Thickest film accepted: 100 µm, many times what any pattern lays.
 pub const FILM_MAX_M: f64 = 100e-6;
-/// A film this thin no longer counts as oil for a pattern's length: 0.1 µm
-/// (model choice).
+/// A foot of the lane on which the film is this thin, its mean over the boards,
+/// no longer counts for a pattern's length: 0.1 µm (model choice). What balls
+/// have carried on along their own line does not make a pattern longer.
 pub const TRACE_M: f64 = 0.1e-6;
 /// Boards that count as inside for the ratio, counted from either edge:
 /// the five in the middle (common practice, no source).
@@ -140,10 +141,11 @@ impl Film {
     }
 
     /// How far down the lane the oil goes: the end of the last foot in which
-    /// some board holds more than [`TRACE_M`]; 0 on a dry lane.
+    /// the boards hold more than [`TRACE_M`] in the mean; 0 on a dry lane.
     #[must_use]
     pub fn length_m(&self) -> f64 {
-        let last = self.cells_m.iter().rposition(|row| row.iter().any(|&cell| cell > TRACE_M));
+        let oiled = |row: &[f64; BOARD_COUNT]| row.iter().sum::<f64>() > TRACE_M * BOARD_COUNT as f64;
+        let last = self.cells_m.iter().rposition(oiled);
         last.map_or(0.0, |row| ((row + 1) as f64 * ROW_M).min(COVERED_M))
     }
 
