@@ -11,9 +11,10 @@ before(async () => {
 });
 after(() => site?.close());
 
-const note = readFileSync(new URL("../../docs/model.md", import.meta.url), "utf8");
+const read = (name) => readFileSync(new URL(`../../docs/${name}.md`, import.meta.url), "utf8");
+const note = `${read("model")}\n${read("coach-rules")}`;
 
-test("the note is the file's text, reached from the Lane and left again", async () => {
+test("the notes are the files' text, reached from the Lane and left again", async () => {
   const { page, context, check } = await site.open({ viewport: NARROW });
   await page.getByRole("button", { name: "Lane", exact: true }).click();
   await page.getByRole("button", { name: "What this model leaves out" }).click();
@@ -36,12 +37,12 @@ test("printed, the note stands alone", async () => {
   const { page, context, check } = await site.open();
   await page.getByRole("button", { name: "What this model leaves out" }).click();
   await page.emulateMedia({ media: "print" });
-  assert.ok(await page.getByRole("article").isVisible());
+  for (const article of await page.getByRole("article").all()) assert.ok(await article.isVisible());
   for (const other of [".bar", ".model-actions"])
     assert.equal(await page.locator(other).isVisible(), false, other);
   const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
   const pages = pdf.match(/\/Type \/Page\b/g).length;
-  assert.ok(pages >= 2 && pages <= 5, `${pages} pages`);
+  assert.ok(pages >= 3 && pages <= 7, `${pages} pages`);
   await check();
   await context.close();
 });

@@ -744,6 +744,8 @@ export interface WhyTold {
 /** What a throw comes to, held to the pocket's window. */
 export type Kind = "pocket" | "shallow" | "steep" | "light" | "high" | "lost";
 export type Shares = Record<Kind, number>;
+/** Board and angle of the throws apart, each whatever the other does. */
+export type Apart = Record<"on_boards" | "at_angles", number>;
 export interface Stretch {
   from: number;
   to: number;
@@ -768,6 +770,7 @@ export interface Area {
     entry_angle_deg: (number | null)[][];
     kinds: Kind[][];
     shares: Shares;
+    apart: Apart;
   };
   scatter: {
     throws: number;
@@ -776,6 +779,7 @@ export interface Area {
     spread_speed_mph: number;
     spread_revs_rpm: number;
     shares: Shares;
+    apart: Apart;
   };
 }
 

@@ -13,7 +13,7 @@ export const WORDS = {
   PAP: "Positive axis point: where the axis the ball spins about at release leaves the ball on the positive side.",
   "mass bias": "The high-RG axis of an asymmetric core.",
   "track flare":
-    "The way the ring of oil on a ball moves over with every turn, so that fresh cover meets the lane.",
+    "The way the ring of oil on a ball moves over with every turn, so that fresh cover meets the lane; told as how far the spin axis moves over the ball.",
   board:
     "One of the 39 strips across a lane, a little over an inch wide, counted from the bowler's own side.",
   breakpoint: "The place where the ball is furthest to the bowler's own side before it comes back.",

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 use std::thread;
 
-use format::{AreaDoc, SharesDoc};
+use format::{ApartDoc, AreaDoc, SharesDoc};
 use physics::area::{THROWS, area, throws};
 
 use crate::tables::{lines, number, one_line, table};
@@ -47,6 +47,7 @@ fn shares(doc: &AreaDoc) -> String {
     let mut table = table();
     table.set_header(["", "of the map, %", "of a hand's throws, %", ""]);
     let row = |of: fn(&SharesDoc) -> f64| [&doc.map.shares, &doc.scatter.shares].map(|shares| 100.0 * of(shares));
+    let apart = |of: fn(&ApartDoc) -> f64| [&doc.map.apart, &doc.scatter.apart].map(|apart| 100.0 * of(apart));
     for (what, [map, hand], meaning) in [
         ("pocket", row(|s| s.pocket), "boards 17 to 18.5 at 4 to 6 degrees"),
         ("shallow", row(|s| s.shallow), "those boards, under 4 degrees"),
@@ -54,6 +55,8 @@ fn shares(doc: &AreaDoc) -> String {
         ("light", row(|s| s.light), "below board 17"),
         ("high", row(|s| s.high), "above board 18.5"),
         ("lost", row(|s| s.lost), "in the gutter, or cannot be thrown"),
+        ("on the boards", apart(|a| a.on_boards), "17 to 18.5, at any angle"),
+        ("at the angles", apart(|a| a.at_angles), "4 to 6 degrees, on any board"),
     ] {
         table.add_row(vec![what.into(), number(map, 1), number(hand, 1), meaning.into()]);
     }

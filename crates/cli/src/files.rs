@@ -107,7 +107,7 @@ fn beside(shot: &Path, name: &str, place: &str) -> Result<PathBuf, Complaint> {
                 accepted: format!(
                     "a path from the shot file's folder to the {what}'s file, or the {what} object itself"
                 ),
-                message: format!("The {what} file {} cannot be read: {error}.", path.display()),
+                message: format!("The {what} file cannot be read: {}.", reason(&error)),
             },
         }),
     }
@@ -130,9 +130,17 @@ fn bytes(path: &Path) -> io::Result<Vec<u8>> {
 fn unreadable(path: &Path, error: &io::Error) -> Complaint {
     let problem = Problem {
         place: String::new(),
-        found: error.kind().to_string(),
+        found: reason(error),
         accepted: "a file that can be read".to_owned(),
-        message: format!("The file cannot be read: {error}."),
+        message: format!("The file cannot be read: {}.", reason(error)),
     };
     Complaint { file: path.to_owned(), problem }
+}
+
+/// What the system says, in small letters and without its number.
+fn reason(error: &io::Error) -> String {
+    let text = error.to_string();
+    let text = text.split(" (os error").next().unwrap_or_default();
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
 }

@@ -14,6 +14,7 @@ mod lessons;
 mod levers;
 mod link;
 mod map;
+mod misuse;
 mod oil;
 mod pour;
 mod roll;
@@ -30,7 +31,7 @@ use std::io::{self, ErrorKind, Write};
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use clap::{Parser, Subcommand};
+use clap::{CommandFactory, Parser, Subcommand};
 use format::Problem;
 
 /// Weigh and roll ten-pin bowling balls from their files.
@@ -98,7 +99,16 @@ impl fmt::Display for Complaint {
 }
 
 fn main() -> ExitCode {
-    let said = match Args::parse().command {
+    let args = match Args::try_parse() {
+        Ok(args) => args,
+        Err(error) if error.use_stderr() => {
+            let told = misuse::told(&error, &Args::command());
+            return complain(&format_args!("pithball: {}", tables::one_line(&told)), ExitCode::from(2));
+        }
+        // Help and the version were asked for.
+        Err(help) => return write_out(&help.render().to_string()),
+    };
+    let said = match args.command {
         Command::Weigh(args) => weigh::run(&args),
         Command::Check(args) => check::run(&args),
         Command::Cover(args) => cover::run(&args),

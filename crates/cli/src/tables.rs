@@ -11,7 +11,16 @@ pub(crate) fn table() -> Table {
 
 /// A number set flush right.
 pub(crate) fn number(value: f64, decimals: usize) -> Cell {
-    Cell::new(format!("{value:.decimals$}")).set_alignment(CellAlignment::Right)
+    Cell::new(digits(value, decimals)).set_alignment(CellAlignment::Right)
+}
+
+/// A number with so many decimals; what rounds to nothing has no sign.
+pub(crate) fn digits(value: f64, decimals: usize) -> String {
+    let text = format!("{value:.decimals$}");
+    match text.strip_prefix('-') {
+        Some(bare) if bare.bytes().all(|digit| matches!(digit, b'0' | b'.')) => bare.to_owned(),
+        _ => text,
+    }
 }
 
 /// The head of a column of numbers.

@@ -90,7 +90,7 @@ pub use tolerances::{
     TolerancesVersion,
 };
 pub use tracked::{PassDoc, RingDoc, TrackDoc, WidthDoc};
-pub use varied::{AreaDoc, ArrivalDoc, KindDoc, MapDoc, RoomDoc, ScatterDoc, SharesDoc, WindowDoc};
+pub use varied::{ApartDoc, AreaDoc, ArrivalDoc, KindDoc, MapDoc, RoomDoc, ScatterDoc, SharesDoc, WindowDoc};
 pub use weighed::{Axes, PieceShare, RgIn, WeighedDoc};
 pub use weighed_shot::WeighedShot;
 pub use worn::{MAX_GAMES, WornDoc, WornGameDoc, wear};

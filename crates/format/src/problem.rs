@@ -22,8 +22,27 @@ impl fmt::Display for Problem {
         if !self.place.is_empty() {
             write!(f, "{}: ", self.place)?;
         }
-        write!(f, "{} (found: {}; accepted: {})", self.message, self.found, self.accepted)
+        f.write_str(&self.message)?;
+        // What the sentence says already is not said again.
+        let unsaid = |what: &str| !what.is_empty() && !says(&self.message, what);
+        match (unsaid(&self.found), unsaid(&self.accepted)) {
+            (true, true) => write!(f, " (found: {}; accepted: {})", self.found, self.accepted),
+            (true, false) => write!(f, " (found: {})", self.found),
+            (false, true) => write!(f, " (accepted: {})", self.accepted),
+            (false, false) => Ok(()),
+        }
     }
+}
+
+/// Whether a sentence holds these words, and not only as part of a longer word or number.
+fn says(sentence: &str, words: &str) -> bool {
+    let part = |c: Option<char>| c.is_some_and(|c| c.is_alphanumeric() || c == '-');
+    sentence.match_indices(words).any(|(at, _)| {
+        let (before, after) = (&sentence[..at], &sentence[at + words.len()..]);
+        let mut next = after.chars();
+        let decimal = after.starts_with('.') && next.nth(1).is_some_and(|c| c.is_ascii_digit());
+        !part(before.chars().next_back()) && !before.ends_with('.') && !part(after.chars().next()) && !decimal
+    })
 }
 
 impl Problem {
@@ -89,4 +108,20 @@ fn with_unit(key: &str) -> String {
         }
     }
     key.replace('_', " ")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_the_sentence_says_is_not_said_again() {
+        let shown = Problem::new("release.speed_mph", "41", "a number up to 40").to_string();
+        assert_eq!(shown.matches("41").count(), 1, "{shown}");
+        let problem = Problem::new("pieces[1].at", "1", "2 numbers").saying("The place of piece 10 is 1.5 or -1.");
+        assert_eq!(
+            problem.to_string(),
+            "pieces[1].at: The place of piece 10 is 1.5 or -1. (found: 1; accepted: 2 numbers)"
+        );
+    }
 }

@@ -1,6 +1,6 @@
 //! What `area` prints: room for error about a shot.
 
-use physics::area::{ANGLES, Area, Arrival, BOARDS, KINDS, Kind, POCKET, Room, SCATTER, SPREAD, Shares};
+use physics::area::{ANGLES, Apart, Area, Arrival, BOARDS, KINDS, Kind, POCKET, Room, SCATTER, SPREAD, Shares};
 use physics::units::{M_S_PER_MPH, RAD_S_PER_RPM};
 use serde::Serialize;
 
@@ -98,6 +98,15 @@ pub struct SharesDoc {
     pub lost: f64,
 }
 
+/// Board and angle apart: which part of the throws meets each, whatever the other does.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct ApartDoc {
+    /// On the window's boards, at any angle.
+    pub on_boards: f64,
+    /// At the window's angles, on any board.
+    pub at_angles: f64,
+}
+
 /// Board and launch angle varied evenly about the shot's own.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct MapDoc {
@@ -113,6 +122,8 @@ pub struct MapDoc {
     pub kinds: Vec<Vec<KindDoc>>,
     /// Shares of the map.
     pub shares: SharesDoc,
+    /// Board and angle of them apart.
+    pub apart: ApartDoc,
 }
 
 /// Throws that vary as a hand's do.
@@ -130,6 +141,8 @@ pub struct ScatterDoc {
     pub spread_revs_rpm: f64,
     /// Shares of these throws.
     pub shares: SharesDoc,
+    /// Board and angle of them apart.
+    pub apart: ApartDoc,
 }
 
 impl From<&Area> for AreaDoc {
@@ -156,6 +169,7 @@ impl From<&Area> for AreaDoc {
                 entry_angle_deg: rows(|at| at.entry_angle_rad.to_degrees()),
                 kinds: area.map.chunks(BOARDS).map(kinds).collect(),
                 shares: SharesDoc::from(area.map_shares),
+                apart: ApartDoc::from(area.map_apart),
             },
             scatter: ScatterDoc {
                 throws: SCATTER,
@@ -164,6 +178,7 @@ impl From<&Area> for AreaDoc {
                 spread_speed_mph: SPREAD.speed_m_s / M_S_PER_MPH,
                 spread_revs_rpm: SPREAD.spin_rad_s / RAD_S_PER_RPM,
                 shares: SharesDoc::from(area.scatter_shares),
+                apart: ApartDoc::from(area.scatter_apart),
             },
         };
         doc.sentence = sentence(&doc);
@@ -197,13 +212,13 @@ fn sentence(doc: &AreaDoc) -> String {
             angles.width
         ),
         (Some(boards), _) => format!(
-            "{} At the same launch angle it would reach the pocket from boards {:.1} to {:.1}.",
+            "{} At the same launch angle it would meet board and angle from boards {:.1} to {:.1}.",
             misses(&doc.shot),
             boards.from,
             boards.to
         ),
         (None, Some(angles)) => format!(
-            "{} From the same board it would reach the pocket at launch angles of {:.2}° to {:.2}°.",
+            "{} From the same board it would meet board and angle at launch angles of {:.2}° to {:.2}°.",
             misses(&doc.shot),
             angles.from,
             angles.to
@@ -211,7 +226,14 @@ fn sentence(doc: &AreaDoc) -> String {
         (None, None) => format!("{} No other board and no other launch angle near it would help.", misses(&doc.shot)),
     };
     let shares = &doc.scatter.shares;
-    format!("{head} Of 100 throws of a steady league hand, {:.0} reach it.", 100.0 * shares.pocket)
+    format!(
+        "{head} Of 100 throws of a steady league hand, {:.0} come in on the pocket's boards, {:.0} at its angles of {:.0}° to {:.0}°, and {:.0} do both.",
+        100.0 * doc.scatter.apart.on_boards,
+        100.0 * doc.scatter.apart.at_angles,
+        doc.window.entry_angles_deg[0],
+        doc.window.entry_angles_deg[1],
+        100.0 * shares.pocket
+    )
 }
 
 /// How a shot misses the window.
@@ -225,6 +247,12 @@ fn misses(shot: &ArrivalDoc) -> String {
         KindDoc::Light => format!("This shot comes in short of the pocket, on board {board:.1}."),
         KindDoc::High => format!("This shot comes in past the pocket, on board {board:.1}."),
         KindDoc::Pocket | KindDoc::Lost => "This shot is at the edge of the pocket.".to_owned(),
+    }
+}
+
+impl From<Apart> for ApartDoc {
+    fn from(apart: Apart) -> Self {
+        Self { on_boards: apart.boards, at_angles: apart.angles }
     }
 }
 

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { useStore } from "../store";
-import { change, number, type Quantity, reading } from "../units";
+import { change, type Quantity, reading } from "../units";
 
 export interface ChangeRow<Of> {
   name: ComponentChildren;
@@ -41,7 +41,7 @@ export function BeforeAfter<Of>({ caption, heads, rows, before, after }: BeforeA
           return (
             <tr key={at}>
               <th scope="row">{name}</th>
-              <td>{a === null ? "none" : number(a, quantity, units)}</td>
+              <td>{a === null ? "none" : reading(a, quantity, units)}</td>
               <td>{b === null ? "none" : reading(b, quantity, units)}</td>
               <td>{a === null || b === null ? "" : (change(b - a, quantity, units) ?? "none")}</td>
             </tr>

@@ -11,9 +11,9 @@ export function sameHand(wasm: WasmModule, a: Doc, b: Doc, hand: View["hand"]): 
 }
 
 const MEANINGS = {
-  revs: "Both balls leave the hand with the revs their shot says.",
+  revs: "Every ball leaves the hand with the revs its shot says.",
   effort:
-    "Both balls get the same turning effort, so a lighter or lower-RG ball leaves with more revs; the speed stays. This is a model choice: how a hand really shares its effort is not published.",
+    "Every ball gets the same turning effort, so a lighter or lower-RG ball leaves with more revs; the speed stays. This is a model choice: how a hand really shares its effort is not published.",
 };
 
 /** Which reading of "the same hand" is on, and what it means. */

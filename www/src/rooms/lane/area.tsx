@@ -25,6 +25,12 @@ const KINDS: { kind: Kind; name: string; says: string }[] = [
   { kind: "lost", name: "Gutter", says: "never reaches the pins" },
 ];
 
+/** Board and angle apart: a throw may meet the one and not the other. */
+const APART: { part: "on_boards" | "at_angles"; name: string; says: string }[] = [
+  { part: "on_boards", name: "The board", says: "17 to 18.5, at any angle" },
+  { part: "at_angles", name: "The angle", says: "4° to 6°, on any board" },
+];
+
 export function AreaFold() {
   return (
     <LazyFold summary="Room for error">
@@ -124,6 +130,16 @@ function Found({ area, doc, units }: { area: Area; doc: Doc; units: Units }) {
               </th>
               <td>{number(map.shares[kind], "share", units)}</td>
               <td>{number(scatter.shares[kind], "share", units)}</td>
+            </tr>
+          ))}
+          {APART.map(({ part, name, says }) => (
+            <tr key={part}>
+              <th scope="row">
+                {name}
+                <span class="area-says">{says}</span>
+              </th>
+              <td>{number(map.apart[part], "share", units)}</td>
+              <td>{number(scatter.apart[part], "share", units)}</td>
             </tr>
           ))}
         </tbody>

@@ -66,7 +66,7 @@ const ROWS: Row[] = [
     label: <Term word="track flare">Flare</Term>,
     quantity: "size",
     of: (roll) => roll.summary.flare_in,
-    says: "Width of the band of rings, where it is widest.",
+    says: "How far the axis it spins about moves over the ball.",
   },
   {
     label: "Axis migration",

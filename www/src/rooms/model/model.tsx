@@ -1,10 +1,11 @@
 import "./model.css";
 import { useEffect, useRef } from "preact/hooks";
+import rules from "../../../../docs/coach-rules.md";
 import note from "../../../../docs/model.md";
 import { useStore } from "../../store";
 import { Edition } from "./edition";
 
-/** What the model assumes and leaves out: the note of the repository, built into the page. */
+/** What the model assumes and leaves out, and what coaches say: the notes of the repository, built into the page. */
 export function ModelNote() {
   const store = useStore();
   const back = useRef<HTMLButtonElement>(null);
@@ -17,11 +18,12 @@ export function ModelNote() {
           Back to the lane
         </button>
         <button type="button" onClick={() => print()}>
-          Print this note
+          Print these notes
         </button>
       </p>
       {/* Fixed when the page was built: no text of anybody else's gets in here. */}
       <article dangerouslySetInnerHTML={{ __html: note }} />
+      <article dangerouslySetInnerHTML={{ __html: rules }} />
       <Edition />
     </div>
   );
