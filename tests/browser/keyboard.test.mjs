@@ -1,0 +1,118 @@
+// The main job by keyboard alone: build, weigh, saw, roll and save, with the focus
+// in view and visible at every stop on the way.
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { after, before, test } from "node:test";
+import { DESKTOP, launch, NARROW } from "./harness.mjs";
+
+let site;
+before(async () => {
+  site = await launch();
+});
+after(() => site?.close());
+
+/** What has the focus, how it is marked, and whether any of it is in view. */
+const stop = (page) =>
+  page.evaluate(() => {
+    const element = document.activeElement;
+    const labels = [...(element.labels ?? [])].map((label) => label.textContent);
+    const by = (element.getAttribute("aria-labelledby") ?? "").split(" ").filter(Boolean);
+    const named = by.map((id) => document.getElementById(id)?.textContent);
+    const style = getComputedStyle(element);
+    const box = element.getBoundingClientRect();
+    return {
+      name: [element.getAttribute("aria-label") ?? "", ...labels, ...named, element.textContent]
+        .join(" ")
+        .trim(),
+      kind: element.type ?? element.localName,
+      marked: style.outlineStyle !== "none" || style.boxShadow !== "none",
+      inView: box.bottom > 0 && box.right > 0 && box.top < innerHeight && box.left < innerWidth,
+    };
+  });
+
+/** Goes on with Tab until a stop fits; every stop on the way must be seen. */
+async function tabTo(page, fits) {
+  for (let n = 0; n < 250; n += 1) {
+    await page.keyboard.press("Tab");
+    const at = await stop(page);
+    if (at.kind === "body") continue;
+    assert.ok(at.marked && at.inView, `focus cannot be seen: ${JSON.stringify(at)}`);
+    if (fits(at)) return at;
+  }
+  assert.fail("not reached by Tab");
+}
+
+test("build, weigh, saw, roll and save by keyboard alone", async () => {
+  const { page, context, check } = await site.open({ viewport: DESKTOP, reducedMotion: "reduce" });
+  const weight = page.locator(".room-scale .readout .value").first();
+
+  await tabTo(page, ({ kind, name }) => kind === "button" && /^Start from .*nested/i.test(name));
+  await page.keyboard.press("Enter");
+  await page.waitForFunction(() => /nested/i.test(document.querySelector(".ball-name input").value));
+
+  await tabTo(page, ({ kind }) => kind === "text");
+  await page.keyboard.press("Control+a");
+  await page.keyboard.type("By keyboard");
+
+  await tabTo(page, ({ kind, name }) => kind === "range" && /^Density/.test(name));
+  const light = await weight.textContent();
+  for (let n = 0; n < 12; n += 1) await page.keyboard.press("ArrowRight");
+  await page.waitForFunction(
+    (old) => document.querySelector(".room-scale .readout .value").textContent !== old,
+    light,
+  );
+  // The result is said aloud once it has come to rest.
+  await page
+    .getByRole("status")
+    .filter({ hasText: /^Weight .*RG .*differential/ })
+    .waitFor({ state: "attached" });
+
+  await tabTo(page, ({ name }) => name === "Across");
+  await page.keyboard.press("Space");
+  await page.getByRole("button", { name: "Across", pressed: true }).waitFor();
+  await tabTo(page, ({ name }) => name === "Play");
+  await page.keyboard.press("Enter");
+
+  await tabTo(page, ({ name }) => name === "Save ball");
+  const [download] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Enter")]);
+  assert.equal(JSON.parse(readFileSync(await download.path(), "utf8")).name, "By keyboard");
+  await check();
+  await context.close();
+});
+
+test("text at twice its size loses nothing, and nothing runs out sideways", async () => {
+  const { page, context, check } = await site.open({
+    viewport: { width: 640, height: 800 },
+    reducedMotion: "reduce",
+  });
+  await page.evaluate(() => {
+    document.documentElement.style.fontSize = "200%";
+  });
+  for (const name of ["Bench", "Saw", "Scale", "Lane", "Shelf", "Sheet"]) {
+    await page.getByRole("navigation", { name: "Rooms" }).getByRole("button", { name, exact: true }).click();
+    await page.getByRole("region", { name, exact: true }).waitFor();
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+    assert.ok(wide <= 640, `${name}: ${wide} px wide`);
+  }
+  await check();
+  await context.close();
+});
+
+test("with forced colours every control keeps an edge and the focus its mark", async () => {
+  const { page, context, check } = await site.open({ viewport: NARROW, forcedColors: "active" });
+  const bare = await page.evaluate(() =>
+    [...document.querySelectorAll("button, input, select")]
+      .filter((element) => element.checkVisibility())
+      .filter((element) => {
+        const style = getComputedStyle(element);
+        const edged = style.borderStyle !== "none" || style.textDecorationLine !== "none";
+        return element.localName === "button" && !edged;
+      })
+      .map((element) => element.className || element.textContent),
+  );
+  await page.keyboard.press("Tab");
+  assert.ok((await stop(page)).marked);
+  assert.deepEqual([...new Set(bare)], []);
+  await check();
+  await context.close();
+});
