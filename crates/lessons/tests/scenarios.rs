@@ -2,6 +2,7 @@
 
 #![allow(clippy::expect_used, clippy::panic, reason = "a check that fails stops its test")]
 
+use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 
@@ -32,18 +33,17 @@ fn lessons() -> Vec<Lesson> {
 }
 
 #[test]
-fn every_lesson_is_sound() {
-    for lesson in lessons() {
+fn every_lesson_is_sound_and_reads_at_an_age_of_about_13() {
+    let lessons = lessons();
+    for lesson in &lessons {
         assert_eq!(lesson.unsound(), [], "{}", lesson.file().title);
-    }
-}
-
-#[test]
-fn every_lesson_reads_at_an_age_of_about_13() {
-    for lesson in lessons() {
         let grade = grade(&lesson.words_read());
         assert!(grade <= 8.0, "{}: grade {grade:.1}", lesson.file().title);
     }
+    let courses: BTreeSet<&str> = lessons.iter().map(|lesson| lesson.file().course.as_str()).collect();
+    assert!(lessons.len() >= 14 && courses.len() == 3, "{} lessons in {courses:?}", lessons.len());
+    let places: BTreeSet<_> = lessons.iter().map(|lesson| (&lesson.file().course, lesson.file().order)).collect();
+    assert_eq!(places.len(), lessons.len(), "two lessons at one place of a course");
 }
 
 /// Against the formula worked out by hand.

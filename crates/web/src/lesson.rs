@@ -1,7 +1,9 @@
 //! Guided exercises. Everything is given as plain objects and comes back as
 //! plain objects; a bench is `{ ball, shot }`, what the page calls its Doc.
 
-use std::collections::BTreeMap;
+use std::cell::RefCell;
+use std::collections::{BTreeMap, VecDeque};
+use std::rc::Rc;
 
 use format::ProgressFile;
 use format::lesson::LessonProblem;
@@ -12,9 +14,17 @@ use wasm_bindgen::prelude::wasm_bindgen;
 
 use crate::wire::{json_text, thrown, to_page};
 
-/// A lesson that can be worked through.
+/// A lesson that can be worked through. It remembers the benches it saw last, so
+/// that nothing is weighed and rolled twice; they are what their text says, so
+/// that this shows nowhere but in the time.
 #[wasm_bindgen]
-pub struct Lesson(lessons::Lesson);
+pub struct Lesson {
+    lesson: lessons::Lesson,
+    seen: RefCell<VecDeque<(String, Rc<Bench>)>>,
+}
+
+/// A step's start, the bench as it is, and one of each before.
+const SEEN: usize = 4;
 
 #[wasm_bindgen]
 impl Lesson {
@@ -25,7 +35,7 @@ impl Lesson {
     /// A list of `LessonProblem`: every mistake with its line.
     #[wasm_bindgen(constructor)]
     pub fn new(text: &str, files: &JsValue) -> Result<Lesson, JsValue> {
-        lesson(text, files).map(Self)
+        Ok(Self { lesson: lesson(text, files)?, seen: RefCell::default() })
     }
 
     /// What the lesson is, as a `LessonDoc`.
@@ -33,7 +43,7 @@ impl Lesson {
     /// # Errors
     /// None in practice: only where the page cannot take an object.
     pub fn about(&self) -> Result<JsValue, JsValue> {
-        to_page(&self.0.about())
+        to_page(&self.lesson.about())
     }
 
     /// The bench as a step opens, as a `Doc`; `left` is what the step before
@@ -42,8 +52,11 @@ impl Lesson {
     /// # Errors
     /// A `Problem`: no such step, or the bench does not take its changes.
     pub fn opens(&self, step: usize, left: &JsValue) -> Result<JsValue, JsValue> {
-        let left = if left.is_null() || left.is_undefined() { None } else { Some(bench(left)?) };
-        to_page(self.0.opens(step, left).map_err(thrown)?.doc())
+        let keeps = self.lesson.file().steps.get(step).is_some_and(|step| step.start.is_none());
+        if keeps && !left.is_null() && !left.is_undefined() {
+            return to_page(self.bench(left)?.doc());
+        }
+        to_page(self.lesson.opens(step, None).map_err(thrown)?.doc())
     }
 
     /// The bench as a step ends that went as the lesson has it, as a `Doc`.
@@ -51,7 +64,7 @@ impl Lesson {
     /// # Errors
     /// A `Problem`: no such step, or the bench does not take its changes.
     pub fn ends(&self, step: usize, start: &JsValue) -> Result<JsValue, JsValue> {
-        to_page(self.0.ends(step, &bench(start)?).map_err(thrown)?.doc())
+        to_page(self.lesson.ends(step, &self.bench(start)?).map_err(thrown)?.doc())
     }
 
     /// What a step shows with these benches, as a `Shown`.
@@ -59,7 +72,7 @@ impl Lesson {
     /// # Errors
     /// A `Problem`: no such step, or a bench that cannot be built.
     pub fn shown(&self, step: usize, start: &JsValue, now: &JsValue) -> Result<JsValue, JsValue> {
-        to_page(&self.0.shown(step, &bench(start)?, &bench(now)?).map_err(thrown)?)
+        to_page(&self.lesson.shown(step, &self.bench(start)?, &self.bench(now)?).map_err(thrown)?)
     }
 
     /// Whether a step is passed, and what is missing, as a `CheckedStep`.
@@ -67,7 +80,7 @@ impl Lesson {
     /// # Errors
     /// A `Problem`: no such step, or a bench that cannot be built.
     pub fn check(&self, step: usize, start: &JsValue, now: &JsValue) -> Result<JsValue, JsValue> {
-        to_page(&self.0.check(step, &bench(start)?, &bench(now)?).map_err(thrown)?)
+        to_page(&self.lesson.check(step, &self.bench(start)?, &self.bench(now)?).map_err(thrown)?)
     }
 
     /// Answers a `Guess`, as an `Answered`; `start` is the bench it was made over.
@@ -83,7 +96,22 @@ impl Lesson {
                 message: "This is no answer.".to_owned(),
             })
         })?;
-        to_page(&self.0.answer(step, &bench(start)?, &guess).map_err(thrown)?)
+        to_page(&self.lesson.answer(step, &self.bench(start)?, &guess).map_err(thrown)?)
+    }
+}
+
+impl Lesson {
+    fn bench(&self, doc: &JsValue) -> Result<Rc<Bench>, JsValue> {
+        let text = json_text(doc)?;
+        let mut seen = self.seen.borrow_mut();
+        if let Some((_, bench)) = seen.iter().find(|(known, _)| *known == text) {
+            return Ok(Rc::clone(bench));
+        }
+        // What is no JSON is no bench either, and says so itself.
+        let bench = Rc::new(Bench::new(serde_json::from_str(&text).unwrap_or_default()).map_err(thrown)?);
+        seen.truncate(SEEN - 1);
+        seen.push_front((text, Rc::clone(&bench)));
+        Ok(bench)
     }
 }
 
@@ -137,10 +165,4 @@ fn table(files: &JsValue) -> Result<BTreeMap<String, Vec<u8>>, JsValue> {
     let read: Result<BTreeMap<String, Value>, _> = serde_json::from_str(&json_text(files)?);
     let read = read.map_err(|error| no_files(error.to_string()))?;
     Ok(read.into_iter().map(|(path, file)| (path, file.to_string().into_bytes())).collect())
-}
-
-fn bench(doc: &JsValue) -> Result<Bench, JsValue> {
-    // What is no JSON is no bench either, and says so itself.
-    let doc: Value = serde_json::from_str(&json_text(doc)?).unwrap_or_default();
-    Bench::new(doc).map_err(thrown)
 }

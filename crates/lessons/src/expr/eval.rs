@@ -208,13 +208,17 @@ fn near(op: Op, left: &Expr, right: &Expr, scene: &Scene<'_>) -> Option<Vec<Said
     let decimals = telling(quantity, is, wanted);
     let mut said = capital(describe(a, scene));
     said.extend([text(" is "), value(is, quantity, Some(decimals)), text("; it must be within ")]);
-    let boards = if within == Quantity::Board { " boards of " } else { " of " };
+    let boards = match (within, room == 1.0) {
+        (Quantity::Board, true) => " board of ",
+        (Quantity::Board, false) => " boards of ",
+        _ => " of ",
+    };
     said.extend([value(room, within, scene.typed(right)), text(boards)]);
     if !matches!(b.kind, ExprKind::Number(..) | ExprKind::Given(_)) {
         said.extend(describe(b, scene));
         said.push(text(", "));
     }
-    said.extend([value(wanted, quantity, Some(decimals)), text(".")]);
+    said.extend([value(wanted, quantity, scene.typed(b).or(Some(decimals))), text(".")]);
     Some(said)
 }
 

@@ -20,6 +20,8 @@
 mod eval;
 mod lex;
 mod parse;
+#[cfg(test)]
+mod tests;
 
 pub use eval::Scene;
 pub(crate) use eval::{describe, sentence, unmet};
