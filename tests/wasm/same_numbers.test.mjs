@@ -7,7 +7,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { test } from "node:test";
 import { fileURLToPath } from "node:url";
-import { Ball, initSync, link, oil_map, Scatter, Seek, Throws, unlink, why } from "../../www/pkg/pithball.js";
+import { Ball, initSync, Lesson, lesson_problems, link, oil_map, Scatter, Seek, Throws, unlink, why } from "../../www/pkg/pithball.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const target = resolve(root, process.env.CARGO_TARGET_DIR ?? "target");
@@ -188,3 +188,30 @@ test("seek gives the same bits, however its starts are shared out", () => {
   const all = Float64Array.from(parts.flatMap((part) => [...part]));
   assert.deepStrictEqual(seek.merge(all), native("seek", path, target));
 });
+
+/** Every file that a lesson may name, by its path. */
+const beside = Object.fromEntries(
+  ["balls", "shots", "layouts", "oil"].flatMap((folder) =>
+    files(folder, ".json").map((path) => [`${folder}/${path.split("/").at(-1)}`, read(path)]),
+  ),
+);
+
+for (const path of files("lessons", ".lesson.md")) {
+  const text = readFileSync(path, "utf8");
+  const lesson = new Lesson(text, beside);
+  const about = lesson.about();
+  test(`a lesson worked through gives the same bits: ${about.title}`, () => {
+    assert.deepStrictEqual(lesson_problems(text, beside), []);
+    const walked = native("lessons", "walk", path);
+    assert.deepStrictEqual(about, walked.about);
+    let left = null;
+    for (const [step, { start, shown, end, checked }] of walked.steps.entries()) {
+      const opened = lesson.opens(step, left);
+      assert.deepStrictEqual(opened, start);
+      assert.deepStrictEqual(lesson.shown(step, opened, opened), shown);
+      left = lesson.ends(step, opened);
+      assert.deepStrictEqual(left, end);
+      assert.deepStrictEqual(lesson.check(step, opened, left), checked);
+    }
+  });
+}

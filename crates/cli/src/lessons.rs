@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use ::lessons::{ClassDoc, FIGURES, Files, Index, Lesson, grade};
+use ::lessons::{Block, ClassDoc, FIGURES, Files, Index, Lesson, grade, plain};
 use clap::Subcommand;
 use comfy_table::Cell;
 use format::lesson::LessonProblem;
@@ -23,6 +23,8 @@ pub(crate) struct Args {
 enum Command {
     /// Prove every lesson of a folder sound (NAME.lesson.md): its form, its numbers, its checks.
     Check(CheckArgs),
+    /// Work one lesson through by its own solutions.
+    Walk(WalkArgs),
     /// Put progress files together: who finished what, and what was mistaken most.
     Results(ResultsArgs),
     /// List the names that expressions know.
@@ -33,6 +35,15 @@ enum Command {
 struct CheckArgs {
     /// The folder with the lessons; paths in them begin there.
     folder: PathBuf,
+    /// Print JSON, for programs.
+    #[arg(long)]
+    json: bool,
+}
+
+#[derive(clap::Args)]
+struct WalkArgs {
+    /// The lesson (NAME.lesson.md); paths in it begin in its folder.
+    lesson: PathBuf,
     /// Print JSON, for programs.
     #[arg(long)]
     json: bool,
@@ -52,6 +63,7 @@ struct ResultsArgs {
 pub(crate) fn run(args: &Args) -> Result<String, String> {
     match &args.command {
         Command::Check(args) => check(args),
+        Command::Walk(args) => walk(args),
         Command::Results(args) => results(args),
         Command::Names => Ok(names()),
     }
@@ -111,6 +123,34 @@ fn check(args: &CheckArgs) -> Result<String, String> {
     }
     sound.sort_by(|a, b| (&a.file().course, a.file().order).cmp(&(&b.file().course, b.file().order)));
     Ok(if args.json { listed(&sound) } else { told(&sound) })
+}
+
+fn walk(args: &WalkArgs) -> Result<String, String> {
+    let path = &args.lesson;
+    let place = |line: String| format!("pithball: {}", one_line(&format!("{}{line}", path.display())));
+    let text = fs::read_to_string(path).map_err(|error| place(format!(": The file cannot be read: {error}.")))?;
+    let above = path.parent().unwrap_or(Path::new("")).join("..");
+    let lesson = Lesson::read(&text, Box::new(Beside(above))).map_err(|problems| {
+        let one = |wrong: &LessonProblem| place(format!(":{}:{}: {}", wrong.line, wrong.column, wrong.problem));
+        problems.iter().map(one).collect::<Vec<_>>().join("\n")
+    })?;
+    let (about, steps) = (lesson.about(), lesson.walk().map_err(|problem| place(format!(": {problem}")))?);
+    if args.json {
+        return Ok(format!("{:#}\n", json!({ "about": about, "steps": steps })));
+    }
+    let mut told = format!("{}\n", one_line(&about.title));
+    for (step, walked) in about.steps.iter().zip(&steps) {
+        told += &format!("\n{} ({})\n", one_line(&step.title), step.kind);
+        for block in &walked.shown.text {
+            match block {
+                Block::Paragraph { said } => told += &format!("{}\n", plain(said)),
+                Block::List { items, .. } => items.iter().for_each(|said| told += &format!("- {}\n", plain(said))),
+            }
+        }
+        walked.shown.options.iter().for_each(|said| told += &format!("- {}\n", plain(said)));
+        walked.checked.done.iter().for_each(|said| told += &format!("Done: {}\n", plain(said)));
+    }
+    Ok(told)
 }
 
 fn listed(sound: &[Lesson]) -> String {

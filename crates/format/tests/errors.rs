@@ -2,7 +2,9 @@
 
 #![allow(clippy::expect_used, reason = "a check that fails stops its test")]
 
-use pithball_format::{BallFile, FrictionCurveDoc, LayoutFile, OilFile, ShotFile, TargetFile, Throw, TolerancesFile};
+use pithball_format::{
+    BallFile, FrictionCurveDoc, LayoutFile, OilFile, ProgressFile, ShotFile, TargetFile, Throw, TolerancesFile,
+};
 
 const BALL: &str = r#"{
   "format": "pithball.ball/1",
@@ -573,4 +575,33 @@ fn a_target_file() {
     target("pieces[1].shape.wide", "pieces[0].density_g_cc", "free[1]", "a control that is free already");
     target("\"want\"", "\"starts\": 1001, \"want\"", "starts", "1001");
     target("\"want\"", "\"within_limits\": \"yes\", \"want\"", "within_limits", "\"yes\"");
+}
+
+/// A progress file with one stretch replaced.
+#[track_caller]
+fn progress(old: &str, new: &str, place: &str, found: &str) {
+    const PROGRESS: &str = r#"{ "format": "pithball.progress/1", "learner": "Anna", "lessons": [
+        { "id": "the-puck", "title": "The puck", "of_steps": 5, "finished_at": "2026-03-01T18:30:00Z", "steps": [
+            { "id": "a", "title": "Lift it", "passed": true, "tries": 2, "hints": 1,
+              "answer": { "outcome": "low", "said": "0.02 in", "option": 2, "number": 0.02, "path": [[20, 0]] } } ] } ] }"#;
+    ProgressFile::read(PROGRESS.as_bytes()).expect("a progress file");
+    let problem = ProgressFile::read(with(PROGRESS, old, new).as_bytes()).expect_err("a mistake that goes unseen");
+    assert_eq!((problem.place.as_str(), problem.found.as_str()), (place, found), "{problem}");
+    assert!(!problem.accepted.is_empty() && !problem.message.is_empty(), "{problem}");
+}
+
+#[test]
+fn progress_files() {
+    progress("progress/1", "progress/2", "format", "\"pithball.progress/2\"");
+    progress("\"Anna\"", "7", "learner", "7");
+    progress("\"of_steps\": 5", "\"of_steps\": 0", "lessons[0].of_steps", "0");
+    progress("\"of_steps\": 5", "\"of_steps\": 2.5", "lessons[0].of_steps", "2.5");
+    progress("2026-03-01T", "yesterday", "lessons[0].finished_at", "\"yesterday18:30:00Z\"");
+    progress("\"passed\": true", "\"passed\": 1", "lessons[0].steps[0].passed", "1");
+    progress("\"hints\": 1", "\"hints\": 4", "lessons[0].steps[0].hints", "4");
+    progress("\"tries\": 2", "\"tires\": 2", "lessons[0].steps[0].tires", "the unknown key \"tires\"");
+    progress("\"low\"", "\"lowest\"", "lessons[0].steps[0].answer.outcome", "\"lowest\"");
+    progress("\"option\": 2", "\"option\": 8", "lessons[0].steps[0].answer.option", "8");
+    progress("[20, 0]", "[20]", "lessons[0].steps[0].answer.path[0]", "a list of 1");
+    progress("[20, 0]", "[20, null]", "lessons[0].steps[0].answer.path[0][1]", "null");
 }

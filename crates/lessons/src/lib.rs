@@ -29,4 +29,6 @@ pub use lesson::Lesson;
 pub use quantity::Quantity;
 pub use reading::grade;
 pub use said::{Block, Said, plain};
-pub use work::{AnsweredDoc, AsksDoc, CheckedStepDoc, Guess, LessonDoc, Outcome, ShownDoc, StepDoc, Truth, WatchedDoc};
+pub use work::{
+    AnsweredDoc, AsksDoc, CheckedStepDoc, Guess, LessonDoc, Outcome, ShownDoc, StepDoc, Truth, WalkedDoc, WatchedDoc,
+};

@@ -166,6 +166,19 @@ pub enum Truth {
     Path(Vec<[f64; 2]>),
 }
 
+/// A step worked through as the lesson has it.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct WalkedDoc {
+    /// The bench as it opens.
+    pub start: Value,
+    /// What it shows then.
+    pub shown: ShownDoc,
+    /// The bench as it ends.
+    pub end: Value,
+    /// The check at the end.
+    pub checked: CheckedStepDoc,
+}
+
 /// Most points of a drawn path.
 const MAX_POINTS: usize = 500;
 
@@ -338,6 +351,27 @@ impl Lesson {
             Kind::Observe | Kind::Explain => &self.start,
             Kind::Explore | Kind::Predict(_) | Kind::Do(_) => start,
         })
+    }
+
+    /// Works every step through as the lesson has it.
+    ///
+    /// # Errors
+    /// A change that does not fit what stands on the bench.
+    pub fn walk(&self) -> Result<Vec<WalkedDoc>, Problem> {
+        let mut left = None;
+        let mut walked = Vec::new();
+        for step in 0..self.file.steps.len() {
+            let start = self.opens(step, left.take())?;
+            let end = self.ends(step, &start)?;
+            walked.push(WalkedDoc {
+                start: start.doc().clone(),
+                shown: self.shown(step, &start, &start)?,
+                end: end.doc().clone(),
+                checked: self.check(step, &start, &end)?,
+            });
+            left = Some(end);
+        }
+        Ok(walked)
     }
 
     pub(crate) fn stage(&self, step: usize) -> Result<&crate::lesson::Stage, Problem> {

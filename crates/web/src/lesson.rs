@@ -64,7 +64,8 @@ impl Lesson {
     /// # Errors
     /// A `Problem`: no such step, or the bench does not take its changes.
     pub fn ends(&self, step: usize, start: &JsValue) -> Result<JsValue, JsValue> {
-        to_page(self.lesson.ends(step, &self.bench(start)?).map_err(thrown)?.doc())
+        let start = self.bench(start)?;
+        to_page(self.lesson.ends(step, &start).map_err(thrown)?.doc())
     }
 
     /// What a step shows with these benches, as a `Shown`.
@@ -72,7 +73,8 @@ impl Lesson {
     /// # Errors
     /// A `Problem`: no such step, or a bench that cannot be built.
     pub fn shown(&self, step: usize, start: &JsValue, now: &JsValue) -> Result<JsValue, JsValue> {
-        to_page(&self.lesson.shown(step, &self.bench(start)?, &self.bench(now)?).map_err(thrown)?)
+        let (start, now) = (self.bench(start)?, self.bench(now)?);
+        to_page(&self.lesson.shown(step, &start, &now).map_err(thrown)?)
     }
 
     /// Whether a step is passed, and what is missing, as a `CheckedStep`.
@@ -80,7 +82,8 @@ impl Lesson {
     /// # Errors
     /// A `Problem`: no such step, or a bench that cannot be built.
     pub fn check(&self, step: usize, start: &JsValue, now: &JsValue) -> Result<JsValue, JsValue> {
-        to_page(&self.lesson.check(step, &self.bench(start)?, &self.bench(now)?).map_err(thrown)?)
+        let (start, now) = (self.bench(start)?, self.bench(now)?);
+        to_page(&self.lesson.check(step, &start, &now).map_err(thrown)?)
     }
 
     /// Answers a `Guess`, as an `Answered`; `start` is the bench it was made over.
@@ -96,7 +99,8 @@ impl Lesson {
                 message: "This is no answer.".to_owned(),
             })
         })?;
-        to_page(&self.lesson.answer(step, &self.bench(start)?, &guess).map_err(thrown)?)
+        let start = self.bench(start)?;
+        to_page(&self.lesson.answer(step, &start, &guess).map_err(thrown)?)
     }
 }
 
