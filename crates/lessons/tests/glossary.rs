@@ -1,0 +1,47 @@
+//! The glossary's pictures are of files that are there, one for each word that
+//! the page explains.
+
+#![allow(clippy::expect_used, reason = "a check that fails stops its test")]
+
+use std::collections::BTreeSet;
+use std::path::Path;
+
+use serde_json::Value;
+
+const GLOSSARY: &str = include_str!("../../../scenarios/glossary.json");
+const WORDS: &str = include_str!("../../../www/src/words.ts");
+
+#[test]
+fn every_word_of_the_page_has_a_picture_of_a_file_that_is_there() {
+    let glossary: Value = serde_json::from_str(GLOSSARY).expect("JSON");
+    let words = glossary["words"].as_object().expect("the words");
+    let (_, list) = WORDS.split_once("WORDS = {").expect("the page's words");
+    let (list, _) = list.split_once("} as const").expect("their end");
+    // A key stands two blanks in, a meaning further in.
+    let keys = list.lines().filter(|line| line.starts_with("  ") && !line.starts_with("   "));
+    let keys: BTreeSet<&str> =
+        keys.filter_map(|line| line.split_once(':')).map(|(key, _)| key.trim().trim_matches('"')).collect();
+    assert!(keys.len() > 40, "{keys:?}");
+    assert_eq!(words.keys().map(String::as_str).collect::<BTreeSet<_>>(), keys);
+    let scenarios = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../scenarios");
+    // What a word of statistics means is told in words alone.
+    let pictured: Vec<_> = words.iter().filter(|(_, entry)| entry.get("picture").is_some()).collect();
+    assert!(words.len() - pictured.len() <= 3, "too many words without a picture");
+    for (word, entry) in pictured {
+        assert!(entry["shows"].as_str().is_some_and(|shows| shows.ends_with('.')), "{word}");
+        let picture = entry["picture"].as_object().expect("a picture");
+        let kind = picture["kind"].as_str().expect("a kind");
+        let of: &[&str] = match kind {
+            "section" | "cover" => &["ball"],
+            "lane" | "track" => &["shot"],
+            "oil" => &["oil"],
+            "layout" => &["ball", "layout"],
+            _ => &[],
+        };
+        assert!(!of.is_empty(), "{word}: {kind:?}");
+        for key in of {
+            let path = scenarios.join(picture[*key].as_str().expect("a path"));
+            assert!(path.is_file(), "{word}: {}", path.display());
+        }
+    }
+}
