@@ -37,7 +37,7 @@ test("drilling answers on Bench, Scale, Saw and Lane, and undoes", async () => {
   await scale.waitFor();
   assert.notEqual(await numbers(), undrilled);
   const weights = await scale.locator("tbody tr").first().locator("td").allTextContents();
-  assert.ok(Number(weights[0]) > Number.parseFloat(weights[1]), `lighter: ${weights}`);
+  assert.ok(Number.parseFloat(weights[0]) > Number.parseFloat(weights[1]), `lighter: ${weights}`);
   assert.equal(await scale.getByText("within", { exact: true }).count(), 3);
   const rule = page.locator(".rules > li", { hasText: "static balance" });
   await page.locator(".published").getByText("Every rule", { exact: true }).click();

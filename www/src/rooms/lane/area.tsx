@@ -132,6 +132,8 @@ function Found({ area, doc, units }: { area: Area; doc: Doc; units: Units }) {
               <td>{number(scatter.shares[kind], "share", units)}</td>
             </tr>
           ))}
+        </tbody>
+        <tbody>
           {APART.map(({ part, name, says }) => (
             <tr key={part}>
               <th scope="row">
