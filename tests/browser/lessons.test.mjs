@@ -474,3 +474,47 @@ test("a lesson is written in the page: a mistake is shown at its line, the text 
   await check();
   await context.close();
 });
+
+test("a path is drawn with the pointer or the arrow keys before the ball's is seen", async () => {
+  const { page, context, check } = await lessonsOpen({ viewport: PHONE });
+  await take(page, "Skid, hook, roll");
+  await panel(page).getByRole("button", { name: "Next" }).click();
+  const lane = panel(page).locator(".draw-path-lane");
+  await lane.waitFor();
+  // What the numbers in view would give away is out of it until the answer.
+  assert.equal(await page.locator(".strip:visible").count(), 0);
+  assert.equal(await lane.locator(".path").count(), 0);
+  const at40 = panel(page).getByRole("slider", { name: "Your path at 40 ft" });
+  const board = async () => Number(await at40.getAttribute("aria-valuenow"));
+  const first = await board();
+  await at40.focus();
+  await page.keyboard.press("ArrowDown");
+  await page.keyboard.press("PageDown");
+  assert.equal(await board(), first - 6);
+  assert.match(
+    await panel(page).locator(".draw-path-says").textContent(),
+    new RegExp(`board ${(first - 6).toFixed(1)} at 40.ft`),
+  );
+  const { x, y, width, height } = await lane.boundingBox();
+  await page.mouse.move(x + width * 0.66, y + height * 0.5);
+  await page.mouse.down();
+  await page.mouse.move(x + width * 0.66, y + height * 0.72, { steps: 3 });
+  await page.mouse.up();
+  const drawn = await board();
+  assert.ok(drawn < 12, `board ${drawn}`);
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await panel(page).getByRole("button", { name: "Answer with this path" }).click();
+  await panel(page)
+    .getByRole("heading", { name: /^You said/ })
+    .waitFor();
+  assert.equal(await lane.locator(".path").count(), 1);
+  assert.equal(await page.locator(".strip:visible").count(), 1);
+  const { lessons } = await kept(page);
+  const { answer } = lessons[0].steps.find((step) => step.answer);
+  assert.deepEqual(
+    answer.path.find(([, ft]) => ft === 40),
+    [drawn, 40],
+  );
+  await check();
+  await context.close();
+});

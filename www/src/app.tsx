@@ -2,6 +2,7 @@ import { useErrorBoundary } from "preact/hooks";
 import { Announcer } from "./announce";
 import { Bar } from "./bar";
 import { arrange } from "./lessons/arrange";
+import { waits } from "./lessons/taken";
 import { Fault } from "./parts/fault";
 import { Hatches } from "./parts/swatch";
 import { inWorkshop, type Place, RoomsNav, useFront, useWorkshop, WHOLE, WORKSHOP } from "./places";
@@ -22,6 +23,7 @@ export function App() {
   const lesson = store.loan.value !== null;
   const large = lesson ? null : store.view.value.large;
   const shown = useWorkshop();
+  const waiting = waits(store.loan.value?.taken);
   return (
     <div class="page">
       <a class="skip" href="#rooms">
@@ -30,7 +32,7 @@ export function App() {
       <Hatches />
       <Bar />
       <RoomsNav />
-      {workshop && <Strip />}
+      {workshop && !waiting && <Strip />}
       {workshop && !lesson && <Elsewhere />}
       <main
         class="rooms"

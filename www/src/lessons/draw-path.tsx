@@ -60,7 +60,7 @@ export function DrawPath({ shot, points, truth, onDraw }: DrawPathProps) {
   }
 
   const start = (board: number, ft: number) =>
-    `board ${digits(board, 1)} at ${reading(ft, "distance", units)}`;
+    `board ${digits(board, 1)} at ${reading(ft, "distance", units, -1)}`;
   const said = `Your path: ${points.map(([board, ft]) => start(board, ft)).join(", ")}.`;
   const was =
     truth &&
@@ -86,6 +86,8 @@ export function DrawPath({ shot, points, truth, onDraw }: DrawPathProps) {
             onPointerDown={(event) => {
               const found = truth ? null : under(event);
               if (!found) return;
+              // Nothing is selected on the way.
+              event.preventDefault();
               event.currentTarget.setPointerCapture(event.pointerId);
               held.current = found.n;
               move(found.n, found.board);
@@ -123,8 +125,9 @@ export function DrawPath({ shot, points, truth, onDraw }: DrawPathProps) {
                 <g
                   key={n}
                   role="slider"
-                  tabIndex={0}
-                  aria-label={`Your path at ${reading(point[1], "distance", units)}`}
+                  // As SVG spells it.
+                  tabindex={0}
+                  aria-label={`Your path at ${reading(point[1], "distance", units, -1)}`}
                   aria-valuemin={LOW_BOARD}
                   aria-valuemax={HIGH_BOARD}
                   aria-valuenow={point[0]}
@@ -163,7 +166,7 @@ export function DrawPath({ shot, points, truth, onDraw }: DrawPathProps) {
           {points.slice(1).map(([board, ft], n) => (
             <NumberField
               key={ft}
-              label={`At ${reading(ft, "distance", units)}`}
+              label={`At ${reading(ft, "distance", units, -1)}`}
               value={board}
               quantity="board"
               min={LOW_BOARD}

@@ -27,9 +27,15 @@ export interface Taken {
   states: StepState[];
   /** Of the step in front: the rooms shown, null for all. */
   rooms: Room[] | null;
+  /** Of the step in front: whether it asks something. */
+  asks: boolean;
   /** Of the step in front: the only places that may be changed, null for all. */
   free: string[] | null;
 }
+
+/** Whether the step in front waits for an answer that numbers in view could give away. */
+export const waits = (taken: Taken | undefined): boolean =>
+  taken?.asks === true && !taken.states[taken.step]?.passed;
 
 type Leg = string | number | { named: string };
 

@@ -22,6 +22,7 @@ const fresh = (start: Doc): StepState => ({
 const holds = (step: LessonStep | undefined) => ({
   rooms: (step?.rooms ?? null) as Room[] | null,
   free: step?.kind === "predict" ? [] : (step?.free ?? null),
+  asks: step?.kind === "predict",
 });
 
 const benchOf = (store: Store): Doc => {
@@ -34,6 +35,7 @@ export function begin(store: Store, text: string, trial = false): void {
   const { lesson, about } = listedOf(store.wasm, text);
   const start = lesson.opens(0, null);
   store.lend(start, { text, trial, step: 0, states: [fresh(start)], ...holds(about.steps[0]) });
+  store.notice.value = null;
   store.look({ room: "lesson", exploded: 0 });
   focusLesson();
 }

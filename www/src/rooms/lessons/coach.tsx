@@ -235,24 +235,30 @@ function Body({ one, slide, hands, answered, onHands, onAnswer }: BodyProps) {
 }
 
 function Numbers({ one }: { one: ToldStep }) {
+  const { watch } = one.after;
+  const moved = watch.some(({ start, now }) => JSON.stringify(start) !== JSON.stringify(now));
   return (
     <table class="coach-numbers">
-      <thead>
-        <tr>
-          <td />
-          <th scope="col">at first</th>
-          <th scope="col">now</th>
-        </tr>
-      </thead>
+      {moved && (
+        <thead>
+          <tr>
+            <td />
+            <th scope="col">at first</th>
+            <th scope="col">now</th>
+          </tr>
+        </thead>
+      )}
       <tbody>
-        {one.after.watch.map(({ what, start, now }, at) => (
+        {watch.map(({ what, start, now }, at) => (
           <tr key={at}>
             <th scope="row">
               <Line said={what} />
             </th>
-            <td>
-              <Line said={[start]} />
-            </td>
+            {moved && (
+              <td>
+                <Line said={[start]} />
+              </td>
+            )}
             <td>
               <Line said={[now]} />
             </td>

@@ -50,10 +50,11 @@ export function Write() {
     const lines = text.split("\n");
     const before = lines.slice(0, line - 1).reduce((sum, one) => sum + one.length + 1, 0);
     const at = Math.min(text.length, before + Math.max(0, column - 1));
-    field.focus();
     field.setSelectionRange(at, Math.min(text.length, before + (lines[line - 1]?.length ?? 0)));
-    // Browsers scroll to the caret only on typing.
+    // Near it where lines are as long as usual; a browser that scrolls to the caret does the rest.
     field.scrollTop = Math.max(0, (line - 4) * (field.scrollHeight / Math.max(1, lines.length)));
+    field.blur();
+    field.focus();
   }
 
   async function open(file: File): Promise<void> {
