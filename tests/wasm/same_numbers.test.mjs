@@ -7,7 +7,19 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { test } from "node:test";
 import { fileURLToPath } from "node:url";
-import { Ball, initSync, Lesson, lesson_problems, link, oil_map, Scatter, Seek, Throws, unlink, why } from "../../www/pkg/pithball.js";
+import {
+  Ball,
+  initSync,
+  Lesson,
+  lesson_problems,
+  link,
+  oil_map,
+  Scatter,
+  Seek,
+  Throws,
+  unlink,
+  why,
+} from "../../www/pkg/pithball.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const target = resolve(root, process.env.CARGO_TARGET_DIR ?? "target");
