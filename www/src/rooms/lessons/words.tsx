@@ -11,7 +11,7 @@ import { type Scene, sceneOf } from "../../lessons/scenes";
 import { SectionDrawing } from "../../parts/section-drawing";
 import { useStore } from "../../store";
 import { WORDS, type Word } from "../../words";
-import { PICTURES, type WordPicture } from "./pictures";
+import { APART, apartSays, type Draws, NUMBERS, pictureOf } from "./pictures";
 
 const ALL = (Object.keys(WORDS) as Word[]).sort((a, b) => a.localeCompare(b, "en", { sensitivity: "base" }));
 const AT_ONCE = 3;
@@ -64,19 +64,43 @@ const LANE = place(300, 150);
 function Drawn({ word }: { word: Word }) {
   const store = useStore();
   const { units } = store.view.value;
-  const picture = PICTURES[word];
-  if (picture === null) return <p class="hint">The Scale shows it where thousands of balls are poured.</p>;
-  const scenes = picture.of().map(([, doc]) => sceneOf(store, doc));
-  const says = picture.says(scenes, units);
+  const picture = pictureOf(word);
+  if (picture === null) {
+    return <p class="hint">The Scale shows it where thousands of balls are poured.</p>;
+  }
+  const scene = sceneOf(store, picture.doc);
+  const number = NUMBERS[word]?.(scene, units) ?? "";
+  const says = number === "" ? picture.shows : `${picture.shows} Here: ${number}.`;
+  const apart = APART[word]?.();
+  const scenes = apart?.map(([, doc]) => sceneOf(store, doc));
+  const id = `word-picture-${ALL.indexOf(word)}`;
+  return (
+    <>
+      <figure>
+        <Drawing id={id} draws={picture.draws} scenes={[scene]} word={word} says={says} />
+        <figcaption>{says}</figcaption>
+      </figure>
+      {apart && scenes && (
+        <Apart id={`${id}-apart`} word={word} names={apart.map(([name]) => name)} scenes={scenes} />
+      )}
+    </>
+  );
+}
+
+interface ApartProps {
+  id: string;
+  word: Word;
+  names: string[];
+  scenes: Scene[];
+}
+
+/** Shots that differ in one thing. */
+function Apart({ id, word, names, scenes }: ApartProps) {
+  const { units } = useStore().view.value;
+  const says = apartSays(names, scenes, units);
   return (
     <figure>
-      <Drawing
-        id={`word-picture-${ALL.indexOf(word)}`}
-        picture={picture}
-        scenes={scenes}
-        word={word}
-        says={says}
-      />
+      <Drawing id={id} draws="lane" scenes={scenes} word={word} says={says} />
       <figcaption>{says}</figcaption>
     </figure>
   );
@@ -84,13 +108,13 @@ function Drawn({ word }: { word: Word }) {
 
 interface DrawingProps {
   id: string;
-  picture: NonNullable<WordPicture>;
+  draws: Draws;
   scenes: Scene[];
   word: Word;
   says: string;
 }
 
-function Drawing({ id, picture, scenes, word, says }: DrawingProps) {
+function Drawing({ id, draws, scenes, word, says }: DrawingProps) {
   const store = useStore();
   const { units } = store.view.value;
   const [first] = scenes;
@@ -106,7 +130,7 @@ function Drawing({ id, picture, scenes, word, says }: DrawingProps) {
     title: `${word}, on the lane from above`,
     desc: says,
   };
-  switch (picture.draws) {
+  switch (draws) {
     case "cut":
       return (
         <div class="words-balls">
