@@ -109,8 +109,8 @@ export const APART: Partial<Record<Word, Shots>> = {
   "launch angle": () => {
     const doc = houseDoc(3);
     return [
-      ["1° to the right", released(doc, { launch_angle_deg: 1 })],
-      ["3° to the right", released(doc, { launch_angle_deg: 3 })],
+      ["2.5° to the right", released(doc, { launch_angle_deg: 2.5 })],
+      ["3.5° to the right", released(doc, { launch_angle_deg: 3.5 })],
     ];
   },
   friction: () => [
