@@ -37,15 +37,15 @@ fn five_revs_more_move_the_start_of_the_roll_by_inches() {
     let (ball, house) = house();
     let mut compared = 0;
     for mph in [15.0, 16.5, 18.0, 18.5, 19.5] {
-        for tilt_deg in [0.0, 6.0, 12.0, 18.0, 24.0] {
-            for rotation_deg in [20.0, 45.0] {
+        for tilt_deg in [0.0_f64, 6.0, 12.0, 18.0, 24.0] {
+            for rotation_deg in [20.0_f64, 45.0] {
                 let mut last: Option<Summary> = None;
                 for rpm in (200..=400).step_by(5) {
                     let mut shot = house.clone();
                     shot.release.speed_m_s = mph * M_S_PER_MPH;
                     shot.release.spin_rad_s = f64::from(rpm) * RAD_S_PER_RPM;
-                    shot.release.axis_tilt_rad = f64::from(tilt_deg).to_radians();
-                    shot.release.axis_rotation_rad = f64::from(rotation_deg).to_radians();
+                    shot.release.axis_tilt_rad = tilt_deg.to_radians();
+                    shot.release.axis_rotation_rad = rotation_deg.to_radians();
                     let summary = roll(&ball, &shot).unwrap();
                     if let Some(last) = last.filter(|last| last.end == summary.end) {
                         let (from, to) = (rolls_ft(&last), rolls_ft(&summary));

@@ -3,7 +3,7 @@ import type { ReadonlySignal } from "@preact/signals";
 import { line as polyline } from "../../draw/lane-frame";
 import { revsOf, sampleAfter } from "../../draw/moment";
 import { Picture } from "../../draw/picture";
-import { useStore } from "../../store";
+import { type Units, useStore } from "../../store";
 import type { Roll, Sample } from "../../types";
 import { measure, number, type Quantity, reading } from "../../units";
 import { Phases } from "./phases";
@@ -12,13 +12,15 @@ interface Line {
   name: string;
   quantity: Quantity;
   of(sample: Sample): number;
+  /** What to say of the whole, where the first and the last moment would say little. */
+  says?(roll: Roll, units: Units): string;
 }
 
 const LINES: Line[] = [
   { name: "Speed", quantity: "speed", of: (sample) => sample.speed_mph },
   { name: "Revs", quantity: "revs", of: revsOf },
   { name: "Slip", quantity: "speed", of: (sample) => sample.slip_mph },
-  { name: "Bend of the path", quantity: "bend", of: (sample) => sample.curvature_deg_ft },
+  { name: "Bend of the path", quantity: "bend", of: (sample) => sample.curvature_deg_ft, says: meanBends },
   { name: "Axis rotation", quantity: "angle", of: (sample) => sample.axis_rotation_deg ?? 0 },
   { name: "Axis tilt", quantity: "angle", of: (sample) => sample.axis_tilt_deg ?? 0 },
   { name: "Friction met", quantity: "friction", of: (sample) => sample.mu },
@@ -31,6 +33,14 @@ const linesOf = ({ samples }: Roll): Line[] => (samples[0]?.film_um == null ? LI
 
 const WIDTH = 220;
 const HEIGHT = 70;
+
+/** By phase, over its whole length: at a single moment the path ripples. */
+function meanBends({ phases }: Roll, units: Units): string {
+  const bends = phases
+    .filter(({ length_ft }) => length_ft > 0)
+    .map(({ phase, turned_deg, length_ft }) => `${phase} ${number(turned_deg / length_ft, "bend", units)}`);
+  return `${bends.join(", ")} ${measure("bend", units).unit}`;
+}
 
 /** `t_s` is the moment on show in the pictures above; the charts mark it too. */
 export function Charts({ t_s }: { t_s: ReadonlySignal<number> }) {
@@ -83,6 +93,7 @@ function Chart({ line, roll, t_s }: ChartProps) {
   ];
   const from = reading(line.of(first), line.quantity, units);
   const to = reading(line.of(last), line.quantity, units);
+  const says = line.says?.(roll, units);
   const id = `chart-${line.name.toLowerCase().replaceAll(" ", "-")}`;
   return (
     <Picture
@@ -90,10 +101,10 @@ function Chart({ line, roll, t_s }: ChartProps) {
       class="chart"
       viewBox={`-4 -18 ${WIDTH + 8} ${HEIGHT + 34}`}
       title={`${line.name} by distance`}
-      desc={`From ${from} at release to ${to} at the end.`}
+      desc={says ? `On average ${says}.` : `From ${from} at release to ${to} at the end.`}
     >
       <text x="0" y="-6">
-        {line.name}: {from} to {to}
+        {line.name}: {says ?? `${from} to ${to}`}
       </text>
       <path class="chart-axis" d={`M0 0V${HEIGHT}M0 ${height(0)}H${WIDTH}`} />
       <path class="chart-line" d={polyline(roll.samples.map(at))} />

@@ -5,7 +5,7 @@ import type { Roll } from "../../types";
 import { change, measure, number } from "../../units";
 
 const MEANING =
-  "The order skid, hook, roll is that of the United States Bowling Congress's ball motion study. Where each begins is this page's choice: the hook where the sideways pull of friction first reaches half of its greatest value, the roll where the ball stops slipping for good.";
+  "The order skid, hook, roll is that of the United States Bowling Congress's ball motion study. Where each begins is this page's choice: the hook where the sideways pull of friction first reaches half of its greatest value, the roll where slip ends, or stays below a fiftieth of the ball's speed.";
 
 /** Each phase: where it begins and ends, and what the ball loses, gains and turns in it. */
 export function Phases({ roll }: { roll: Roll }) {
