@@ -6,8 +6,8 @@ use std::collections::BTreeMap;
 
 use format::lesson::{Change, Given};
 use format::{
-    BallFile, BallRef, CheckedDoc, CoverDoc, Lane, LayoutFile, OilFile, OilRef, Problem, RolledDoc, SAMPLE_INTERVAL_S,
-    ShotFile, Throw, WeighedDoc, WeighedShot,
+    BallFile, BallRef, CheckedDoc, CoverDoc, Lane, LayoutFile, OilFile, OilRef, PouredDoc, Problem, RolledDoc,
+    SAMPLE_INTERVAL_S, ShotFile, Throw, WeighedDoc, WeighedShot,
 };
 use physics::drill::statics;
 use physics::roll::{RigidBall, trace};
@@ -41,6 +41,7 @@ pub struct Bench {
     rolled: OnceCell<Result<RolledDoc, Problem>>,
     cover: OnceCell<Result<CoverDoc, Problem>>,
     checked: OnceCell<CheckedDoc>,
+    poured: OnceCell<Result<PouredDoc, Problem>>,
 }
 
 impl Bench {
@@ -61,8 +62,8 @@ impl Bench {
         let whole = ShotFile { format, name: None, note: None, ball: BallRef::Object(Box::new(ball.clone())), throw };
         let shot = whole.weighed()?;
         let weighed = WeighedDoc::new(&shot.ball, &shot.weighed);
-        let (rolled, cover, checked) = (OnceCell::new(), OnceCell::new(), OnceCell::new());
-        Ok(Self { doc, ball, shot, weighed, rolled, cover, checked })
+        let (rolled, cover, checked, poured) = (OnceCell::new(), OnceCell::new(), OnceCell::new(), OnceCell::new());
+        Ok(Self { doc, ball, shot, weighed, rolled, cover, checked, poured })
     }
 
     /// The ball and shot as they were given.
@@ -167,6 +168,10 @@ impl Bench {
             Ok(CoverDoc::new(&self.ball, &built))
         };
         self.cover.get_or_init(cover).as_ref().map_err(Clone::clone)
+    }
+
+    pub(crate) fn poured(&self) -> Result<&PouredDoc, Problem> {
+        self.poured.get_or_init(|| self.ball.pour(None)).as_ref().map_err(Clone::clone)
     }
 
     pub(crate) fn checked(&self) -> &CheckedDoc {

@@ -242,10 +242,10 @@ pub const FIGURES: &[Figure] = &[
         Ok(oil(bench)?.length_ft - EXIT_RULE)
     }),
     Figure::new("pours", "the number of pours", Quantity::Count, |bench| {
-        bench.ball().pour(None).map(|poured| poured.pours.len() as f64).map_err(|problem| problem.message)
+        bench.poured().map(|poured| poured.pours.len() as f64).map_err(|problem| problem.message)
     }),
     Figure::new("cost_index", "the cost index", Quantity::Ratio, |bench| {
-        bench.ball().pour(None).map(|poured| poured.cost_index).map_err(|problem| problem.message)
+        bench.poured().map(|poured| poured.cost_index).map_err(|problem| problem.message)
     }),
     Figure::new("lane_ft", "the way from the foul line to the pins", Quantity::Distance, |_| Ok(PINS_M / M_PER_FT)),
     Figure::new("lane_boards", "the number of boards", Quantity::Board, |_| Ok(BOARDS)),
