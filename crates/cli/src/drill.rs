@@ -6,7 +6,7 @@ use comfy_table::Cell;
 use format::{AxisMoveDoc, DrilledDoc};
 use physics::weigh::weigh;
 
-use crate::tables::{head, lines, number, number_or_dash, one_line, table};
+use crate::tables::{head, lines, number, number_or_dash, one_line, signed, table};
 use crate::{Complaint, files};
 
 /// What to drill.
@@ -98,7 +98,7 @@ fn numbers(doc: &DrilledDoc) -> String {
             "in",
         ),
     ] {
-        let by = Cell::new(format!("{by:+.decimals$}")).set_alignment(comfy_table::CellAlignment::Right);
+        let by = Cell::new(signed(by, decimals)).set_alignment(comfy_table::CellAlignment::Right);
         table.add_row([Cell::new(what), number(a, decimals), number(b, decimals), by, Cell::new(unit)]);
     }
     let mut text = lines(&table);

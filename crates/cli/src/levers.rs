@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use comfy_table::Cell;
 use format::{FiguresDoc, LeverDoc, LeversDoc};
 
-use crate::tables::{head, lines, one_line, table};
+use crate::tables::{head, lines, one_line, signed, table};
 use crate::{Complaint, files};
 
 /// Whose levers.
@@ -49,7 +49,7 @@ fn row(lever: &LeverDoc) -> Vec<Cell> {
     row.push(head(&format!("{:.2} {}", lever.step, lever.control.unit)));
     let cell = |figure: fn(&FiguresDoc) -> f64, decimals: usize| {
         let by = |moved: Option<format::MovedDoc>| moved.map(|moved| (figure(&moved.by), figure(&moved.error)));
-        let say = |value: f64| format!("{value:+.decimals$}");
+        let say = |value: f64| signed(value, decimals);
         head(&match (by(lever.raised), by(lever.lowered)) {
             (Some((up, a)), Some((down, b))) if (up + down).abs() <= a + b + 1e-12 => say(up),
             (Some((up, _)), Some((down, _))) => format!("{} up, {} down", say(up), say(down)),

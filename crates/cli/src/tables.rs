@@ -23,6 +23,12 @@ pub(crate) fn digits(value: f64, decimals: usize) -> String {
     }
 }
 
+/// By how much a number changes, with its sign; what rounds to nothing has none.
+pub(crate) fn signed(by: f64, decimals: usize) -> String {
+    let text = digits(by, decimals);
+    if text.bytes().any(|digit| matches!(digit, b'1'..=b'9')) && by > 0.0 { format!("+{text}") } else { text }
+}
+
 /// The head of a column of numbers.
 pub(crate) fn head(text: &str) -> Cell {
     Cell::new(text).set_alignment(CellAlignment::Right)
