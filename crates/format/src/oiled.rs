@@ -15,7 +15,7 @@ use crate::tree::Tree;
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct OilMapDoc {
     /// Where the oil ends: as a pattern asks; of a map the end of the last
-    /// foot with more than 0.1 µm on some board.
+    /// foot whose mean film is over 0.05 µm.
     pub length_ft: f64,
     /// All of it.
     pub volume_ml: f64,

@@ -46,7 +46,7 @@ pub struct WornGameDoc {
     pub taken_away_ml: f64,
     /// Oil taken up and laid down again, all of it summed.
     pub carried_down_ml: f64,
-    /// The end of the last foot with more than 0.1 µm on some board.
+    /// The end of the last foot whose mean film is over 0.05 µm.
     pub length_ft: f64,
     /// Film inside over film outside.
     pub ratio: Option<f64>,

@@ -33,9 +33,9 @@ pub const CELL_M2: f64 = BOARD_M * ROW_M;
 /// Thickest film accepted: 100 µm, many times what any pattern lays.
 pub const FILM_MAX_M: f64 = 100e-6;
 /// A foot of the lane on which the film is this thin, its mean over the boards,
-/// no longer counts for a pattern's length: 0.1 µm (model choice). What balls
+/// no longer counts for a pattern's length: 0.05 µm (model choice). What balls
 /// have carried on along their own line does not make a pattern longer.
-pub const TRACE_M: f64 = 0.1e-6;
+pub const TRACE_M: f64 = 0.05e-6;
 /// Boards that count as inside for the ratio, counted from either edge:
 /// the five in the middle (common practice, no source).
 pub const INSIDE: core::ops::RangeInclusive<usize> = 18..=22;
