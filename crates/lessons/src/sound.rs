@@ -10,7 +10,9 @@ use format::lesson::{Kind, LessonProblem};
 use crate::bench::Bench;
 use crate::expr::Expr;
 use crate::lesson::{Lesson, Task, in_change};
-use crate::said::plain;
+use crate::prose::Line;
+use crate::quantity::Quantity;
+use crate::said::{Said, plain};
 use crate::work::Guess;
 
 impl Lesson {
@@ -19,11 +21,14 @@ impl Lesson {
         let mut proof = Proof { lesson: self, problems: Vec::new() };
         proof.head();
         let mut left = None;
+        // What a learner has left there who skipped the questions.
+        let mut skipped = None;
         for step in 0..self.file.steps.len() {
             match proof.step(step, left.take()) {
                 Some(end) => left = Some(end),
                 None => break,
             }
+            skipped = proof.skipped(step, skipped.take());
         }
         let mut problems = proof.problems;
         problems.sort_by_key(|problem| (problem.line, problem.column));
@@ -181,16 +186,81 @@ impl Proof<'_> {
                 for (k, hint) in hints.iter().enumerate() {
                     self.values(&format!("{place}.hints[{k}]"), hint.values(), start, start);
                 }
+                if let Some(last) = hints.last() {
+                    self.hinted(n, place, last, start);
+                }
                 self.values(&format!("{place}.done"), done.values(), start, end);
                 self.reached(n, place, start, end);
             }
         }
     }
 
+    /// What a step leaves that opens where no question was answered: a check
+    /// fails at first there too.
+    fn skipped(&mut self, n: usize, left: Option<Bench>) -> Option<Bench> {
+        let lesson = self.lesson;
+        let start = lesson.opens(n, left).ok()?;
+        match lesson.file.steps.get(n)?.kind {
+            Kind::Do(_) => {
+                let place = format!("steps[{n}].check");
+                let told = self.problems.iter().any(|told| told.problem.place == place);
+                if !told && self.holds(n, &start) {
+                    let message = "There is nothing to do for whoever skips the question before: the bench passes the \
+                        check as it was before the answer. Give the step a start of its own.";
+                    let found = "a check that holds at once where no question is answered";
+                    self.problem(place, found, "a check that fails at first", message.to_owned());
+                }
+                // A solution may lean on what an answer put there.
+                lesson.ends(n, &start).ok().or(Some(start))
+            }
+            Kind::Explore | Kind::Predict(_) | Kind::Observe | Kind::Explain => Some(start),
+        }
+    }
+
+    /// Whether the bench passes every check as the step opens.
+    fn holds(&self, n: usize, start: &Bench) -> bool {
+        let none = BTreeMap::new();
+        let scene = self.lesson.scene(start, start, &none);
+        let stage = self.lesson.stages.get(n);
+        stage.is_some_and(|stage| match &stage.task {
+            Task::Reach { check, .. } => check.iter().all(|(want, _)| scene.truth(want) == Ok(true)),
+            Task::Look | Task::Choose(_) | Task::Number { .. } | Task::Draw { .. } => false,
+        })
+    }
+
+    /// Where single numbers alone are free and the last hint ends in as many of
+    /// their kinds, in the same order, those pass as they are written.
+    fn hinted(&mut self, n: usize, place: &str, hint: &Line, start: &Bench) -> Option<()> {
+        let lesson = self.lesson;
+        let free = lesson.stages.get(n)?.free.as_ref().filter(|free| !free.is_empty())?;
+        let none = BTreeMap::new();
+        let said = hint.fill(&lesson.scene(start, start, &none));
+        let named: Vec<_> = said
+            .iter()
+            .filter_map(|said| match said {
+                Said::Value { value, quantity, decimals } => Some((*value, *quantity, *decimals)),
+                _ => None,
+            })
+            .collect();
+        let last = named.get(named.len().checked_sub(free.len())?..)?;
+        let mut doc = start.doc().clone();
+        for (path, (value, quantity, decimals)) in free.iter().zip(last) {
+            path.get(&doc)?.as_f64().filter(|_| Quantity::of_key(path.key()).goes_with(*quantity))?;
+            let written: f64 = quantity.digits(*value, decimals.unwrap_or_else(|| quantity.decimals())).parse().ok()?;
+            path.set(&mut doc, written.into())?;
+        }
+        let passes = Bench::new(doc).and_then(|now| lesson.check(n, start, &now)).is_ok_and(|checked| checked.passed);
+        if !passes {
+            let message = format!("What the last hint names does not pass the check: {}", plain(&said));
+            self.problem(format!("{place}.hints[2]"), "a number that fails", "a number that passes", message);
+        }
+        Some(())
+    }
+
     /// The bench as it opens fails the check, the solution passes it.
     fn reached(&mut self, n: usize, place: &str, start: &Bench, end: &Bench) {
         let lesson = self.lesson;
-        if lesson.check(n, start, start).is_ok_and(|checked| checked.passed) {
+        if self.holds(n, start) {
             let message = "There is nothing to do: the bench passes the check as the step opens.".to_owned();
             self.problem(
                 format!("{place}.check"),

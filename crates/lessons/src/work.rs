@@ -85,7 +85,8 @@ pub struct ShownDoc {
     pub watch: Vec<WatchedDoc>,
     /// What may be chosen, in order; empty where nothing is.
     pub options: Vec<Vec<Said>>,
-    /// Three hints, or none where there is nothing to do.
+    /// Three hints, or none where there is nothing to do; their numbers are those of the bench as the
+    /// step opened, so that they stay the same while the learner changes it.
     pub hints: Vec<Vec<Said>>,
 }
 
@@ -235,7 +236,7 @@ impl Lesson {
         let stage = self.stage(step)?;
         let (options, hints) = match &stage.task {
             Task::Choose(options) => (options.iter().map(|option| option.text.fill(&scene)).collect(), Vec::new()),
-            Task::Reach { hints, .. } => (Vec::new(), hints.iter().map(|hint| hint.fill(&scene)).collect()),
+            Task::Reach { hints, .. } => (Vec::new(), hints.iter().map(|hint| hint.fill(&before)).collect()),
             Task::Look | Task::Number { .. } | Task::Draw { .. } => (Vec::new(), Vec::new()),
         };
         let watch = stage.watch.iter().map(|expr| WatchedDoc {
@@ -280,6 +281,10 @@ impl Lesson {
         }
         for place in &fixed {
             missing.push(vec![text(format!("This step leaves {place} as it was; put it back."))]);
+        }
+        // What holds by itself was not done.
+        if missing.is_empty() && now.differences(start).is_empty() {
+            missing.push(vec![text("This holds already, but you have changed nothing yet.")]);
         }
         let passed = missing.is_empty();
         let wrong = if passed { None } else { wrong.iter().find(|(when, _)| scene.truth(when) == Ok(true)) };

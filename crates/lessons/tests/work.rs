@@ -106,7 +106,7 @@ fn a_drawn_path_is_held_to_the_true_one() {
     assert!((truth[0][0] - 24.0).abs() < 1e-9);
     let good = draw(&truth).expect("an answer");
     assert_eq!(good.outcome, Outcome::Right);
-    assert!(plain(&good.say).contains("more than 0.0 off"), "{}", plain(&good.say));
+    assert!(plain(&good.say).contains("more than 0.0 boards off"), "{}", plain(&good.say));
     assert!(draw(&[[24.0, 0.0]]).is_err());
     assert!(draw(&[[24.0, 0.0], [24.0, 0.0]]).is_err());
     assert!(draw(&[[f64::NAN, 0.0], [24.0, 10.0]]).is_err());
@@ -192,6 +192,49 @@ fn every_mistake_is_told_at_its_line() {
     wrong("Today it is half", "Today [it](http://a.b) is half", "steps[0].text", "a link");
     wrong("has a [[puck]]", "has a [[pock]]", "steps[0].text", "\"pock\"");
     wrong("## A small heavy disc", "### A small heavy disc", "steps", "text before the first heading");
+}
+
+/// The mistakes that remain of a lesson with one stretch replaced, as place and what was found.
+fn unsound(name: &str, old: &str, new: &str) -> Vec<(String, String)> {
+    let text = text(name);
+    assert_eq!(text.matches(old).count(), 1, "{old:?} is not once in the text");
+    let lesson = read(&text.replacen(old, new, 1)).unwrap_or_else(|problems| panic!("{problems:#?}"));
+    lesson.unsound().into_iter().map(|told| (told.problem.place, told.problem.found)).collect()
+}
+
+#[test]
+fn the_last_hint_reaches_what_is_wanted() {
+    let revs = "revs-against-speed";
+    assert_eq!(
+        unsound(revs, "revs_rpm * 1.28", "revs_rpm * 1.25"),
+        [("steps[2].hints[2]".to_owned(), "a number that fails".to_owned())]
+    );
+    // Hints stay what they were while the bench changes.
+    let lesson = lesson(revs);
+    let start = lesson.opens(2, None).expect("a bench");
+    let end = lesson.ends(2, &start).expect("a bench");
+    let hints = |now| lesson.shown(2, &start, now).expect("what is shown").hints;
+    assert_eq!(hints(&start), hints(&end));
+    assert!(all(&hints(&end)).contains("Try 384 rpm."), "{}", all(&hints(&end)));
+}
+
+#[test]
+fn what_holds_where_a_question_is_skipped_is_nothing_to_do() {
+    let own = "start = { set = { \"shot.release.speed_mph\" = 19 } }\n";
+    assert_eq!(
+        unsound("revs-against-speed", own, ""),
+        [("steps[2].check".to_owned(), "a check that holds at once where no question is answered".to_owned())]
+    );
+}
+
+#[test]
+fn what_holds_by_itself_was_not_done() {
+    let lesson = lesson(PUCK);
+    let start = lesson.opens(2, None).expect("a bench");
+    let end = lesson.ends(2, &start).expect("a bench");
+    assert!(lesson.check(2, &start, &end).expect("a check").passed);
+    let still = lesson.check(2, &end, &end).expect("a check");
+    assert!(!still.passed && all(&still.missing).contains("changed nothing yet"), "{}", all(&still.missing));
 }
 
 #[test]

@@ -143,7 +143,8 @@ pub struct Deed {
     /// What to tell whoever is on a wrong way; the first that fits.
     #[serde(skip_serializing_if = "Vec::is_empty", default)]
     pub wrong: Vec<Wrong>,
-    /// Three, from a nudge to nearly the answer; texts with values.
+    /// Three, from a nudge to nearly the answer; texts with values, all of the bench as the step opened.
+    /// Where one number alone is free, the last one that the last hint names must pass.
     pub hints: [String; HINTS],
     /// One way to do it, as it differs from what the bench holds as the step opens.
     pub solution: Change,
