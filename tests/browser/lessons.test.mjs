@@ -1,4 +1,4 @@
-// Lessons: every one is walked twice, wrong and right; the learner's own work
+// Lessons: every one is walked past, wrong and right; the learner's own work
 // comes back; progress, a class, the words, on every size and by keyboard.
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
@@ -86,14 +86,33 @@ async function answerStep(page, learnt) {
   return { boards, outcome: await said.textContent() };
 }
 
+/** On to the next step; true at the end. */
+async function onward(page) {
+  const room = panel(page);
+  const step = await room.locator(".lesson-of").textContent();
+  const next = room.locator(".lesson-way button").filter({ hasText: /^(Next|Go on|Finish|End)/ });
+  if ((await room.locator(".deed").count()) && /without it$/.test(await next.textContent())) {
+    await next.click();
+    await room.getByRole("heading", { name: "This is one way to do it" }).waitFor();
+  }
+  const last = /^(Finish|End)/.test(await next.textContent());
+  await next.click();
+  if (last) return true;
+  await page.waitForFunction((was) => document.querySelector(".lesson-of")?.textContent !== was, step);
+  return false;
+}
+
+const prose = (page) => panel(page).locator(".lesson > .prose").textContent();
+
 /** Goes through the lesson in front; without `learnt` the wrong way. */
-async function walk(page, learnt) {
+async function walk(page, learnt, read = []) {
   const room = panel(page);
   const found = [];
   for (;;) {
     await room.locator("#lesson-step").waitFor();
     const step = await room.locator(".lesson-of").textContent();
     const title = await room.locator("#lesson-step").textContent();
+    read.push(await prose(page));
     if (await room.locator(".question").count()) {
       const what = await answerStep(page, learnt?.[found.length]);
       if (learnt) assert.equal(what.outcome, "You said: right", `${step} ${title}`);
@@ -107,26 +126,50 @@ async function walk(page, learnt) {
         }
         await room.getByRole("heading", { name: "Done", exact: true }).waitFor();
         assert.equal(await room.locator(".missing").count(), 0);
+        assert.equal(await room.locator(".hints").count(), 0, "what is done needs no hint");
       }
     }
-    const next = room.locator(".lesson-way button").filter({ hasText: /^(Next|Go on|Finish|End)/ });
-    const last = /^(Finish|End)/.test(await next.textContent());
-    await next.click();
-    if (last) return found;
-    await page.waitForFunction((was) => document.querySelector(".lesson-of")?.textContent !== was, step);
+    if (await onward(page)) return found;
   }
 }
 
-test("every lesson is walked twice: wrong, with the answer to that, and by its own solution to the end", async () => {
+/** Skips all that can be skipped; says what was read and how many steps were left open. */
+async function walkPast(page) {
+  const room = panel(page);
+  const read = [];
+  let open = 0;
+  for (;;) {
+    await room.locator("#lesson-step").waitFor();
+    const title = await room.locator("#lesson-step").textContent();
+    read.push(await prose(page));
+    if (await room.locator(".question").count()) open += 1;
+    if (await room.locator(".deed").count()) {
+      open += 1;
+      assert.equal(await room.locator("#lesson-deed").textContent(), "Still missing", title);
+      assert.ok((await room.locator(".missing li").count()) > 0, title);
+    }
+    if (await onward(page)) return { read, open };
+  }
+}
+
+test("every lesson is walked three times: past all it asks, wrong, and by its own solution to the end", async () => {
   const { page, context, check } = await lessonsOpen();
   const titles = await page.locator(".lessons-entry h4").allTextContents();
   assert.ok(titles.length > 0);
   for (const title of titles) {
     await take(page, title);
+    const past = await walkPast(page);
+    await page.getByText(`“${title}” is at its end. Still open: `).waitFor();
+    const mine = (await kept(page)).lessons.at(-1);
+    assert.equal(mine.steps.filter(({ passed }) => !passed).length, past.open, title);
+    await toLessons(page);
+    await take(page, title);
     const learnt = await walk(page, null);
     await toLessons(page);
     await take(page, title);
-    await walk(page, learnt);
+    const read = [];
+    await walk(page, learnt, read);
+    assert.deepEqual(past.read, read, `${title}: what is skipped leaves the next step true`);
     await page.getByText(`“${title}” is finished.`).waitFor();
     await toLessons(page);
   }
@@ -163,6 +206,39 @@ test("the learner's own work is kept aside, over a reload too, and comes back wi
   await go(page, "Workshop");
   await page.getByRole("button", { name: "Undo" }).click();
   assert.equal(await name.inputValue(), "My own work");
+  await check();
+  await context.close();
+});
+
+test("a lesson begun goes on at the step that is open, and a mistake on the bench is said where it matters", async () => {
+  const { page, context, check } = await lessonsOpen();
+  await take(page, FIRST);
+  await walkPast(page);
+  const open = page.getByRole("button", { name: new RegExp(`^Go on at step 2, .*, of ${FIRST}$`) });
+  await open.waitFor();
+  await page.waitForFunction(() => document.activeElement?.id.startsWith("go-on-"));
+  await open.click();
+  await panel(page).getByText("Step 2 of").waitFor();
+  await panel(page).getByRole("radio").first().check();
+  await panel(page).getByRole("button", { name: "Answer" }).click();
+  await panel(page).getByRole("button", { name: "Next" }).click();
+  await panel(page).getByRole("heading", { name: "Still missing" }).waitFor();
+  await page.locator("#room-bench").getByRole("button", { name: /^body/ }).click();
+  const density = page.locator(".part[data-open]").getByRole("textbox", { name: /^Density/ });
+  const was = await density.inputValue();
+  await density.fill("0");
+  await panel(page).getByText("There is a mistake on the bench: ").waitFor();
+  await density.fill(was);
+  await panel(page).locator(".missing li").first().waitFor();
+  // The lesson's own way passes nothing; begun again, one's own does.
+  await panel(page).getByRole("button", { name: "Go on without it" }).click();
+  await panel(page).getByRole("heading", { name: "This is one way to do it" }).waitFor();
+  const mine = (await kept(page)).lessons[0].steps[2];
+  assert.equal(mine.passed, false);
+  await panel(page).getByRole("button", { name: "Begin this step again" }).click();
+  await panel(page).getByRole("heading", { name: "Still missing" }).waitFor();
+  await panel(page).getByRole("button", { name: "Leave the lesson" }).click();
+  await page.getByRole("button", { name: new RegExp(`^Go on at step 3, .*, of ${FIRST}$`) }).waitFor();
   await check();
   await context.close();
 });

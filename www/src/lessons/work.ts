@@ -1,10 +1,10 @@
 // Working through a lesson: which bench each step has, and what is noted of it.
 
 import { batch } from "@preact/signals";
-import type { Doc, Room, Store } from "../store";
-import type { Guess, LessonStep, Said } from "../types";
+import { type Doc, isProblem, type Room, type Store } from "../store";
+import type { Guess, LessonDoc, Said, WasmLesson } from "../types";
 import { lessonsAt } from "./at";
-import { noteStep } from "./progress";
+import { lessonProgress, noteStep } from "./progress";
 import { type Listed, listedOf } from "./read";
 import { plain } from "./said";
 import type { StepState, Taken } from "./taken";
@@ -18,12 +18,43 @@ const fresh = (start: Doc): StepState => ({
   passed: false,
 });
 
+/** The rooms that a step names, or those of the step before it. */
+function roomsOf({ steps }: LessonDoc, at: number): Room[] | null {
+  const named = steps.slice(0, at + 1).filter(({ rooms }) => rooms !== null);
+  return (named.at(-1)?.rooms ?? null) as Room[] | null;
+}
+
 /** To predict is to leave things as they are, and so is to read. */
-const holds = (step: LessonStep | undefined) => ({
-  rooms: (step?.rooms ?? null) as Room[] | null,
-  free: step?.kind === "predict" ? [] : (step?.free ?? null),
-  asks: step?.kind === "predict",
-});
+function holds(about: LessonDoc, at: number) {
+  const step = about.steps[at];
+  return {
+    rooms: roomsOf(about, at),
+    free: step?.kind === "predict" ? [] : (step?.free ?? null),
+    asks: step?.kind === "predict",
+  };
+}
+
+/** A step as the lesson itself gets there, and how it goes on. */
+function ownWay(lesson: WasmLesson, step: number): { start: Doc; end: Doc } {
+  let left: Doc | null = null;
+  for (let at = 0; ; at += 1) {
+    const start: Doc = lesson.opens(at, left);
+    const end: Doc = lesson.ends(at, start);
+    if (at === step) return { start, end };
+    left = end;
+  }
+}
+
+/** What a step leads to from a bench; from the lesson's own where it leads nowhere from there. */
+function wayFrom(lesson: WasmLesson, step: number, start: Doc): { start: Doc; end: Doc } {
+  try {
+    const end: Doc = lesson.ends(step, start);
+    if (lesson.check(step, start, end).passed) return { start, end };
+  } catch (error) {
+    if (!isProblem(error)) throw error;
+  }
+  return ownWay(lesson, step);
+}
 
 const benchOf = (store: Store): Doc => {
   const { file, shot } = store.derived.value;
@@ -34,7 +65,36 @@ const benchOf = (store: Store): Doc => {
 export function begin(store: Store, text: string, trial = false): void {
   const { lesson, about } = listedOf(store.wasm, text);
   const start = lesson.opens(0, null);
-  store.lend(start, { text, trial, step: 0, states: [fresh(start)], ...holds(about.steps[0]) });
+  store.lend(start, { text, trial, step: 0, states: [fresh(start)], ...holds(about, 0) });
+  store.notice.value = null;
+  store.look({ room: "lesson", exploded: 0 });
+  focusLesson();
+}
+
+/** The first step that is not passed yet of a lesson begun; null where there is none. */
+export function openStep(about: LessonDoc): number | null {
+  const mine = lessonProgress(about.id);
+  if (!mine || mine.finished_at) return null;
+  const at = about.steps.findIndex(({ id }) => !mine.steps.some((step) => step.id === id && step.passed));
+  return at < 0 ? null : at;
+}
+
+/** Gives the bench to a lesson begun before, at a step; those before it as the lesson has them. */
+export function resume(store: Store, text: string, step: number): void {
+  const { lesson, about } = listedOf(store.wasm, text);
+  const mine = lessonProgress(about.id);
+  const states: StepState[] = [];
+  let left: Doc | null = null;
+  for (let at = 0; at <= step; at += 1) {
+    const state = fresh(lesson.opens(at, left));
+    const { id } = about.steps[at] ?? {};
+    state.passed = mine?.steps.some((known) => known.id === id && known.passed) ?? false;
+    if (at < step) state.end = left = lesson.ends(at, state.start);
+    states.push(state);
+  }
+  const start = states[step]?.start;
+  if (!start) return;
+  store.lend(start, { text, trial: false, step, states, ...holds(about, step) });
   store.notice.value = null;
   store.look({ room: "lesson", exploded: 0 });
   focusLesson();
@@ -61,11 +121,13 @@ export function goTo(store: Store, taken: Taken, step: number): void {
   const left = change(taken, (state) => ({ ...state, end: bench }));
   const known = left.states[step];
   const state = known ?? fresh(lesson.opens(step, bench));
-  store.lend(state.end ?? state.start, {
+  // A question that waits is asked over what it was asked over.
+  const waiting = about.steps[step]?.kind === "predict" && !state.passed;
+  store.lend(waiting ? state.start : (state.end ?? state.start), {
     ...left,
     step,
     states: known ? left.states : [...left.states, state],
-    ...holds(about.steps[step]),
+    ...holds(about, step),
   });
   store.look({ room: "lesson" });
   focusLesson();
@@ -76,9 +138,26 @@ export function goOn(store: Store, taken: Taken): void {
   const one = listedOf(store.wasm, taken.text);
   const step = one.about.steps[taken.step];
   const asks = step?.kind === "predict" || step?.kind === "do";
-  const now = asks ? taken : pass(store, one, taken);
+  const now = asks ? skip(store, one, taken) : pass(store, one, taken);
+  if (now === null) return;
   if (taken.step + 1 < one.about.steps.length) goTo(store, now, taken.step + 1);
   else finish(store, one, now);
+}
+
+/**
+ * Leaves a question or a task open: what it leads to stands on the bench, so that
+ * the next step is true. Null where that is to be seen first.
+ */
+function skip(store: Store, { lesson, about }: Listed, taken: Taken): Taken | null {
+  const step = about.steps[taken.step];
+  const state = taken.states[taken.step];
+  if (!step || !state || state.passed || state.shown) return taken;
+  const { start, end } = wayFrom(lesson, taken.step, state.start);
+  const task = step.kind === "do";
+  const now = change(taken, (old) => ({ ...old, start, ...(task && { shown: true }) }));
+  store.lend(end, now);
+  if (!taken.trial) noteStep(store.wasm, about, step, (was) => was);
+  return task ? null : now;
 }
 
 /** Marks the step in front as passed. */
@@ -105,13 +184,22 @@ export function hint(store: Store, taken: Taken): void {
 /** The step's bench as it opened. */
 export function again(store: Store, taken: Taken): void {
   const state = taken.states[taken.step];
-  if (state) store.lend(state.start, taken);
+  if (state)
+    store.lend(
+      state.start,
+      change(taken, (old) => ({ ...old, shown: false })),
+    );
 }
 
 /** The lesson's own way to do it, on the bench. */
 export function solve(store: Store, { lesson }: Listed, taken: Taken): void {
   const state = taken.states[taken.step];
-  if (state) store.lend(lesson.ends(taken.step, state.start), taken);
+  if (!state) return;
+  const { start, end } = wayFrom(lesson, taken.step, state.start);
+  store.lend(
+    end,
+    change(taken, (old) => ({ ...old, start })),
+  );
 }
 
 /** Answers the prediction of the step in front. */
@@ -141,13 +229,22 @@ export function answer(
 export const optionSaid = (options: Said[][], at: number): string => plain(options[at] ?? [], "trade");
 
 function finish(store: Store, { about }: Listed, taken: Taken): void {
-  const left = taken.states.filter(({ passed }) => !passed).length;
+  const known = taken.trial ? null : lessonProgress(about.id);
+  const open = about.steps.flatMap(({ id, title }, at) => {
+    const passed = taken.states[at]?.passed || known?.steps.some((step) => step.id === id && step.passed);
+    return passed ? [] : [`step ${at + 1}, “${title}”`];
+  });
   leave(
     store,
     taken,
-    left === 0
+    open.length === 0
       ? `“${about.title}” is finished.`
-      : `“${about.title}” is at its end; ${left === 1 ? "one step is" : `${left} steps are`} still open.`,
+      : `“${about.title}” is at its end. Still open: ${open.join("; ")}.`,
+  );
+  if (open.length === 0 || taken.trial) return;
+  // To where it can be gone on with, once the room itself has taken the keyboard.
+  requestAnimationFrame(() =>
+    requestAnimationFrame(() => document.getElementById(`go-on-${about.id}`)?.focus()),
   );
 }
 

@@ -3,7 +3,7 @@ import { useEffect, useMemo, useState } from "preact/hooks";
 import { openProgress, trouble } from "../../lessons/progress";
 import { type Listed, listedOf } from "../../lessons/read";
 import { Line, Prose } from "../../lessons/said";
-import type { Taken } from "../../lessons/taken";
+import { same, type Taken } from "../../lessons/taken";
 import { again, answer, goOn, goTo, hint, leave, pass, solve } from "../../lessons/work";
 import { type Doc, isProblem, type Store, useStore } from "../../store";
 import type { CheckedStep, LessonStep, ShownStep } from "../../types";
@@ -48,13 +48,15 @@ const KINDS = {
 function useTold(store: Store, { lesson }: Listed, taken: Taken) {
   const { file, shot, ballProblem, shotProblem } = store.derived.value;
   const state = taken.states[taken.step];
-  const tell = (): { shown: ShownStep; checked: CheckedStep } | null => {
+  const tell = (): { shown: ShownStep; checked: CheckedStep; reached: boolean } | null => {
     if (!state) return null;
     const now: Doc = { ball: file, shot };
     try {
+      const checked = lesson.check(taken.step, state.start, now);
       return {
         shown: lesson.shown(taken.step, state.start, now),
-        checked: lesson.check(taken.step, state.start, now),
+        checked,
+        reached: checked.passed && (state.passed || (!state.shown && !same(state.start, now))),
       };
     } catch (error) {
       // A ball that the last good shot cannot throw: the bench says what is wrong.
@@ -66,7 +68,7 @@ function useTold(store: Store, { lesson }: Listed, taken: Taken) {
   useEffect(() => {
     const timer = setTimeout(() => setTold((old) => tell() ?? old), REST_MS);
     return () => clearTimeout(timer);
-  }, [file, shot, state?.start]);
+  }, [file, shot, state?.start, state?.shown]);
   return { told, wrong: ballProblem ?? shotProblem };
 }
 
@@ -75,19 +77,19 @@ function Step({ one, taken, step }: { one: Listed; taken: Taken; step: LessonSte
   const { about, lesson } = one;
   const state = taken.states[taken.step];
   const { told, wrong } = useTold(store, one, taken);
-  const passed = told?.checked.passed ?? false;
+  const reached = told?.reached ?? false;
   // A question keeps its numbers as they were when it was asked.
   const asked = useMemo(
     () => (state && step.kind === "predict" ? lesson.shown(taken.step, state.start, state.start) : null),
     [state?.start],
   );
   useEffect(() => {
-    if (step.kind === "do" && passed && !wrong && state && !state.passed) pass(store, one, taken);
-  }, [passed, wrong]);
+    if (step.kind === "do" && reached && !wrong && state && !state.passed) pass(store, one, taken);
+  }, [reached, wrong]);
   if (!state || !told) return null;
   const shown = asked ?? told.shown;
   const last = taken.step + 1 === about.steps.length;
-  const open = (step.kind === "predict" || step.kind === "do") && !state.passed;
+  const open = (step.kind === "predict" || step.kind === "do") && !state.passed && !state.shown;
   return (
     <div class="lesson">
       <p class="lesson-of">
@@ -122,6 +124,8 @@ function Step({ one, taken, step }: { one: Listed; taken: Taken; step: LessonSte
           state={state}
           hints={shown.hints}
           checked={wrong ? null : told.checked}
+          reached={!wrong && reached}
+          mistake={wrong}
           onHint={() => hint(store, taken)}
           onSolve={() => solve(store, one, taken)}
         />
@@ -129,7 +133,9 @@ function Step({ one, taken, step }: { one: Listed; taken: Taken; step: LessonSte
       {(step.kind !== "predict" || state.answered) && told.shown.watch.length > 0 && (
         <Watch watch={told.shown.watch} />
       )}
-      {wrong && <p class="stale">There is a mistake on the bench: these are still the numbers before it.</p>}
+      {wrong && (
+        <p class="stale">Until the mistake on the bench is mended, the numbers are those before it.</p>
+      )}
       {trouble.value && <p class="stale">{trouble.value}</p>}
       <div class="choices lesson-way">
         {taken.step > 0 && (

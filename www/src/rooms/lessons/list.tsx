@@ -2,7 +2,7 @@ import { lessonsAt } from "../../lessons/at";
 import { lessonProgress } from "../../lessons/progress";
 import { LESSONS, type Listed, useLessons } from "../../lessons/read";
 import { Prose } from "../../lessons/said";
-import { begin, goTo, leave } from "../../lessons/work";
+import { begin, goTo, leave, openStep, resume } from "../../lessons/work";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import { WORDS, type Word } from "../../words";
@@ -63,6 +63,7 @@ function Entry({ one }: { one: Listed }) {
   const { about, text } = one;
   const mine = lessonProgress(about.id);
   const passed = mine?.steps.filter((step) => step.passed).length ?? 0;
+  const next = openStep(about);
   const state = mine?.finished_at ? "done" : mine ? `begun: ${passed} of ${about.steps.length} steps` : null;
   return (
     <li class="lessons-entry" data-done={mine?.finished_at ? "" : undefined}>
@@ -89,8 +90,27 @@ function Entry({ one }: { one: Listed }) {
         </p>
       )}
       <div class="choices">
-        <button type="button" class="primary" onClick={() => begin(store, text)}>
-          {mine?.finished_at ? "Take it again" : "Take this lesson"}
+        {next !== null && (
+          <button
+            type="button"
+            class="primary"
+            id={`go-on-${about.id}`}
+            onClick={() => resume(store, text, next)}
+          >
+            Go on at step {next + 1}, {about.steps[next]?.title}
+            <span class="visually-hidden">, of {about.title}</span>
+          </button>
+        )}
+        <button
+          type="button"
+          class={next === null ? "primary" : undefined}
+          onClick={() => begin(store, text)}
+        >
+          {mine?.finished_at
+            ? "Take it again"
+            : next === null
+              ? "Take this lesson"
+              : "Take it from the beginning"}
           <span class="visually-hidden"> {about.title}</span>
         </button>
         <button
