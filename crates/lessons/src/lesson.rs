@@ -7,7 +7,7 @@ use format::Problem;
 use format::lesson::{Answer, Change, Kind, LessonFile, LessonProblem, Places, ReadLesson, Step};
 
 use crate::bench::{Bench, Files};
-use crate::expr::{Expr, Fault, Names, Scene, Type, parse};
+use crate::expr::{Expr, Fault, Names, OPEN_BRACE, OPEN_QUOTE, Scene, Type, parse};
 use crate::glossary;
 use crate::path::Path;
 use crate::prose::{Line, Prose};
@@ -30,7 +30,8 @@ pub struct Lesson {
 /// A step with its texts and expressions read.
 pub(crate) struct Stage {
     pub(crate) text: Prose,
-    pub(crate) watch: Vec<Expr>,
+    /// With its name, where it has one of its own.
+    pub(crate) watch: Vec<(Option<String>, Expr)>,
     /// None: everything.
     pub(crate) free: Option<Vec<Path>>,
     pub(crate) task: Task,
@@ -40,7 +41,7 @@ pub(crate) enum Task {
     Look,
     Choose(Vec<Choosable>),
     Number { value: Expr, within: Expr, right: Line, low: Line, high: Line },
-    Draw { within: Expr, right: Line, wrong: Line },
+    Draw { within: Expr, right: Line, wrong: Line, no_turn: Option<Line> },
     Reach { check: Vec<(Expr, Option<Line>)>, wrong: Vec<(Expr, Line)>, hints: [Line; 3], done: Line },
 }
 
@@ -144,7 +145,11 @@ struct Reader<'a> {
 impl Reader<'_> {
     fn add(&mut self, place: &str, fault: Fault) {
         let Fault { at, found, accepted } = fault;
-        let message = format!("Here must be {accepted}, not {found}.");
+        let message = match found.as_str() {
+            OPEN_BRACE => "This { is never closed: a } is missing.".to_owned(),
+            OPEN_QUOTE => "This quotation mark is never closed: a second one is missing.".to_owned(),
+            _ => format!("Here must be {accepted}, not {found}."),
+        };
         self.problem(Problem { place: place.to_owned(), found, accepted, message }, at);
     }
 
@@ -248,7 +253,12 @@ impl Reader<'_> {
     fn stage(&mut self, step: &Step, place: &str) -> Stage {
         let text = self.prose(&step.text, &format!("{place}.text"));
         let watch = step.watch.iter().enumerate();
-        let watch = watch.filter_map(|(n, text)| self.number(text, &format!("{place}.watch[{n}]"))).collect();
+        let watch = watch.filter_map(|(n, watch)| {
+            let inner = format!("{place}.watch[{n}]");
+            let inner = if watch.name().is_some() { format!("{inner}.value") } else { inner };
+            Some((watch.name().map(str::to_owned), self.number(watch.value(), &inner)?))
+        });
+        let watch = watch.collect();
         let free = step.free.as_ref().map(|list| self.free(list, place));
         if step.rooms.as_ref().is_some_and(Vec::is_empty) {
             let accepted = "one room at least, or no key \"rooms\" for all".to_owned();
@@ -342,6 +352,7 @@ impl Reader<'_> {
                     within,
                     right: self.line(&path.right, format!("{inner}.right")),
                     wrong: self.line(&path.wrong, format!("{inner}.wrong")),
+                    no_turn: path.no_turn.as_ref().map(|line| self.line(line, format!("{inner}.no_turn"))),
                 }
             }
         };

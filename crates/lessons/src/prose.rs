@@ -9,7 +9,7 @@ use std::ops::Range;
 
 use pulldown_cmark::{Event, Options, Parser, Tag, TagEnd, TextMergeWithOffset};
 
-use crate::expr::{Expr, Fault, Names, Scene, Type, parse};
+use crate::expr::{Expr, Fault, Names, OPEN_BRACE, Scene, Type, parse};
 use crate::glossary;
 use crate::said::{Block, Said};
 use crate::typed::typed_number;
@@ -199,7 +199,7 @@ impl Reader<'_> {
             let open = text.len() - rest.len() + before.len();
             self.words(before, byte(text.len() - rest.len()));
             let Some((expression, after)) = inside.split_once('}') else {
-                self.fault(byte(open), "a brace that stays open", "{an expression} with both braces");
+                self.fault(byte(open), OPEN_BRACE, "{an expression} with both braces");
                 return;
             };
             self.value(expression, byte(open) + 1, same);

@@ -102,7 +102,7 @@ impl Proof<'_> {
         let stage = lesson.stages.get(n)?;
         let before = lesson.before(n, &start).ok()?;
         self.values(&format!("{place}.text"), stage.text.values(), before, &start);
-        for (k, watched) in stage.watch.iter().enumerate() {
+        for (k, (_, watched)) in stage.watch.iter().enumerate() {
             self.values(&format!("{place}.watch[{k}]"), [watched], before, &start);
             self.values(&format!("{place}.watch[{k}]"), [watched], before, before);
         }
@@ -166,7 +166,8 @@ impl Proof<'_> {
                 }
             }
             Task::Draw { .. } => {
-                if let Err(problem) = lesson.answer(n, start, &Guess::Path(vec![[20.0, 0.0], [17.5, 60.0]])) {
+                for drawn in [vec![[20.0, 0.0], [17.5, 60.0]], vec![[20.0, 0.0], [-30.0, 40.0], [17.5, 60.0]]] {
+                    let Err(problem) = lesson.answer(n, start, &Guess::Path(drawn)) else { continue };
                     self.problems.push(lesson.places.locate(in_change(&format!("{place}.path"), problem), 0));
                 }
             }

@@ -239,8 +239,8 @@ impl Lesson {
             Task::Reach { hints, .. } => (Vec::new(), hints.iter().map(|hint| hint.fill(&before)).collect()),
             Task::Look | Task::Number { .. } | Task::Draw { .. } => (Vec::new(), Vec::new()),
         };
-        let watch = stage.watch.iter().map(|expr| WatchedDoc {
-            what: describe(expr, &scene),
+        let watch = stage.watch.iter().map(|(name, expr)| WatchedDoc {
+            what: name.as_ref().map_or_else(|| describe(expr, &scene), |name| vec![text(name.clone())]),
             start: before.said(expr, None),
             now: scene.said(expr, None),
         });
@@ -332,13 +332,17 @@ impl Lesson {
                 let Type::Number(quantity) = wanted.of else { return Err(unknown("this is no number")) };
                 (outcome, say.fill(&scene), Truth::Number(value(is, quantity, None)))
             }
-            (Task::Draw { within, right, wrong }, Guess::Path(points)) => {
+            (Task::Draw { within, right, wrong, no_turn }, Guess::Path(points)) => {
                 let truth = true_path(&after)?;
                 locals = drawn(points, &truth)?;
                 let scene = self.scene(start, &after, &locals);
                 let room = scene.number(within).map_err(|why| unknown(&why))?;
                 let near = locals.get("miss_board").is_some_and(|miss| *miss <= room);
-                let (outcome, say) = if near { (Outcome::Right, right) } else { (Outcome::Wrong, wrong) };
+                let (outcome, say) = match no_turn {
+                    _ if near => (Outcome::Right, right),
+                    Some(no_turn) if !turns(points) => (Outcome::Wrong, no_turn),
+                    _ => (Outcome::Wrong, wrong),
+                };
                 (outcome, say.fill(&scene), Truth::Path(truth))
             }
             (Task::Choose(_), _) => return Err(refused("another", "the number of an option")),
@@ -405,6 +409,13 @@ fn true_path(bench: &Bench) -> Result<Vec<[f64; 2]>, Problem> {
     bench.rolled()?;
     let at = |ft: u32| path_board(bench, f64::from(ft)).ok().map(|board| [board, f64::from(ft)]);
     Ok((0..=feet).map_while(at).collect())
+}
+
+/// Whether a drawn path goes out and comes back: somewhere between its ends it
+/// is further out than at both.
+fn turns(points: &[[f64; 2]]) -> bool {
+    let [[first, _], between @ .., [last, _]] = points else { return false };
+    between.iter().any(|[board, _]| board < first && board < last)
 }
 
 /// What a drawn path is like beside the true one.

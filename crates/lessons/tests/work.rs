@@ -238,6 +238,58 @@ fn what_holds_by_itself_was_not_done() {
 }
 
 #[test]
+fn what_is_left_open_is_said_in_words() {
+    let said = |old: &str, new: &str| {
+        let text = text(PUCK);
+        assert_eq!(text.matches(old).count(), 1, "{old:?} is not once in the text");
+        let problems = read(&text.replacen(old, new, 1)).map(|_| ()).expect_err("a mistake");
+        problems[0].problem.message.clone()
+    };
+    let weight = "only {piece_weight_lb[\"puck\"]}";
+    assert_eq!(said(weight, "only {piece_weight_lb[\"puck\"]"), "This { is never closed: a } is missing.");
+    assert_eq!(
+        said(weight, "only {piece_weight_lb[\"puck]}"),
+        "This quotation mark is never closed: a second one is missing."
+    );
+    let end = "A quotation mark is missing at the end of this line.";
+    assert_eq!(said("title = \"The puck\"", "title = \"The puck"), end);
+    assert_eq!(said("want = \"differential_in >= goal_in\"", "want = \"differential_in >= goal_in"), end);
+    assert_eq!(said("words = [\"puck\", ", "words = [\"puck, "), "A quotation mark is missing on this line.");
+    assert_eq!(
+        said("want = \"differential_in >= goal_in\"", "want = \"differential_in >= gaol_in\""),
+        "Here must be a name from the list of names, perhaps goal_in, not \"gaol_in\"."
+    );
+}
+
+#[test]
+fn a_path_that_never_turns_is_told_so() {
+    let lesson = lesson("skid-hook-roll");
+    let start = lesson.opens(1, None).expect("a bench");
+    let said =
+        |points: &[[f64; 2]]| plain(&lesson.answer(1, &start, &Guess::Path(points.to_vec())).expect("an answer").say);
+    for points in [[[24.0, 0.0], [24.0, 60.0]], [[24.0, 0.0], [10.0, 60.0]], [[10.0, 0.0], [24.0, 60.0]]] {
+        assert!(said(&points).contains("Your path never turns"), "{}", said(&points));
+    }
+    let turned = said(&[[24.0, 0.0], [2.0, 30.0], [24.0, 60.0]]);
+    assert!(turned.contains("You put the turn at 30.0 ft."), "{turned}");
+    assert!(turned.contains("boards off after"), "{turned}");
+}
+
+#[test]
+fn a_watched_number_is_called_by_its_own_name() {
+    let lesson = lesson("what-scrap-costs");
+    let start = lesson.opens(2, None).expect("a bench");
+    let shown = lesson.shown(2, &start, &start).expect("what is shown");
+    assert_eq!(plain(&shown.watch[1].what), "what one good ball costs");
+    wrong(
+        "watch = [\"differential_in\", \"rg_in\",",
+        "watch = [{ nme = \"a\" }, \"rg_in\",",
+        "steps[2].watch[0].nme",
+        "the unknown key \"nme\"",
+    );
+}
+
+#[test]
 fn the_column_is_that_of_the_character() {
     let text = text(PUCK).replacen("want = \"differential_in >= goal_in\"", "want = \"differential_in >= goal_im\"", 1);
     let problems = read(&text).map(|_| ()).expect_err("a name that is not known");

@@ -182,6 +182,22 @@ fn inner<'a>(events: &mut impl Iterator<Item = (Event<'a>, Range<usize>)>, whole
     found.unwrap_or(whole.end..whole.end)
 }
 
+/// What to say of a line of TOML where a quotation mark has no other.
+fn missing_quote(text: &str, at: usize) -> Option<&'static str> {
+    let (before, after) = (text.get(..at)?, text.get(at..)?);
+    let line = text.get(before.rfind('\n').map_or(0, |end| end + 1)..)?.lines().next()?;
+    let marks = line.matches('"').count() - line.matches("\\\"").count();
+    if marks.is_multiple_of(2) || line.contains("\"\"\"") || line.contains('\'') {
+        return None;
+    }
+    let at_end = after.is_empty() || after.starts_with(['\n', '\r']);
+    Some(if at_end {
+        "A quotation mark is missing at the end of this line."
+    } else {
+        "A quotation mark is missing on this line."
+    })
+}
+
 impl Places {
     fn at(&self, start: usize, problem: Problem) -> LessonProblem {
         let mut places = self.clone();
@@ -195,9 +211,11 @@ impl Places {
         let part = text.get(range).unwrap_or_default();
         let table = DeTable::parse(part).map_err(|error| {
             let at = base + error.span().map_or(0, |span| span.start);
-            let problem =
-                Problem::new(place, error.message(), "TOML").saying(format!("This is not TOML: {}.", error.message()));
-            self.at(at, problem)
+            let said = match missing_quote(text, at) {
+                Some(said) => said.to_owned(),
+                None => format!("This is not TOML: {}.", error.message()),
+            };
+            self.at(at, Problem::new(place, error.message(), "TOML").saying(said))
         })?;
         self.entries(table.get_ref(), base, place)
     }

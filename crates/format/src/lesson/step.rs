@@ -26,9 +26,9 @@ pub struct Step {
     /// others lie below; all where it is left out, none where it is empty.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub free: Option<Vec<String>>,
-    /// Values to set beside what they were at `start`, as expressions.
+    /// Values to set beside what they were at `start`.
     #[serde(skip_serializing_if = "Vec::is_empty", default)]
-    pub watch: Vec<String>,
+    pub watch: Vec<Watch>,
     /// What the bench holds as the step opens, as it differs from the lesson's
     /// start; what the step before left there where it is left out.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -36,6 +36,26 @@ pub struct Step {
     /// What kind of step, and what belongs to it.
     #[serde(flatten)]
     pub kind: Kind,
+}
+
+/// A value to watch.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+#[serde(untagged)]
+pub enum Watch {
+    /// An expression; it is called by what it is made of.
+    Plain(String),
+    /// An expression with a name of its own.
+    Named(NamedValue),
+}
+
+/// A value and what it is called.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub struct NamedValue {
+    /// What it is called, as a row of a table.
+    pub name: String,
+    /// An expression.
+    pub value: String,
 }
 
 /// What kind of step it is.
@@ -132,6 +152,10 @@ pub struct PathAnswer {
     pub right: String,
     /// What to tell the others.
     pub wrong: String,
+    /// What to tell those of the others whose path never comes back from
+    /// outside: its furthest place out is one of its ends.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub no_turn: Option<String>,
 }
 
 /// A state to reach.
@@ -220,7 +244,11 @@ impl Step {
             text: step.get("text")?.text()?,
             rooms: rooms.transpose()?,
             free: step.find("free").map(|list| texts(&list)).transpose()?,
-            watch: step.find("watch").map(|list| texts(&list)).transpose()?.unwrap_or_default(),
+            watch: step
+                .find("watch")
+                .map(|list| list.items()?.map(|item| Watch::read(&item)).collect())
+                .transpose()?
+                .unwrap_or_default(),
             start: step.find("start").map(|start| Change::read(&start)).transpose()?,
             kind,
         })
@@ -235,6 +263,32 @@ const fn with(own: [&'static str; 6]) -> [&'static str; 14] {
         n += 1;
     }
     keys
+}
+
+impl Watch {
+    /// The expression.
+    pub fn value(&self) -> &str {
+        match self {
+            Self::Plain(value) => value,
+            Self::Named(named) => &named.value,
+        }
+    }
+
+    /// What it is called, where it has a name of its own.
+    pub fn name(&self) -> Option<&str> {
+        match self {
+            Self::Plain(_) => None,
+            Self::Named(named) => Some(&named.name),
+        }
+    }
+
+    fn read(node: &Node<'_>) -> Result<Self, Problem> {
+        if node.is_text() {
+            return Ok(Self::Plain(node.text()?));
+        }
+        let named = node.object(&["name", "value"])?;
+        Ok(Self::Named(NamedValue { name: named.get("name")?.text()?, value: named.get("value")?.text()? }))
+    }
 }
 
 impl Room {
@@ -291,9 +345,14 @@ impl NumberAnswer {
 
 impl PathAnswer {
     fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let path = node.object(&["within", "right", "wrong"])?;
+        let path = node.object(&["within", "right", "wrong", "no_turn"])?;
         let text = |key| path.get(key)?.text();
-        Ok(Self { within: text("within")?, right: text("right")?, wrong: text("wrong")? })
+        Ok(Self {
+            within: text("within")?,
+            right: text("right")?,
+            wrong: text("wrong")?,
+            no_turn: optional_text(&path, "no_turn")?,
+        })
     }
 }
 

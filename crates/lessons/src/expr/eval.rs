@@ -192,7 +192,10 @@ fn compared(op: Op, left: &Expr, right: &Expr, scene: &Scene<'_>) -> Vec<Said> {
         said.extend(describe(right, scene));
         said.push(text(", "));
     }
-    said.extend([value(wanted, quantity, scene.typed(right).or(Some(decimals))), text(".")]);
+    said.extend([
+        value(wanted, quantity, Some(scene.typed(right).map_or(decimals, |typed| typed.max(decimals)))),
+        text("."),
+    ]);
     said
 }
 
@@ -218,7 +221,10 @@ fn near(op: Op, left: &Expr, right: &Expr, scene: &Scene<'_>) -> Option<Vec<Said
         said.extend(describe(b, scene));
         said.push(text(", "));
     }
-    said.extend([value(wanted, quantity, scene.typed(b).or(Some(decimals))), text(".")]);
+    said.extend([
+        value(wanted, quantity, Some(scene.typed(b).map_or(decimals, |typed| typed.max(decimals)))),
+        text("."),
+    ]);
     Some(said)
 }
 
@@ -274,12 +280,16 @@ pub(crate) fn describe(expr: &Expr, scene: &Scene<'_>) -> Vec<Said> {
             said.extend(inputs.iter().flat_map(|input| describe(input, scene)));
             said
         }
-        ExprKind::Call(Function::Power, _) => vec![text("this number")],
         ExprKind::Call(function, inputs) => {
-            let mut said = vec![text(if *function == Function::Min { "the least of " } else { "the most of " })];
+            let (opening, closing) = match function {
+                Function::Min => ("the least of ", " and "),
+                Function::Power => ("", " to the power of "),
+                _ => ("the most of ", " and "),
+            };
+            let mut said = vec![text(opening)];
             for (n, input) in inputs.iter().enumerate() {
                 if n > 0 {
-                    said.push(text(if n + 1 == inputs.len() { " and " } else { ", " }));
+                    said.push(text(if n + 1 == inputs.len() { closing } else { ", " }));
                 }
                 said.extend(describe(input, scene));
             }

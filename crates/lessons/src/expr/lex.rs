@@ -6,7 +6,7 @@ use winnow::combinator::{alt, delimited, opt, preceded, repeat, terminated};
 use winnow::prelude::*;
 use winnow::token::{one_of, take_while};
 
-use super::{Fault, MAX_CHARS, Token, TokenKind};
+use super::{Fault, MAX_CHARS, OPEN_QUOTE, Token, TokenKind};
 use crate::quantity::Quantity;
 
 type Input<'a> = LocatingSlice<&'a str>;
@@ -23,6 +23,11 @@ pub(super) fn tokens(text: &str) -> Result<Vec<Token>, Fault> {
     all.parse(LocatingSlice::new(text)).map_err(|error| {
         let at = error.offset();
         let rest = text.get(at..).unwrap_or_default();
+        if rest.starts_with('"') {
+            let at = text.get(..at).unwrap_or_default().chars().count();
+            let accepted = "a name between two quotation marks".to_owned();
+            return Fault { at, found: OPEN_QUOTE.to_owned(), accepted };
+        }
         let found = rest.chars().next().map_or_else(|| "the end".to_owned(), |c| format!("{c:?}"));
         let accepted = "a number with its unit, a name, one of + - * / ( ) < <= > >= = != [ ] . ,".to_owned();
         Fault { at: text.get(..at).unwrap_or_default().chars().count(), found, accepted }

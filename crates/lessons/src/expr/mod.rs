@@ -116,6 +116,11 @@ pub(crate) struct Fault {
     pub(crate) accepted: String,
 }
 
+/// What is found where a brace has no other.
+pub(crate) const OPEN_BRACE: &str = "a { that is never closed";
+/// What is found where a quotation mark has no other.
+pub(crate) const OPEN_QUOTE: &str = "a quotation mark that is never closed";
+
 /// A word of an expression and where it stands, in bytes.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Token {

@@ -314,9 +314,14 @@ impl Parser<'_> {
     fn known(&self, word: &str) -> String {
         let all = crate::figure::FIGURES.iter().map(|figure| figure.name);
         let all = all.chain(self.names.given.keys().map(String::as_str)).chain(self.names.locals.keys().copied());
-        let like = all.min_by_key(|name| distance(word, name)).filter(|name| distance(word, name) <= 4);
-        let like = like.map(|name| format!(", perhaps {name}")).unwrap_or_default();
-        format!("a name that is known{like} (`pithball lessons names` lists them)")
+        let mut near: Vec<(usize, &str)> =
+            all.map(|name| (distance(word, name), name)).filter(|(far, _)| *far <= 4).collect();
+        near.sort_unstable();
+        let nearest = near.first().map_or(0, |(far, _)| *far);
+        let near: Vec<&str> =
+            near.iter().filter(|(far, _)| *far <= nearest + 1).take(3).map(|(_, name)| *name).collect();
+        let near = if near.is_empty() { String::new() } else { format!(", perhaps {}", near.join(" or ")) };
+        format!("a name from the list of names{near}")
     }
 
     fn index(&mut self, figure: &Figure) -> Result<At, Fault> {

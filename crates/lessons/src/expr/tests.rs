@@ -129,23 +129,23 @@ fn what_is_missing_is_said_in_words() {
         let expr = parse(text, &names()).expect("an expression");
         with_scene(|scene| unmet(&expr, scene).iter().map(|said| plain(said)).collect::<Vec<_>>())
     };
-    assert_eq!(said("rg_in <= 2.50 in"), ["The RG is 2.535 in; it must be at most 2.50 in."]);
-    assert_eq!(said("2.50 in >= rg_in"), ["The RG is 2.535 in; it must be at most 2.50 in."]);
-    assert_eq!(said("rg_in <= goal"), ["The RG is 2.535 in; it must be at most 2.50 in."]);
+    assert_eq!(said("rg_in <= 2.50 in"), ["The RG is 2.535 in; it must be at most 2.500 in."]);
+    assert_eq!(said("2.50 in >= rg_in"), ["The RG is 2.535 in; it must be at most 2.500 in."]);
+    assert_eq!(said("rg_in <= goal"), ["The RG is 2.535 in; it must be at most 2.500 in."]);
     assert_eq!(
         said("rg_in < start.rg_in and weight_lb > 16 lb"),
         [
             "The RG is 2.535 in; it must be less than the RG at the start, 2.535 in.",
-            "The weight of the ball is 15.04 lb; it must be more than 16 lb.",
+            "The weight of the ball is 15.04 lb; it must be more than 16.00 lb.",
         ]
     );
     assert_eq!(
         said("abs(board_at_pins - 20 boards) <= 1 board"),
-        ["The board at the pins is 17.5; it must be within 1 board of 20."]
+        ["The board at the pins is 17.5; it must be within 1 board of 20.0."]
     );
     assert_eq!(
         said("ball.pieces[\"puck\"].density_g_cc > 3.5 g/cc"),
-        ["The density of the puck is 3.00 g/cc; it must be more than 3.5 g/cc."]
+        ["The density of the puck is 3.00 g/cc; it must be more than 3.50 g/cc."]
     );
     assert_eq!(said("oil_length_ft > 3 ft"), ["The lane's friction is given in zones, without oil."]);
     assert_eq!(said("rg_in < 3 in"), Vec::<String>::new());
