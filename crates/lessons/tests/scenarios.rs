@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use pithball_lessons::{Files, Lesson, grade};
+use pithball_lessons::{AsksDoc, Files, Guess, Lesson, Said, grade};
 
 struct Scenarios(PathBuf);
 
@@ -44,6 +44,25 @@ fn every_lesson_is_sound_and_reads_at_an_age_of_about_13() {
     assert!(lessons.len() >= 14 && courses.len() == 3, "{} lessons in {courses:?}", lessons.len());
     let places: BTreeSet<_> = lessons.iter().map(|lesson| (&lesson.file().course, lesson.file().order)).collect();
     assert_eq!(places.len(), lessons.len(), "two lessons at one place of a course");
+}
+
+/// Whoever chooses wrongly is told a number of what was on the bench.
+#[test]
+fn every_answer_has_a_number_of_its_own() {
+    for lesson in lessons() {
+        let mut left = None;
+        for (n, step) in lesson.about().steps.iter().enumerate() {
+            let start = lesson.opens(n, left.take()).expect("a bench");
+            if let Some(AsksDoc::Option { options }) = step.asks {
+                for option in 0..options {
+                    let say = lesson.answer(n, &start, &Guess::Option(option)).expect("an answer").say;
+                    let number = say.iter().any(|said| matches!(said, Said::Value { .. }));
+                    assert!(number, "{}: {}: option {option}", lesson.file().title, step.title);
+                }
+            }
+            left = Some(lesson.ends(n, &start).expect("a bench"));
+        }
+    }
 }
 
 /// Against the formula worked out by hand.
