@@ -7,8 +7,8 @@ use std::rc::Rc;
 
 use format::ProgressFile;
 use format::lesson::LessonProblem;
-use lessons::{Bench, ClassDoc, Guess};
-use serde_json::Value;
+use lessons::{Bench, ClassDoc, FIGURES, Guess, Index};
+use serde_json::{Value, json};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -129,6 +129,24 @@ pub fn lesson_problems(text: &str, files: &JsValue) -> Result<JsValue, JsValue> 
     let read = lessons::Lesson::read(text, Box::new(table(files)?));
     let problems: Vec<LessonProblem> = read.map_or_else(|problems| problems, |lesson| lesson.unsound());
     to_page(&problems)
+}
+
+/// The names that a lesson's expressions know, as a list of `{ name, unit, words }`.
+///
+/// # Errors
+/// None in practice: only where the page cannot take an object.
+#[wasm_bindgen]
+pub fn lesson_names() -> Result<JsValue, JsValue> {
+    let names = FIGURES.iter().map(|figure| {
+        let index = match figure.index {
+            None => "",
+            Some(Index::Piece) => "[\"piece\"]",
+            Some(Index::Distance) => "[40 ft]",
+        };
+        let name = format!("{}{index}", figure.name);
+        json!({ "name": name, "unit": figure.quantity.unit(), "words": figure.words })
+    });
+    to_page(&names.collect::<Vec<_>>())
 }
 
 /// Checks a progress file, given as text or object, and returns it as an object.

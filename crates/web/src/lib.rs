@@ -17,7 +17,7 @@ mod wire;
 
 pub use ball::Ball;
 pub use compare::{Throws, same_effort_revs_rpm, why};
-pub use lesson::{Lesson, class_table, lesson_problems, read_progress};
+pub use lesson::{Lesson, class_table, lesson_names, lesson_problems, read_progress};
 pub use maker::{Seek, read_target};
 pub use oil::{friction_curve, oil_map, read_oil};
 pub use scatter::{Scatter, read_tolerances};

@@ -4,6 +4,7 @@
 import type { Doc } from "../store";
 import type { AnsweredStep, Guess, LessonStep, Said, ShownStep } from "../types";
 import type { Listed } from "./read";
+import { same } from "./taken";
 
 export interface ToldStep {
   at: number;
@@ -15,6 +16,10 @@ export interface ToldStep {
   shown: ShownStep;
   /** With the bench as it ends. */
   after: ShownStep;
+  /** Whether it follows from a task or a question before: the learner is to find it. */
+  found: boolean;
+  /** The same as it would be with the lesson's first bench: what differs was found. */
+  bare: ShownStep;
   /** What came of an answer: the right one where there is a choice. */
   truth: AnsweredStep | null;
   /** What is said once it is done. */
@@ -23,10 +28,18 @@ export interface ToldStep {
 
 export function told({ lesson, about }: Listed): ToldStep[] {
   let left: Doc | null = null;
+  let found = false;
+  const first: Doc = lesson.opens(0, null);
+  const mark: Doc = { ...first, ball: { ...first.ball, name: "another bench" } };
   return about.steps.map((step, at) => {
     const start: Doc = lesson.opens(at, left);
     const end: Doc = lesson.ends(at, start);
     left = end;
+    // A step with a bench of its own follows from nothing.
+    if (!same(lesson.opens(at, mark), mark)) found = false;
+    const follows = found;
+    if (step.kind === "predict" || step.kind === "do") found = true;
+    const shown = lesson.shown(at, start, start);
     const guess = anyGuess(step, start);
     let truth = guess && lesson.answer(at, start, guess);
     if (truth && "option" in truth.truth && truth.truth.option !== null) {
@@ -37,7 +50,9 @@ export function told({ lesson, about }: Listed): ToldStep[] {
       step,
       start,
       end,
-      shown: lesson.shown(at, start, start),
+      shown,
+      found: follows,
+      bare: follows ? lesson.shown(at, first, first) : shown,
       after: lesson.shown(at, start, end),
       truth,
       done: lesson.check(at, start, end).done,

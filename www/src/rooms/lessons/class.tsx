@@ -1,5 +1,6 @@
 import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
+import { useLessons } from "../../lessons/read";
 import { OpenFile } from "../../parts/open-file";
 import { Wide } from "../../parts/wide";
 import { isProblem, useStore } from "../../store";
@@ -87,13 +88,24 @@ export function Classroom() {
           </>
         )}
       </div>
-      {table && <Table table={table} />}
+      {table && <Table table={table} handed={handed.value} />}
     </section>
   );
 }
 
-function Table({ table }: { table: ClassTable }) {
+function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
   const { lessons, learners, questions } = table;
+  const { lessons: known } = useLessons();
+  /** The steps that a learner has not passed, as far as the page or the file knows them. */
+  const missing = (name: string, id: string): string => {
+    const mine = handed.find((one) => one.name === name)?.file.lessons.find((lesson) => lesson.id === id);
+    const steps = known.find(({ about }) => about.id === id)?.about.steps ?? mine?.steps ?? [];
+    const passed = (step: string) => mine?.steps.some((one) => one.id === step && one.passed);
+    return steps
+      .filter((step) => !passed(step.id))
+      .map(({ title }) => title)
+      .join("; ");
+  };
   return (
     <>
       <h4>Who did what</h4>
@@ -131,6 +143,12 @@ function Table({ table }: { table: ClassTable }) {
                           {one.predicted > 0 && `${one.right} of ${one.predicted} predicted right`}
                           {one.hints > 0 && `${one.predicted > 0 ? ", " : ""}${one.hints} hints`}
                         </span>
+                        {!one.finished && (
+                          <span class="class-sum">
+                            open:{" "}
+                            {missing(file, table.lessons[at]?.id ?? "") || "a step not named in the file"}
+                          </span>
+                        )}
                       </>
                     )}
                   </td>

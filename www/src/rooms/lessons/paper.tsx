@@ -6,6 +6,7 @@ import { type Listed, listedOf } from "../../lessons/read";
 import { Line, Prose, plain } from "../../lessons/said";
 import { type ToldStep, told } from "../../lessons/told";
 import { useStore } from "../../store";
+import type { ProseBlock, Said } from "../../types";
 import { measure } from "../../units";
 import { WORDS, type Word } from "../../words";
 import { type Paper, usePaper, useTitle, usualPaper } from "../sheet/paper";
@@ -100,7 +101,7 @@ function Worksheet({ one: { about }, steps }: { one: Listed; steps: ToldStep[] }
           <h4>
             {one.at + 1}. {one.step.title}
           </h4>
-          <Prose blocks={one.shown.text} still />
+          <Prose blocks={blanked(one.shown.text, one.bare.text)} still />
           <Drawn one={one} before={steps[one.at - 1] ?? null} />
           <Asked one={one} />
         </section>
@@ -109,8 +110,34 @@ function Worksheet({ one: { about }, steps }: { one: Listed; steps: ToldStep[] }
   );
 }
 
+const BLANK: Said = { kind: "text", text: "\u2009________\u2009" };
+
+/** The same with a blank for each number that was found. */
+function blankedLine(said: Said[], bare: Said[]): Said[] {
+  return said.map((part, at) => {
+    const other = bare[at];
+    if (part.kind === "value") {
+      return other?.kind === "value" && other.value === part.value ? part : BLANK;
+    }
+    if (!("said" in part)) return part;
+    return { ...part, said: blankedLine(part.said, other && "said" in other ? other.said : []) };
+  });
+}
+
+function blanked(blocks: ProseBlock[], bare: ProseBlock[]): ProseBlock[] {
+  return blocks.map((block, at) => {
+    const other = bare[at];
+    if (block.kind === "paragraph") {
+      return { ...block, said: blankedLine(block.said, other?.kind === "paragraph" ? other.said : []) };
+    }
+    const items = other?.kind === "list" ? other.items : [];
+    return { ...block, items: block.items.map((item, n) => blankedLine(item, items[n] ?? [])) };
+  });
+}
+
 /** Pictures of what stands there, where they are new and give no answer away. */
 function Drawn({ one, before }: { one: ToldStep; before: ToldStep | null }) {
+  if (one.found) return null;
   const shows = one.step.rooms ?? [];
   const newBall = JSON.stringify(one.start.ball) !== JSON.stringify(before?.start.ball);
   return (
@@ -133,7 +160,7 @@ function Asked({ one }: { one: ToldStep }) {
     return (
       <ul class="paper-options">
         {shown.options.map((option, at) => (
-          <li key={at}>{plain(option, units)}</li>
+          <li key={at}>{plain(blankedLine(option, one.bare.options[at] ?? []), units)}</li>
         ))}
       </ul>
     );
@@ -153,6 +180,9 @@ function Asked({ one }: { one: ToldStep }) {
       </>
     );
   }
+  // What a step before leads to is to be found; where nothing is to be done nothing new comes out.
+  const first = !one.found;
+  const task = step.kind === "do";
   if (step.kind === "explain" || (step.kind !== "do" && shown.watch.length === 0)) return null;
   return (
     <>
@@ -161,8 +191,9 @@ function Asked({ one }: { one: ToldStep }) {
           <thead>
             <tr>
               <td />
-              <th scope="col">at first</th>
-              <th scope="col">what you found</th>
+              {first && <th scope="col">at first</th>}
+              {task && <th scope="col">what you found</th>}
+              {!first && !task && <th scope="col">to fill in</th>}
             </tr>
           </thead>
           <tbody>
@@ -171,10 +202,12 @@ function Asked({ one }: { one: ToldStep }) {
                 <th scope="row">
                   <Line said={what} still />
                 </th>
-                <td>
-                  <Line said={[start]} still />
-                </td>
-                <td />
+                {first && (
+                  <td>
+                    <Line said={[start]} still />
+                  </td>
+                )}
+                {(task || !first) && <td />}
               </tr>
             ))}
           </tbody>
@@ -201,12 +234,13 @@ function Key({ one: { about }, steps }: { one: Listed; steps: ToldStep[] }) {
         <Prose blocks={about.teacher} still />
       </section>
       {steps
-        .filter(({ step }) => step.kind === "predict" || step.kind === "do")
+        .filter((one) => one.step.kind === "predict" || one.step.kind === "do" || one.found)
         .map((one) => (
           <section key={one.at} class="paper-step">
             <h4>
               {one.at + 1}. {one.step.title}
             </h4>
+            {one.found && <Prose blocks={one.shown.text} still />}
             <Answered one={one} />
           </section>
         ))}
@@ -216,7 +250,7 @@ function Key({ one: { about }, steps }: { one: Listed; steps: ToldStep[] }) {
 
 function Answered({ one }: { one: ToldStep }) {
   const { units } = useStore().view.value;
-  const { step, truth, shown, after, done } = one;
+  const { step, truth, shown, done } = one;
   if (truth) {
     return (
       <>
@@ -245,7 +279,7 @@ function Answered({ one }: { one: ToldStep }) {
       </>
     );
   }
-  if (step.kind !== "do") return null;
+  if (step.kind !== "do") return <Numbers one={one} />;
   return (
     <>
       {done && (
@@ -257,25 +291,7 @@ function Answered({ one }: { one: ToldStep }) {
       <div class="paper-drawings">
         <CutOf id={`key-cut-${one.at}`} doc={one.end} width_px={300} height_px={210} />
       </div>
-      {after.watch.length > 0 && (
-        <table class="paper-watch">
-          <tbody>
-            {after.watch.map(({ what, start, now }, at) => (
-              <tr key={at}>
-                <th scope="row">
-                  <Line said={what} still />
-                </th>
-                <td>
-                  <Line said={[start]} still />
-                </td>
-                <td>
-                  <Line said={[now]} still />
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      )}
+      <Numbers one={one} />
       <ol class="hints">
         {shown.hints.map((said, at) => (
           <li key={at}>
@@ -284,5 +300,36 @@ function Answered({ one }: { one: ToldStep }) {
         ))}
       </ol>
     </>
+  );
+}
+
+/** The numbers to watch, as they were and as they are. */
+function Numbers({ one: { after } }: { one: ToldStep }) {
+  if (after.watch.length === 0) return null;
+  return (
+    <table class="paper-watch">
+      <thead>
+        <tr>
+          <td />
+          <th scope="col">at first</th>
+          <th scope="col">now</th>
+        </tr>
+      </thead>
+      <tbody>
+        {after.watch.map(({ what, start, now }, at) => (
+          <tr key={at}>
+            <th scope="row">
+              <Line said={what} still />
+            </th>
+            <td>
+              <Line said={[start]} still />
+            </td>
+            <td>
+              <Line said={[now]} still />
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }

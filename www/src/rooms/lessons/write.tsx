@@ -168,12 +168,16 @@ export function Write() {
                   <button type="button" class="write-line" onClick={() => goTo(problem)}>
                     Line {problem.line}
                   </button>{" "}
-                  {problem.message}
+                  {problem.message.replace(
+                    "(`pithball lessons names` lists them)",
+                    "(the list below has them)",
+                  )}
                 </li>
               ))}
             </ol>
           )}
           {current && <Reads store={store} text={text} />}
+          <Names />
         </div>
       </div>
     </section>
@@ -238,6 +242,40 @@ function Reads({ store, text }: { store: Store; text: string }) {
           )}
         </section>
       ))}
+    </details>
+  );
+}
+
+/** What expressions may speak of. */
+function Names() {
+  const store = useStore();
+  const [open, setOpen] = useState(false);
+  return (
+    <details class="write-names" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>Names that can be used</summary>
+      {open && (
+        <>
+          <p>
+            Any number of the ball or shot can be used by its place too, such as{" "}
+            <code>ball.pieces[0].density_g_cc</code> or <code>shot.release.revs_rpm</code>. With{" "}
+            <code>start.</code> before it a name speaks of the bench as the step opened, with the name of a
+            state before it of that state.
+          </p>
+          <dl>
+            {store.wasm.lesson_names().map(({ name, unit, words }) => (
+              <div key={name}>
+                <dt>
+                  <code>{name}</code>
+                </dt>
+                <dd>
+                  {words}
+                  {unit && ` (${unit})`}
+                </dd>
+              </div>
+            ))}
+          </dl>
+        </>
+      )}
     </details>
   );
 }
