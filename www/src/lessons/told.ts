@@ -34,9 +34,10 @@ export function told({ lesson, about }: Listed): ToldStep[] {
   return about.steps.map((step, at) => {
     const start: Doc = lesson.opens(at, left);
     const end: Doc = lesson.ends(at, start);
+    // A step with a bench of its own follows from nothing, unless it is the one that was left there.
+    const own = !same(lesson.opens(at, mark), mark);
+    if (own && !(left && same(start, left))) found = false;
     left = end;
-    // A step with a bench of its own follows from nothing.
-    if (!same(lesson.opens(at, mark), mark)) found = false;
     const follows = found;
     if (step.kind === "predict" || step.kind === "do") found = true;
     const shown = lesson.shown(at, start, start);
