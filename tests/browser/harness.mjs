@@ -137,12 +137,16 @@ export async function accessibilityFaults(page) {
   // As a Playwright script, not a script tag: the page's policy forbids those.
   const axe = npm.resolve("axe-core/axe.min.js");
   await page.evaluate(readFileSync(axe, "utf8"));
-  const found = await page.evaluate(() =>
-    globalThis.axe.run({
+  return page.evaluate(async () => {
+    const { violations } = await globalThis.axe.run({
+      elementRef: true,
       runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
-    }),
-  );
-  return found.violations.flatMap(({ id, help, nodes }) =>
-    nodes.map((node) => `${id}: ${help} (${node.target.join(" ")}) ${node.failureSummary}`),
-  );
+    });
+    // What was drawn anew while axe looked is not on the page any more.
+    return violations.flatMap(({ id, help, nodes }) =>
+      nodes
+        .filter(({ element }) => !element || element.isConnected)
+        .map(({ target, failureSummary }) => `${id}: ${help} (${target.join(" ")}) ${failureSummary}`),
+    );
+  });
 }
