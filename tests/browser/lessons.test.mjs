@@ -526,7 +526,7 @@ test("a lesson is written in the page: a mistake is shown at its line, the text 
   assert.ok(await page.getByRole("button", { name: "Try it" }).isDisabled());
   assert.deepEqual(await accessibilityFaults(page), []);
   await shoot(page, "lessons-write");
-  await page.getByText("(the list below has them)").first().waitFor();
+  await page.getByText("a name from the list of names").first().waitFor();
   await page.getByText("Names that can be used").click();
   await page.getByText("the RG (in)").waitFor();
   await page.getByRole("button", { name: `Line ${line}`, exact: true }).click();

@@ -168,10 +168,7 @@ export function Write() {
                   <button type="button" class="write-line" onClick={() => goTo(problem)}>
                     Line {problem.line}
                   </button>{" "}
-                  {problem.message.replace(
-                    "(`pithball lessons names` lists them)",
-                    "(the list below has them)",
-                  )}
+                  {problem.message}
                 </li>
               ))}
             </ol>
