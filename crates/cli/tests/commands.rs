@@ -1011,7 +1011,10 @@ fn lessons_are_proved_sound_or_named_by_line() {
     assert_eq!(sound["lessons"][0]["id"], "the-puck");
     assert!(said(&["lessons", "check", &inside]).contains("The puck"));
     folder.write("lessons/the-puck.lesson.md", replaced(&text, ">= goal_in", ">= 9 in"));
-    refused(&["lessons", "check", &inside], &["the-puck.lesson.md:", "steps[2].solution", "it must be at least 9 in"]);
+    refused(
+        &["lessons", "check", &inside],
+        &["the-puck.lesson.md:", "steps[2].solution", "it must be at least 9.000 in"],
+    );
     folder.write("lessons/the-puck.lesson.md", &text);
     folder.write("lessons/again.lesson.md", &text);
     refused(&["lessons", "check", &inside], &["The id \"the-puck\" is that of"]);

@@ -14,6 +14,11 @@ import { WORDS, type Word } from "../../words";
 import { APART, apartSays, type Draws, NUMBERS, pictureOf } from "./pictures";
 
 const ALL = (Object.keys(WORDS) as Word[]).sort((a, b) => a.localeCompare(b, "en", { sensitivity: "base" }));
+/** Words of counting have no picture: the Scale shows them where balls are poured. */
+const LISTS = [
+  { title: "Words of the trade", words: ALL.filter((word) => pictureOf(word) !== null) },
+  { title: "Words of counting", words: ALL.filter((word) => pictureOf(word) === null) },
+];
 const AT_ONCE = 3;
 
 /** The trade's words, each with its meaning and a picture computed here. */
@@ -34,27 +39,31 @@ export function Words({ word }: { word: Word | null }) {
   const order = word ? [word, ...ALL.filter((other) => other !== word)] : ALL;
   const due = new Set(order.slice(0, drawn));
   return (
-    <section aria-labelledby="lessons-words">
-      <h3 id="lessons-words">Words of the trade</h3>
+    <section aria-label="Words">
       <p>
         Each picture is worked out by this page, from a ball and a shot of Harbour Street Lanes. Wherever a
         word has a dotted line under it, it opens its meaning, and from there you come here.
       </p>
-      <ul class="words-list">
-        {ALL.map((one) => (
-          <li
-            key={one}
-            id={`word-${ALL.indexOf(one)}`}
-            class="words-entry"
-            tabIndex={one === word ? -1 : undefined}
-            ref={one === word ? front : undefined}
-          >
-            <h4>{one}</h4>
-            <p>{WORDS[one]}</p>
-            {due.has(one) && <Drawn word={one} />}
-          </li>
-        ))}
-      </ul>
+      {LISTS.map(({ title, words }) => (
+        <section key={title} aria-label={title}>
+          <h3>{title}</h3>
+          <ul class="words-list">
+            {words.map((one) => (
+              <li
+                key={one}
+                id={`word-${ALL.indexOf(one)}`}
+                class="words-entry"
+                tabIndex={one === word ? -1 : undefined}
+                ref={one === word ? front : undefined}
+              >
+                <h4>{one}</h4>
+                <p>{WORDS[one]}</p>
+                {due.has(one) && <Drawn word={one} />}
+              </li>
+            ))}
+          </ul>
+        </section>
+      ))}
     </section>
   );
 }
