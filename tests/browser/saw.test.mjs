@@ -308,6 +308,8 @@ test("a drilled ball is first offered cut through its holes", async () => {
   assert.equal(await cuts.first().getAttribute("aria-pressed"), "true");
   await saw.getByRole("button", { name: "Drawing" }).click();
   await saw.getByRole("img", { name: /Section of Holes/ }).waitFor();
+  // The words follow once the cut rests.
+  await saw.locator("#cut-words", { hasText: /\d\.\d\d\sin from the centre/ }).waitFor();
   // What is missing of the whole disc is the thumb's full width and most of the finger's.
   const depth_in = Number(
     /(\d\.\d\d)\sin from the centre/.exec(await saw.locator("#cut-words").textContent())[1],
