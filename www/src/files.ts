@@ -4,9 +4,8 @@
 import { whole } from "./maker/scatter/tolerances";
 import { layoutOf, withLayout } from "./rooms/bench/grip";
 import { oiled } from "./rooms/lane/oil/presets";
-import { wholeShot } from "./share/link";
-import { type Doc, isProblem, type Shot, type Store } from "./store";
-import type { BallFile, OilFile } from "./types";
+import { type Doc, isProblem, type Shot, type Store, wholeShot } from "./store";
+import type { BallFile, OilFile, Problem } from "./types";
 
 const MOST_BYTES = 4 * 1024 * 1024;
 
@@ -28,20 +27,23 @@ export function fileName(name: string, ending: string): string {
   return `${stem || "untitled"}.${ending}`;
 }
 
+/** A file as it is saved, to be read by people too. */
+export const fileText = (file: unknown): string => `${JSON.stringify(file, null, 2)}\n`;
+
 export function saveBall(doc: Doc): void {
-  download(fileName(doc.ball.name, "ball.json"), `${JSON.stringify(doc.ball, null, 2)}\n`);
+  download(fileName(doc.ball.name, "ball.json"), fileText(doc.ball));
 }
 
 /** The shot with its ball inside, so that one file says it all. */
 export function saveShot(doc: Doc): void {
   const name = doc.shot.name ?? doc.ball.name;
-  download(fileName(name, "shot.json"), `${JSON.stringify(wholeShot(doc), null, 2)}\n`);
+  download(fileName(name, "shot.json"), fileText(wholeShot(doc)));
 }
 
 /** Hand, layout and grip by themselves. */
 export function saveLayout(doc: Doc): void {
   const file = layoutOf(doc);
-  if (file) download(fileName(file.name ?? "", "layout.json"), `${JSON.stringify(file, null, 2)}\n`);
+  if (file) download(fileName(file.name ?? "", "layout.json"), fileText(file));
 }
 
 export function saveOil(oil: OilFile): void {
@@ -65,10 +67,13 @@ export async function open(store: Store, file: File): Promise<void> {
       store.fail(error);
       return;
     }
-    const told = error.place === "" || error.message.includes(error.place);
-    const where = told ? "" : ` (Where in the file: ${error.place}.)`;
-    store.notice.value = `${file.name} was not opened. ${error.message}${where}`;
+    store.notice.value = `${file.name} was not opened. ${error.message}${where(error)}`;
   }
+}
+
+/** Names the place where the sentence does not. */
+export function where({ place, message }: Problem): string {
+  return place === "" || message.includes(place) ? "" : ` (Where in the file: ${place}.)`;
 }
 
 /** The format a file says it has; empty where it says none. */

@@ -29,6 +29,14 @@ export interface Doc {
   shot: Shot;
 }
 
+/** A shot file with its ball inside: ball, release, layout and lane, whatever they hold. */
+export type WholeShot = ShotFile & { ball: BallFile };
+
+/** A doc as one file: it says all there is to say. */
+export function wholeShot({ ball, shot: { format, ...rest } }: Doc): WholeShot {
+  return { format, ball, ...rest };
+}
+
 export type Room = "bench" | "saw" | "scale" | "lane" | "lesson" | "lessons" | "shelf" | "sheet" | "model";
 export type Units = "trade" | "metric";
 export type Theme = "system" | "light" | "dark";

@@ -2,18 +2,13 @@
 // happens when the page is opened or sent to such an address.
 
 import type { Jobs } from "../jobs";
-import { type Doc, isProblem, type Shot, type Store } from "../store";
-import type { Problem, ShotFile } from "../types";
+import { type Doc, isProblem, type Shot, type Store, wholeShot } from "../store";
+import type { Problem } from "../types";
 
 /** Addresses longer than this are cut off by some programs that send messages (from memory). */
 export const LONG_CHARS = 2000;
 /** Whatever a stranger's ball holds, the page does not stand still over it longer than this. */
 const LONGEST_MS = 8000;
-
-/** The shot file with its ball inside: it says all there is to say. */
-export function wholeShot({ ball, shot: { format, ...rest } }: Doc): ShotFile {
-  return { format, ball, ...rest };
-}
 
 /** The address that reopens this doc, or what stands in its way. */
 export function addressOf(store: Store, doc: Doc): { address: string } | { problem: Problem } {

@@ -2,7 +2,7 @@
 // each content and not again.
 
 import { signal } from "@preact/signals";
-import { isProblem } from "../store";
+import { isProblem, type WholeShot } from "../store";
 import type {
   BallFile,
   Checked,
@@ -10,15 +10,11 @@ import type {
   Problem,
   Roll,
   Section,
-  ShotFile,
   Vec3,
   WasmBall,
   WasmModule,
   Weighed,
 } from "../types";
-
-/** A shot file with its ball inside: ball, release, layout and lane, whatever they hold. */
-export type WholeShot = ShotFile & { ball: BallFile };
 
 export interface Measured {
   weighed: Weighed;

@@ -1,9 +1,10 @@
 // What is kept of one thing on the shelf, and how it is read back: never
 // trusted, always through the module.
 
+import type { WholeShot } from "../store";
 import { isProblem } from "../store";
 import type { Problem, ShelfEntry, WasmModule } from "../types";
-import { makeBall, type WholeShot } from "./measured";
+import { makeBall } from "./measured";
 
 /** One record of the store: the shot as text, so that it comes back as it was put there. */
 export interface Kept {

@@ -4,10 +4,10 @@
 import { batch, computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
+import type { WholeShot } from "../store";
 import { describe, isProblem } from "../store";
 import type { ShelfEntry, WasmModule } from "../types";
 import { type Cupboard, clearCupboard, type Missing, openCupboard } from "./cupboard";
-import type { WholeShot } from "./measured";
 import { type Broken, type Entry, readKept, readShot, toKept, token } from "./record";
 
 /** As the shelf file has it. */

@@ -1,6 +1,5 @@
 // What "the same hand" means when balls are compared.
-import { wholeShot } from "../share/link";
-import { type Doc, type Shot, useStore, type View } from "../store";
+import { type Doc, type Shot, useStore, type View, wholeShot } from "../store";
 import type { WasmModule } from "../types";
 
 /** The shot of `b` as the hand that throws `a` throws it. Throws a `Problem`. */

@@ -2,8 +2,7 @@
 import "./why.css";
 import { useState } from "preact/hooks";
 import { useJobs } from "../jobs";
-import { wholeShot } from "../share/link";
-import { type Doc, type Units, useStore } from "../store";
+import { type Doc, type Units, useStore, wholeShot } from "../store";
 import type { Outcome, Property, WhyTold } from "../types";
 import { change, measure, type Quantity, reading, sentenceIn } from "../units";
 import { useWhenStill } from "../when-still";

@@ -3,7 +3,7 @@
 import league from "../../../../scenarios/layouts/league-right.layout.json";
 import twoHanded from "../../../../scenarios/layouts/two-handed-left.layout.json";
 import type { Doc, Shot, Store } from "../../store";
-import type { Bore, Drilling, LayoutFile, ThumbBore } from "../../types";
+import type { Drilling, LayoutFile, ThumbBore } from "../../types";
 
 export const LAYOUTS = [league, twoHanded] as LayoutFile[];
 
@@ -62,5 +62,3 @@ export function layoutOf({ ball, shot }: Doc): LayoutFile | null {
   if (!drilling) return null;
   return { format: "pithball.layout/1", name: `Layout of ${ball.name}`, hand, layout, drilling };
 }
-
-export const boreOf = (grip: Drilling, digit: Digit): Bore | undefined => grip[digit];

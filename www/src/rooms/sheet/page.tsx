@@ -1,4 +1,5 @@
 import "../../draw/draw.css";
+import type { ReadonlySignal } from "@preact/signals";
 import { groundOf } from "../../draw/ground";
 import { LaneDrawing } from "../../draw/lane";
 import { place } from "../../draw/lane-frame";
@@ -26,8 +27,9 @@ export interface PageProps {
   /** Why this one, or which of the two. */
   lines: string[];
   paper: Paper;
-  bowler: string;
-  date: string;
+  /** Typed letter by letter: only the line that shows it is drawn anew. */
+  bowler: ReadonlySignal<string>;
+  date: ReadonlySignal<string>;
 }
 
 /** Longest name, names of two, and note that are printed. */

@@ -53,7 +53,7 @@ export function Sheet() {
             autocomplete="off"
             maxLength={60}
             placeholder="name"
-            value={bowler.value}
+            value={bowler}
             onInput={(event) => {
               bowler.value = event.currentTarget.value;
             }}
@@ -65,7 +65,7 @@ export function Sheet() {
             type="text"
             autocomplete="off"
             maxLength={40}
-            value={date.value}
+            value={date}
             onInput={(event) => {
               date.value = event.currentTarget.value;
             }}
@@ -123,8 +123,8 @@ export function Sheet() {
         }
         lines={lines}
         paper={paper.value}
-        bowler={bowler.value}
-        date={date.value}
+        bowler={bowler}
+        date={date}
       />
     </div>
   );

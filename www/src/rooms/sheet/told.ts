@@ -2,8 +2,7 @@
 
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
-import { wholeShot } from "../../share/link";
-import { isProblem, type Shot, useStore } from "../../store";
+import { isProblem, type Shot, useStore, wholeShot } from "../../store";
 import type {
   BallFile,
   Cover,

@@ -1,12 +1,11 @@
 // The shelf to files and back: one ball, one shot, or all of it.
 
-import { download, fileName, formatOf } from "../../files";
-import type { WholeShot } from "../../shelf/measured";
+import { download, fileName, fileText, formatOf, where } from "../../files";
 import type { Broken, Entry } from "../../shelf/record";
 import { readShot, toFile } from "../../shelf/record";
 import type { Shelf } from "../../shelf/shelf";
-import { isProblem, type Store } from "../../store";
-import type { BallFile, Problem, ShelfEntry, ShelfFile } from "../../types";
+import { isProblem, type Store, type WholeShot } from "../../store";
+import type { BallFile, ShelfEntry, ShelfFile } from "../../types";
 
 const MIB = 1024 * 1024;
 /** As the module reads them. */
@@ -17,28 +16,26 @@ export async function isShelfFile(file: File): Promise<boolean> {
   return file.size <= MOST_SHELF_BYTES && formatOf(await file.text()).startsWith("pithball.shelf");
 }
 
-const text = (file: unknown) => `${JSON.stringify(file, null, 2)}\n`;
-
 export function saveEntryBall(entry: Entry): void {
-  download(fileName(entry.name, "ball.json"), text(entry.shot.ball));
+  download(fileName(entry.name, "ball.json"), fileText(entry.shot.ball));
 }
 
 /** The shot under the name and with the note that it has on the shelf. */
 export function saveEntryShot({ name, note, shot }: Entry): void {
   const { format, ball, name: _name, note: _note, ...rest } = shot;
   const file = { format, name, ...(note === "" ? {} : { note }), ball, ...rest };
-  download(fileName(name, "shot.json"), text(file));
+  download(fileName(name, "shot.json"), fileText(file));
 }
 
 export function saveWholeShelf(entries: Entry[]): void {
   const file: ShelfFile = { format: "pithball.shelf/1", entries: entries.map(toFile) };
   const day = new Date().toISOString().slice(0, 10);
-  download(fileName(`shelf ${day}`, "shelf.json"), text(file));
+  download(fileName(`shelf ${day}`, "shelf.json"), fileText(file));
 }
 
 /** What cannot be read, as it is. */
 export function saveBroken({ id, raw }: Broken): void {
-  download(fileName(`unreadable ${id}`, "json"), text(raw));
+  download(fileName(`unreadable ${id}`, "json"), fileText(raw));
 }
 
 /** Puts on the shelf what is in a file: a ball, a shot or a whole shelf. Tells what came of it. */
@@ -53,11 +50,6 @@ export async function openOnShelf(store: Store, shelf: Shelf, file: File): Promi
     if (!isProblem(error)) throw error;
     shelf.said.value = `${file.name} was not read. ${error.message}${where(error)}`;
   }
-}
-
-/** Names the place where the sentence does not. */
-function where({ place, message }: Problem): string {
-  return place === "" || message.includes(place) ? "" : ` (Where in the file: ${place}.)`;
 }
 
 async function takeIn(store: Store, shelf: Shelf, from: string, json: string): Promise<string> {

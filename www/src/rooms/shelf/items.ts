@@ -1,10 +1,9 @@
 // What can be compared: the ball on the bench as it is now, what stands on the
 // shelf, and the balls of the house.
 
-import type { WholeShot } from "../../shelf/measured";
+import { useMemo } from "preact/hooks";
 import { useShelf } from "../../shelf/shelf";
-import { type Shot, type Store, useStore } from "../../store";
-import type { BallFile } from "../../types";
+import { useStore, type WholeShot, wholeShot } from "../../store";
 import { FIRST_DOC, TEMPLATES } from "../bench/templates";
 
 export interface Item {
@@ -18,21 +17,13 @@ export interface Item {
 
 export const BENCH_ID = "bench";
 
-const whole = (ball: BallFile, { format, ...shot }: Shot): WholeShot => ({ format, ball, ...shot });
-
 const HOUSE: Item[] = TEMPLATES.map((ball, at) => ({
   id: `house-${at + 1}`,
   name: ball.name,
   note: ball.note ?? "",
-  shot: whole(ball, FIRST_DOC.shot),
+  shot: wholeShot({ ball, shot: FIRST_DOC.shot }),
   houseBall: true,
 }));
-
-/** The last good ball and shot of the bench. */
-export function benchItem(store: Store): Item {
-  const { file, shot } = store.derived.value;
-  return { id: BENCH_ID, name: file.name, note: "", shot: whole(file, shot), houseBall: false };
-}
 
 export interface Items {
   bench: Item;
@@ -40,14 +31,23 @@ export interface Items {
   house: Item[];
 }
 
+/** Each the same object for as long as nothing about it changes. */
 export function useItems(): Items {
-  const store = useStore();
-  const shelf = useShelf();
-  return {
-    bench: benchItem(store),
-    shelf: shelf.entries.value.map((entry) => ({ ...entry, houseBall: false })),
-    house: HOUSE,
-  };
+  const { file, shot } = useStore().derived.value;
+  const entries = useShelf().entries.value;
+  // The last good ball and shot of the bench.
+  const bench: Item = useMemo(
+    () => ({
+      id: BENCH_ID,
+      name: file.name,
+      note: "",
+      shot: wholeShot({ ball: file, shot }),
+      houseBall: false,
+    }),
+    [file, shot],
+  );
+  const shelf = useMemo(() => entries.map((entry) => ({ ...entry, houseBall: false })), [entries]);
+  return { bench, shelf, house: HOUSE };
 }
 
 /** Those chosen to compare that are still there, the first one first. */
