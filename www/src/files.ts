@@ -58,10 +58,10 @@ export async function open(store: Store, file: File): Promise<void> {
   }
   const text = await file.text();
   try {
-    const before = store.doc.value;
+    store.notice.value = null;
     const said = opener(text)(store, text, file.name);
-    // A lesson that holds the bench fast has said so already.
-    if (store.doc.value !== before) store.notice.value = said;
+    // A lesson that holds the bench fast has said so itself.
+    store.notice.value ??= said;
   } catch (error) {
     if (!isProblem(error)) {
       store.fail(error);

@@ -121,8 +121,11 @@ export interface Store {
   /** One edit. Edits with the same key in quick succession undo as one. */
   editBall(change: (ball: BallFile) => BallFile, key?: string): void;
   editShot(change: (shot: Shot) => Shot, key?: string): void;
-  /** Puts another ball (and shot) on the bench, as one step of undo; false where a lesson holds it fast. */
-  replace(doc: Partial<Doc>): boolean;
+  /**
+   * Puts another ball (and shot) on the bench, as one step of undo, and says so by the name it is given.
+   * Where a lesson holds the bench fast that is said instead, and nothing changes.
+   */
+  replace(doc: Partial<Doc>, name?: string): void;
   /** Puts what a link holds on the bench: one step of undo, now and on the next visit. */
   openShared(doc: Doc): void;
   /** Puts what a lesson wants on the bench. Own work and its undo steps lie aside until `giveBack`. */
@@ -274,10 +277,10 @@ export function createStore(
     });
   }
 
-  function replace(change: Partial<Doc>): boolean {
-    if (!edit({ ...doc.value, ...change }, "")) return false;
+  function replace(change: Partial<Doc>, name?: string): void {
+    if (!edit({ ...doc.value, ...change }, "")) return;
     if (change.ball) view.value = { ...view.value, selected: null, hidden: [] };
-    return true;
+    if (name) notice.value = `${name} is on the bench. Undo brings back what was there.`;
   }
 
   /** Another bench with undo steps of its own. */

@@ -249,8 +249,7 @@ function Drawn({ mapped, file }: { mapped: Mapped; file: BallFile }) {
               y.control.control,
               valueOn(y, point[1]),
             );
-            store.replace({ ball });
-            store.notice.value = "That point is on the bench. Undo brings back what was there.";
+            store.replace({ ball }, "That point");
           }}
         >
           Put this point on the bench

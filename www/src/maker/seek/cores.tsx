@@ -87,11 +87,7 @@ export function Cores({ sought, target }: { sought: Sought; target: TargetFile }
                   <button
                     type="button"
                     aria-label={`To the bench: ${name(n)}`}
-                    onClick={() => {
-                      if (store.replace({ ball: file })) {
-                        store.notice.value = `${name(n)} is on the bench. Undo brings back what was there.`;
-                      }
-                    }}
+                    onClick={() => store.replace({ ball: file }, name(n))}
                   >
                     To the bench
                   </button>

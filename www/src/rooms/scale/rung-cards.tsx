@@ -69,11 +69,7 @@ export function RungCards({ ladder, weight }: RungCardsProps) {
               <button
                 type="button"
                 aria-label={`To the bench: ${ball.name}`}
-                onClick={() => {
-                  if (store.replace({ ball })) {
-                    store.notice.value = `${ball.name} is on the bench. Undo brings back what was there.`;
-                  }
-                }}
+                onClick={() => store.replace({ ball }, ball.name)}
               >
                 To the bench
               </button>

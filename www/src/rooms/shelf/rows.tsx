@@ -185,9 +185,7 @@ function ToBench({ item }: { item: Item }) {
       aria-label={`Put on the bench: ${item.name}`}
       onClick={() => {
         const { ball, ...shot } = item.shot;
-        if (store.replace(structuredClone(item.houseBall ? { ball } : { ball, shot }))) {
-          store.notice.value = `${item.name} is on the bench. Undo brings back what was there.`;
-        }
+        store.replace(structuredClone(item.houseBall ? { ball } : { ball, shot }), item.name);
       }}
     >
       Put on the bench
