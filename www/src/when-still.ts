@@ -1,6 +1,6 @@
 // Work that waits until the reader rests, done beside the page.
 
-import { useEffect, useRef } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import { isProblem, useStore } from "./store";
 import type { Problem } from "./types";
 
@@ -16,7 +16,8 @@ export function useWhenStill(
 ): () => void {
   const store = useStore();
   const stop = useRef(() => {});
-  useEffect(() => {
+  // As part of drawing, before any timer: work never begins with what an edit has done away with.
+  useLayoutEffect(() => {
     const own = new AbortController();
     const timer = setTimeout(async () => {
       try {

@@ -7,6 +7,7 @@ import { useJobs } from "../../jobs";
 import { useStore } from "../../store";
 import type { BallFile, Figures, Lever } from "../../types";
 import { useWhenStill } from "../../when-still";
+import { isFactor, placeOfPart } from "../controls";
 
 const STILL_MS = 400;
 /** Controls in one task. */
@@ -22,15 +23,12 @@ export interface Levered {
 export function useWorkedOut(): Levered | null {
   const store = useStore();
   const jobs = useJobs();
-  const { file } = store.derived.value;
+  const { file, base } = store.derived.value;
   const [found, setFound] = useState<Levered | null>(null);
   useWhenStill(
     STILL_MS,
     async (signal) => {
-      const now = store.derived.value;
-      // An edit may be settled and not yet drawn: the ball drawn last is gone then.
-      if (now.file !== file) return;
-      const count = now.base.controls().length;
+      const count = base.controls().length;
       const tasks = Array.from({ length: Math.ceil(count / TASK) }, (_, n) => ({
         ball: file,
         from: n * TASK,
@@ -39,7 +37,7 @@ export function useWorkedOut(): Levered | null {
       setFound({ file, levers: (await jobs.all("levers", tasks, { signal })).flat() });
     },
     store.fail,
-    [file],
+    [file, base],
   );
   return found;
 }
@@ -69,8 +67,7 @@ const HINTED: [keyof Figures, string][] = [
 ];
 
 /** Factors on a whole piece have no slider. */
-const hasSlider = ({ control }: Lever) => !/\.(scale|wide|tall)$/.test(control);
-const ofPart = (control: string) => /^(cover|pieces\[\d+\])/.exec(control)?.[0] ?? "";
+const hasSlider = ({ control }: Lever) => !isFactor(control);
 
 /** What the slider at a place of the ball file moves more than the others do. */
 export function useHint(place: string): string | null {
@@ -80,8 +77,8 @@ export function useHint(place: string): string | null {
   const first = (levers: Lever[]) =>
     HINTED.flatMap(([figure, name]) => (ranked(levers, figure)[0]?.control === place ? [name] : []));
   const most = first(sliders);
-  const part = ofPart(place);
-  const own = part === "" ? [] : first(sliders.filter(({ control }) => ofPart(control) === part));
+  const part = placeOfPart(place);
+  const own = part === "" ? [] : first(sliders.filter(({ control }) => placeOfPart(control) === part));
   const here = own.filter((name) => !most.includes(name));
   const says = [
     most.length > 0 && `moves ${listed(most)} most`,

@@ -59,17 +59,15 @@ function Panel() {
   useWhenStill(
     STILL_MS,
     async (signal) => {
-      const now = store.derived.value;
-      // An edit may be settled and not yet drawn: the ball drawn last is gone then.
-      if (!sides || now.file !== file) return;
-      const { limits } = now.base.map(...flat(asked(sides, COARSE)));
+      if (!sides) return;
+      const { limits } = base.map(...flat(asked(sides, COARSE)));
       setRefused(null);
       const coarse = await rowsOf(jobs, file, sides, COARSE, signal);
       setMapped({ sides, coarse, fine: null, limits });
       setMapped({ sides, coarse, fine: await rowsOf(jobs, file, sides, FINE, signal), limits });
     },
     setRefused,
-    [file, key],
+    [file, base, key],
   );
 
   if (!sides) return <p>A ball without pieces has nothing to map.</p>;
