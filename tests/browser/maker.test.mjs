@@ -112,6 +112,7 @@ test("balls poured a little off: how many pass, the same for the same seed, othe
     buffer: Buffer.from(JSON.stringify({ ...file, seed: 7 })),
   });
   await panel.getByText(/^Every piece: density ±0.20%/).waitFor();
+  await page.getByText("Opened mine.tolerances.json: these are the tolerances, on the Scale.").waitFor();
   assert.equal(await panel.getByRole("textbox", { name: "Seed" }).inputValue(), "7");
   await panel.getByRole("button", { name: "Usual ones" }).click();
 

@@ -27,23 +27,25 @@ export function fileName(name: string, ending: string): string {
   return `${stem || "untitled"}.${ending}`;
 }
 
-/** A file as it is saved, to be read by people too. */
-export const fileText = (file: unknown): string => `${JSON.stringify(file, null, 2)}\n`;
+/** Saves a file under a name, to be read by people too. */
+export function saveJson(name: string, ending: string, file: unknown): void {
+  download(fileName(name, ending), `${JSON.stringify(file, null, 2)}\n`);
+}
 
 export function saveBall(doc: Doc): void {
-  download(fileName(doc.ball.name, "ball.json"), fileText(doc.ball));
+  saveJson(doc.ball.name, "ball.json", doc.ball);
 }
 
 /** The shot with its ball inside, so that one file says it all. */
 export function saveShot(doc: Doc): void {
   const name = doc.shot.name ?? doc.ball.name;
-  download(fileName(name, "shot.json"), fileText(wholeShot(doc)));
+  saveJson(name, "shot.json", wholeShot(doc));
 }
 
 /** Hand, layout and grip by themselves. */
 export function saveLayout(doc: Doc): void {
   const file = layoutOf(doc);
-  if (file) download(fileName(file.name ?? "", "layout.json"), fileText(file));
+  if (file) saveJson(file.name ?? "", "layout.json", file);
 }
 
 export function saveOil(oil: OilFile): void {

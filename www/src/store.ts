@@ -170,6 +170,16 @@ export function isProblem(error: unknown): error is Problem {
   );
 }
 
+/** What is made, or why it cannot be. */
+export function orProblem<T>(make: () => T): T | Problem {
+  try {
+    return make();
+  } catch (error) {
+    if (isProblem(error)) return error;
+    throw error;
+  }
+}
+
 export function describe(error: unknown): string {
   if (error instanceof Error) return `${error.name}: ${error.message}`;
   if (isProblem(error)) return `${error.message} (${error.place}: ${error.found})`;

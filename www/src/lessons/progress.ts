@@ -2,7 +2,7 @@
 // may be open at once: what is kept is read anew before each change.
 
 import { signal } from "@preact/signals";
-import { download, fileName } from "../files";
+import { saveJson } from "../files";
 import { isProblem } from "../store";
 import type { LessonDoc, LessonStep, ProgressFile, WasmModule } from "../types";
 
@@ -106,7 +106,7 @@ export const lessonProgress = (id: string): LessonProgress | null =>
 
 export function saveProgress(): void {
   const file = progress.peek();
-  download(fileName(file.learner || "my progress", "progress.json"), `${JSON.stringify(file, null, 2)}\n`);
+  saveJson(file.learner || "my progress", "progress.json", file);
 }
 
 const worth = (lesson: LessonProgress): number =>

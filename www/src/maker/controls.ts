@@ -7,8 +7,11 @@ import { QUANTITY_OF } from "../units";
 /** What a control is called: "inner core: density". */
 export const controlName = ({ part, what }: Control): string => `${part ?? "ball"}: ${what}`;
 
+/** The place of the part that a control is of; empty for the ball as a whole. */
+export const placeOfPart = (control: string): string => /^(cover|pieces\[\d+\])/.exec(control)?.[0] ?? "";
+
 /** Whether it is a factor on what the file says. */
-const isFactor = (control: string) => /\.(scale|wide|tall)$/.test(control);
+export const isFactor = (control: string) => /\.(scale|wide|tall)$/.test(control);
 
 /** What the file says at a control's place; 1 for a factor. */
 export function valueAt(file: BallFile, control: string): number {

@@ -1,8 +1,7 @@
 // What is kept of one thing on the shelf, and how it is read back: never
 // trusted, always through the module.
 
-import type { WholeShot } from "../store";
-import { isProblem } from "../store";
+import { isProblem, orProblem, type WholeShot } from "../store";
 import type { Problem, ShelfEntry, WasmModule } from "../types";
 import { makeBall } from "./measured";
 
@@ -71,17 +70,14 @@ export function readKept(wasm: WasmModule, raw: unknown): Entry | Problem {
 
 /** A shot with its ball inside, from its text, checked down to the ball it makes. */
 export function readShot(wasm: WasmModule, text: string): WholeShot | Problem {
-  try {
+  return orProblem(() => {
     const shot = wasm.read_shot(text);
     const { ball, lane } = shot;
     if (typeof ball === "string") return elsewhere("ball", ball);
     if ("oil" in lane && typeof lane.oil === "string") return elsewhere("oil", lane.oil);
     makeBall(wasm, ball).free();
     return { ...shot, ball };
-  } catch (error) {
-    if (isProblem(error)) return error;
-    throw error;
-  }
+  });
 }
 
 /** The shelf holds what a shot needs itself. */

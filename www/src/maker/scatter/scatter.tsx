@@ -1,14 +1,13 @@
 // Thousands of balls of one recipe, none poured quite right: how many pass.
 import "../maker.css";
-import { download, fileName, open } from "../../files";
 import { useJobs } from "../../jobs";
 import { BoundedField } from "../../parts/bounded-field";
 import { LazyFold } from "../../parts/lazy-fold";
-import { OpenFile } from "../../parts/open-file";
 import { Working } from "../../parts/working";
 import { useStore } from "../../store";
 import { useTask } from "../../task";
 import type { BallFile, Scattered, TolerancesFile } from "../../types";
+import { FileButtons } from "../file-buttons";
 import { AcceptFields } from "./accept";
 import { Beside } from "./beside";
 import { Costs } from "./costs";
@@ -53,7 +52,7 @@ function Panel() {
       <ToleranceFields tolerances={tolerances} />
       <AcceptFields tolerances={tolerances} />
       <Sample tolerances={tolerances} />
-      <Files tolerances={tolerances} />
+      <FileButtons kind="tolerances" asked={tolerances} back="Usual ones" />
       <button
         type="button"
         class="maker-go"
@@ -131,32 +130,5 @@ function Sample({ tolerances }: { tolerances: Tolerances }) {
         </select>
       </label>
     </>
-  );
-}
-
-function Files({ tolerances }: { tolerances: Tolerances }) {
-  const store = useStore();
-  const { file, own, problem, usual } = tolerances;
-  return (
-    <p class="maker-buttons">
-      <OpenFile label="Tolerances file" onOpen={([chosen]) => chosen && void open(store, chosen)}>
-        Open tolerances
-      </OpenFile>
-      <button
-        type="button"
-        disabled={problem !== null}
-        onClick={() =>
-          download(
-            fileName(file.name ?? store.derived.value.file.name, "tolerances.json"),
-            `${JSON.stringify(file, null, 2)}\n`,
-          )
-        }
-      >
-        Save tolerances
-      </button>
-      <button type="button" disabled={!own} onClick={usual}>
-        Usual ones
-      </button>
-    </p>
   );
 }

@@ -2,8 +2,9 @@
 // the reader changed.
 
 import { useMemo } from "preact/hooks";
-import { isProblem, type Store, useStore } from "../../store";
+import { useStore } from "../../store";
 import type { PieceTolerances, Problem, TolerancesFile } from "../../types";
+import { useMistake } from "../mistake";
 
 export type Accept = NonNullable<TolerancesFile["accept"]>;
 export const USUAL_BALLS = 10_000;
@@ -29,7 +30,7 @@ export function useTolerances(): Tolerances {
     const { name: _, note: __, ...rest } = usual;
     return { ...rest, ...own };
   }, [usual, own]);
-  const problem = useMemo(() => mistake(store, file), [file]);
+  const problem = useMistake(() => store.wasm.read_tolerances(file), file);
   return {
     file,
     problem,
@@ -37,16 +38,6 @@ export function useTolerances(): Tolerances {
     change: (change) => store.look({ tolerances: { ...store.view.value.tolerances, ...change } }),
     usual: () => store.look({ tolerances: null }),
   };
-}
-
-function mistake(store: Store, file: TolerancesFile): Problem | null {
-  try {
-    store.wasm.read_tolerances(file);
-    return null;
-  } catch (error) {
-    if (isProblem(error)) return error;
-    throw error;
-  }
 }
 
 /** A file opened says everything: what it leaves out is not the usual. */

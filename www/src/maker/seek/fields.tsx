@@ -5,7 +5,7 @@ import { problemAt } from "../../rooms/bench/edits";
 import { useStore } from "../../store";
 import type { BallFile } from "../../types";
 import { measure, type Quantity } from "../../units";
-import { quantityOf, usualRange } from "../controls";
+import { placeOfPart, quantityOf, usualRange } from "../controls";
 import type { Target, Want } from "./target";
 
 interface Wanted {
@@ -77,7 +77,7 @@ export function FreeFields({ target, ball }: { target: Target; ball: BallFile })
   const { file, controls, problem, change } = target;
   const groups = new Map<string, typeof controls>();
   for (const control of controls) {
-    const place = /^(cover|pieces\[\d+\])/.exec(control.control)?.[0] ?? "";
+    const place = placeOfPart(control.control);
     groups.set(place, [...(groups.get(place) ?? []), control]);
   }
   const at = (control: string) => file.free.findIndex((one) => one.control === control);

@@ -2,15 +2,14 @@
 import "../maker.css";
 import "./seek.css";
 import { useState } from "preact/hooks";
-import { download, fileName, open } from "../../files";
 import { useJobs } from "../../jobs";
 import { BoundedField } from "../../parts/bounded-field";
 import { LazyFold } from "../../parts/lazy-fold";
-import { OpenFile } from "../../parts/open-file";
 import { Working } from "../../parts/working";
 import { useStore } from "../../store";
 import { useTask } from "../../task";
 import type { Sought } from "../../types";
+import { FileButtons } from "../file-buttons";
 import { Cores } from "./cores";
 import { FreeFields, WantFields } from "./fields";
 import { type Looked, look, starts } from "./look";
@@ -54,7 +53,7 @@ function Panel() {
       </p>
       <WantFields target={target} />
       <FreeFields target={target} ball={ball} />
-      <Files target={target} />
+      <Search target={target} />
       {target.problem && (
         <p class="says says-wrong" role="status">
           {target.file.free.length === 0 ? "Nothing may change: tick something." : target.problem.message}
@@ -98,9 +97,9 @@ function Panel() {
 const soFar = ({ answers, tried }: Sought) =>
   `${answers.length === 0 ? "No core" : answers.length === 1 ? "One core" : `${answers.length} different cores`} so far, from ${tried} starts.`;
 
-function Files({ target }: { target: Target }) {
-  const store = useStore();
-  const { file, own, problem, change, usual } = target;
+/** How it is sought, and the file of it. */
+function Search({ target }: { target: Target }) {
+  const { file, change } = target;
   return (
     <>
       <label class="optional-label">
@@ -122,26 +121,7 @@ function Files({ target }: { target: Target }) {
         step={4}
         onChange={(count) => change({ starts: Math.round(count) })}
       />
-      <p class="maker-buttons">
-        <OpenFile label="Target file" onOpen={([chosen]) => chosen && void open(store, chosen)}>
-          Open target
-        </OpenFile>
-        <button
-          type="button"
-          disabled={problem !== null}
-          onClick={() =>
-            download(
-              fileName(file.name ?? store.derived.value.file.name, "target.json"),
-              `${JSON.stringify(file, null, 2)}\n`,
-            )
-          }
-        >
-          Save target
-        </button>
-        <button type="button" disabled={!own} onClick={usual}>
-          As the ball is
-        </button>
-      </p>
+      <FileButtons kind="target" asked={target} back="As the ball is" />
     </>
   );
 }

@@ -1,9 +1,10 @@
 // What is wanted: what the ball on the bench has, with what the reader changed.
 
 import { useMemo } from "preact/hooks";
-import { isProblem, type Store, useStore } from "../../store";
+import { useStore } from "../../store";
 import type { BallFile, Control, Problem, TargetFile, Weighed } from "../../types";
 import { usualRange } from "../controls";
+import { useMistake } from "../mistake";
 
 export type Want = TargetFile["want"];
 export type Free = TargetFile["free"];
@@ -34,7 +35,7 @@ export function useTarget(): Target {
     const known = asked.free.filter(({ control }) => controls.some((one) => one.control === control));
     return { ...asked, free: known.length === 0 && asked.free.length > 0 ? usual.free : known };
   }, [ball, undrilled, controls, own]);
-  const problem = useMemo(() => mistake(store, file), [file]);
+  const problem = useMistake(() => store.wasm.read_target(file), file);
   return {
     file,
     controls,
@@ -65,14 +66,4 @@ function usualFree(ball: BallFile, controls: Control[]): Free {
       const [from, to] = usualRange(ball, control);
       return { control: control.control, from, to };
     });
-}
-
-function mistake(store: Store, file: TargetFile): Problem | null {
-  try {
-    store.wasm.read_target(file);
-    return null;
-  } catch (error) {
-    if (isProblem(error)) return error;
-    throw error;
-  }
 }

@@ -2,8 +2,9 @@ import "./lesson.css";
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { openProgress, trouble } from "../../lessons/progress";
 import { type Listed, listedOf } from "../../lessons/read";
-import { Line, Prose } from "../../lessons/said";
+import { Prose } from "../../lessons/said";
 import { same, type Taken } from "../../lessons/taken";
+import { Watched } from "../../lessons/watched";
 import { again, answer, goOn, goTo, hint, leave, pass, solve } from "../../lessons/work";
 import { type Doc, isProblem, type Store, useStore } from "../../store";
 import type { CheckedStep, LessonStep, ShownStep } from "../../types";
@@ -131,7 +132,7 @@ function Step({ one, taken, step }: { one: Listed; taken: Taken; step: LessonSte
         />
       )}
       {(step.kind !== "predict" || state.answered) && told.shown.watch.length > 0 && (
-        <Watch watch={told.shown.watch} />
+        <Watched class="watch" caption="Numbers to watch" watch={told.shown.watch} />
       )}
       {wrong && (
         <p class="stale">Until the mistake on the bench is mended, the numbers are those before it.</p>
@@ -156,36 +157,5 @@ function Step({ one, taken, step }: { one: Listed; taken: Taken; step: LessonSte
         </button>
       </div>
     </div>
-  );
-}
-
-/** Numbers beside what they were as the step opened. */
-function Watch({ watch }: { watch: ShownStep["watch"] }) {
-  return (
-    <table class="watch">
-      <caption>Numbers to watch</caption>
-      <thead>
-        <tr>
-          <td />
-          <th scope="col">at first</th>
-          <th scope="col">now</th>
-        </tr>
-      </thead>
-      <tbody>
-        {watch.map(({ what, start, now }, at) => (
-          <tr key={at}>
-            <th scope="row">
-              <Line said={what} />
-            </th>
-            <td>
-              <Line said={[start]} />
-            </td>
-            <td>
-              <Line said={[now]} />
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
   );
 }

@@ -5,6 +5,7 @@ import { DrawPath, type Points, straight } from "../../lessons/draw-path";
 import { type Listed, listedOf } from "../../lessons/read";
 import { Line, Prose, plain } from "../../lessons/said";
 import { type ToldStep, told } from "../../lessons/told";
+import { Watched } from "../../lessons/watched";
 import { useStore } from "../../store";
 import type { AnsweredStep, ProseBlock, Said } from "../../types";
 import { measure, parseField } from "../../units";
@@ -50,6 +51,9 @@ function slidesOf({ about }: Listed, steps: ToldStep[]): Slide[] {
   slides.push({ is: "end" });
   return slides;
 }
+
+/** What the options of a question are called. */
+const OPTIONS = "ABCDEFGH";
 
 /** Hands counted for each option, by the step. */
 type Hands = Record<number, number[]>;
@@ -237,36 +241,7 @@ function Body({ one, slide, hands, answered, onHands, onAnswer }: BodyProps) {
 function Numbers({ one }: { one: ToldStep }) {
   const { watch } = one.after;
   const moved = watch.some(({ start, now }) => JSON.stringify(start) !== JSON.stringify(now));
-  return (
-    <table class="coach-numbers">
-      {moved && (
-        <thead>
-          <tr>
-            <td />
-            <th scope="col">at first</th>
-            <th scope="col">now</th>
-          </tr>
-        </thead>
-      )}
-      <tbody>
-        {watch.map(({ what, start, now }, at) => (
-          <tr key={at}>
-            <th scope="row">
-              <Line said={what} />
-            </th>
-            {moved && (
-              <td>
-                <Line said={[start]} />
-              </td>
-            )}
-            <td>
-              <Line said={[now]} />
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
+  return <Watched class="coach-numbers" watch={watch} bare={!moved} />;
 }
 
 /** Hints come out one at a time, as the room wants them. */
@@ -370,7 +345,7 @@ function Poll({ options, hands, right, onHands }: PollProps) {
       {options.map((option, at) => (
         <li key={at} data-right={at === right || undefined}>
           <span class="coach-letter" aria-hidden="true">
-            {"ABCDEFGH"[at]}
+            {OPTIONS[at]}
           </span>
           <span class="coach-option">
             {plain(option, units)}
@@ -380,7 +355,7 @@ function Poll({ options, hands, right, onHands }: PollProps) {
             <span class="coach-hands">
               <button
                 type="button"
-                aria-label={`One hand fewer for ${"ABCDEFGH"[at]}`}
+                aria-label={`One hand fewer for ${OPTIONS[at]}`}
                 disabled={count(at) === 0}
                 onClick={() => set(at, count(at) - 1)}
               >
@@ -390,13 +365,13 @@ function Poll({ options, hands, right, onHands }: PollProps) {
                 type="text"
                 inputmode="numeric"
                 autocomplete="off"
-                aria-label={`Hands for ${"ABCDEFGH"[at]}`}
+                aria-label={`Hands for ${OPTIONS[at]}`}
                 value={count(at)}
                 onInput={(event) => set(at, Number(event.currentTarget.value) || 0)}
               />
               <button
                 type="button"
-                aria-label={`One hand more for ${"ABCDEFGH"[at]}`}
+                aria-label={`One hand more for ${OPTIONS[at]}`}
                 onClick={() => set(at, count(at) + 1)}
               >
                 +
@@ -412,7 +387,7 @@ function Poll({ options, hands, right, onHands }: PollProps) {
             min={0}
             max={most}
             value={count(at)}
-            aria-label={`Hands for ${"ABCDEFGH"[at]}`}
+            aria-label={`Hands for ${OPTIONS[at]}`}
           />
         </li>
       ))}

@@ -5,11 +5,12 @@ import { lessonsAt } from "../../lessons/at";
 import { type Listed, listedOf } from "../../lessons/read";
 import { Line, Prose, plain } from "../../lessons/said";
 import { type ToldStep, told } from "../../lessons/told";
+import { Watched } from "../../lessons/watched";
 import { useStore } from "../../store";
 import type { ProseBlock, Said } from "../../types";
 import { measure } from "../../units";
 import { WORDS, type Word } from "../../words";
-import { type Paper, usePaper, useTitle, usualPaper } from "../sheet/paper";
+import { type Paper, PaperSelect, usePaper, useTitle, usualPaper } from "../sheet/paper";
 import { CutOf, LaneOf, ShotOf } from "./pictured";
 
 /** A lesson to print: the sheet for learners, and by itself the key to it. */
@@ -36,18 +37,7 @@ export function PaperLesson({ text }: { text: string }) {
             <option value="key">the answer key</option>
           </select>
         </label>
-        <label>
-          Paper
-          <select
-            value={paper.value}
-            onChange={(event) => {
-              paper.value = event.currentTarget.value as Paper;
-            }}
-          >
-            <option value="A4">A4</option>
-            <option value="Letter">US Letter</option>
-          </select>
-        </label>
+        <PaperSelect paper={paper} />
         <button type="button" class="primary" onClick={() => print()}>
           Print…
         </button>
@@ -306,30 +296,5 @@ function Answered({ one }: { one: ToldStep }) {
 /** The numbers to watch, as they were and as they are. */
 function Numbers({ one: { after } }: { one: ToldStep }) {
   if (after.watch.length === 0) return null;
-  return (
-    <table class="paper-watch">
-      <thead>
-        <tr>
-          <td />
-          <th scope="col">at first</th>
-          <th scope="col">now</th>
-        </tr>
-      </thead>
-      <tbody>
-        {after.watch.map(({ what, start, now }, at) => (
-          <tr key={at}>
-            <th scope="row">
-              <Line said={what} still />
-            </th>
-            <td>
-              <Line said={[start]} still />
-            </td>
-            <td>
-              <Line said={[now]} still />
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
+  return <Watched class="paper-watch" watch={after.watch} still />;
 }

@@ -7,7 +7,7 @@ import { sentenceIn } from "../../units";
 import { partNames } from "../saw/parts";
 import { type Item, type Items, useItems } from "../shelf/items";
 import { Page } from "./page";
-import { type Paper, usePaper, useTitle, usualPaper } from "./paper";
+import { type Paper, PaperSelect, usePaper, useTitle, usualPaper } from "./paper";
 import { useBench, useLadder, useOther, usePlain, useWhy } from "./told";
 import { whyEither, whyThis } from "./words";
 
@@ -71,18 +71,7 @@ export function Sheet() {
             }}
           />
         </label>
-        <label>
-          Paper
-          <select
-            value={paper.value}
-            onChange={(event) => {
-              paper.value = event.currentTarget.value as Paper;
-            }}
-          >
-            <option value="A4">A4</option>
-            <option value="Letter">US Letter</option>
-          </select>
-        </label>
+        <PaperSelect paper={paper} />
         <Against items={items} chosen={against?.id ?? ""} choose={(id) => (wanted.value = id)} />
         <WeightsBy
           label={rival ? "A at other weights by" : "Other weights by"}

@@ -2,7 +2,7 @@
 
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
-import { isProblem, type Shot, useStore, wholeShot } from "../../store";
+import { isProblem, orProblem, type Shot, useStore, wholeShot } from "../../store";
 import type {
   BallFile,
   Cover,
@@ -157,13 +157,4 @@ function useAsked<Name extends JobName>(
     return () => stop.abort();
   }, [asked]);
   return { found: known ? answer.found : null, pending: asked !== null && !known };
-}
-
-function orProblem<T>(make: () => T): T | Problem {
-  try {
-    return make();
-  } catch (error) {
-    if (isProblem(error)) return error;
-    throw error;
-  }
 }

@@ -1,6 +1,6 @@
 // The shelf to files and back: one ball, one shot, or all of it.
 
-import { download, fileName, fileText, formatOf, where } from "../../files";
+import { formatOf, saveJson, where } from "../../files";
 import type { Broken, Entry } from "../../shelf/record";
 import { readShot, toFile } from "../../shelf/record";
 import type { Shelf } from "../../shelf/shelf";
@@ -17,25 +17,25 @@ export async function isShelfFile(file: File): Promise<boolean> {
 }
 
 export function saveEntryBall(entry: Entry): void {
-  download(fileName(entry.name, "ball.json"), fileText(entry.shot.ball));
+  saveJson(entry.name, "ball.json", entry.shot.ball);
 }
 
 /** The shot under the name and with the note that it has on the shelf. */
 export function saveEntryShot({ name, note, shot }: Entry): void {
   const { format, ball, name: _name, note: _note, ...rest } = shot;
   const file = { format, name, ...(note === "" ? {} : { note }), ball, ...rest };
-  download(fileName(name, "shot.json"), fileText(file));
+  saveJson(name, "shot.json", file);
 }
 
 export function saveWholeShelf(entries: Entry[]): void {
   const file: ShelfFile = { format: "pithball.shelf/1", entries: entries.map(toFile) };
   const day = new Date().toISOString().slice(0, 10);
-  download(fileName(`shelf ${day}`, "shelf.json"), fileText(file));
+  saveJson(`shelf ${day}`, "shelf.json", file);
 }
 
 /** What cannot be read, as it is. */
 export function saveBroken({ id, raw }: Broken): void {
-  download(fileName(`unreadable ${id}`, "json"), fileText(raw));
+  saveJson(`unreadable ${id}`, "json", raw);
 }
 
 /** Puts on the shelf what is in a file: a ball, a shot or a whole shelf. Tells what came of it. */

@@ -1,4 +1,5 @@
 // The paper the sheet is laid out for, and telling the printer so.
+import type { Signal } from "@preact/signals";
 import { useLayoutEffect } from "preact/hooks";
 
 export type Paper = "A4" | "Letter";
@@ -29,4 +30,22 @@ export function usePaper(paper: Paper, margin = "0"): void {
       document.adoptedStyleSheets = document.adoptedStyleSheets.filter((other) => other !== sheet);
     };
   }, [paper, margin]);
+}
+
+/** Which paper, to choose. */
+export function PaperSelect({ paper }: { paper: Signal<Paper> }) {
+  return (
+    <label>
+      Paper
+      <select
+        value={paper.value}
+        onChange={(event) => {
+          paper.value = event.currentTarget.value as Paper;
+        }}
+      >
+        <option value="A4">A4</option>
+        <option value="Letter">US Letter</option>
+      </select>
+    </label>
+  );
 }
