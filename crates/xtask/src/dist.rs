@@ -4,9 +4,9 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use anyhow::{Context, Result, bail};
+use anyhow::{Context, Result};
 
-use crate::run::{command, output, root, run};
+use crate::run::{command, host, output, root, run};
 use crate::version::VERSION;
 
 /// Files of the repository that go along.
@@ -73,14 +73,6 @@ fn time() -> Result<String> {
         return Ok("0".to_owned());
     }
     Ok(output(command(&root(), "git", &["log", "-1", "--format=%ct"]))?.trim().to_owned())
-}
-
-fn host() -> Result<String> {
-    let told = output(command(&root(), "rustc", &["-vV"]))?;
-    match told.lines().find_map(|line| line.strip_prefix("host: ")) {
-        Some(host) => Ok(host.to_owned()),
-        None => bail!("rustc does not say what it compiles for"),
-    }
 }
 
 fn cargo_home() -> Result<PathBuf> {

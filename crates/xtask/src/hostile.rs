@@ -2,9 +2,9 @@
 
 use std::fs;
 
-use anyhow::{Context, Result, bail};
+use anyhow::{Context, Result};
 
-use crate::run::{cargo, command, root, run, target};
+use crate::run::{cargo, command, host, root, run, target};
 
 /// The fuzz targets; `fuzz/Cargo.toml` has a program for each.
 pub(crate) const TARGETS: [&str; 10] =
@@ -53,14 +53,6 @@ fn fuzz_one(name: &str, seconds: u64) -> Result<()> {
     // A ball may take a while to weigh; what takes a minute hangs.
     let args = [longest.as_str(), &found, "-timeout=60", "-rss_limit_mb=2048", "-max_len=65536", &seeds];
     run(command(&root(), &program.to_string_lossy(), &args))
-}
-
-fn host() -> Result<String> {
-    let told = crate::run::output(command(&root(), "rustc", &["-vV"]))?;
-    match told.lines().find_map(|line| line.strip_prefix("host: ")) {
-        Some(host) => Ok(host.to_owned()),
-        None => bail!("rustc does not say what it compiles for"),
-    }
 }
 
 /// Weighs `count` random recipes from the `first`-th on.

@@ -70,6 +70,15 @@ pub(crate) fn become_command(command: Command) -> Result<()> {
     run(command)
 }
 
+/// What the compiler builds for where nothing else is asked.
+pub(crate) fn host() -> Result<String> {
+    let told = output(command(&root(), "rustc", &["-vV"]))?;
+    match told.lines().find_map(|line| line.strip_prefix("host: ")) {
+        Some(host) => Ok(host.to_owned()),
+        None => bail!("rustc does not say what it compiles for"),
+    }
+}
+
 fn shown(command: &Command) -> String {
     let words = std::iter::once(command.get_program()).chain(command.get_args());
     words.map(OsStr::to_string_lossy).collect::<Vec<_>>().join(" ")
