@@ -102,8 +102,7 @@ impl Ball {
         let first_hole = solids.len();
         solids.extend(recipe.holes.iter().filter_map(|hole| drilled(hole, radius_m)));
         let without = (first_hole..solids.len()).collect();
-        let densities_kg_m3 =
-            core::iter::once(recipe.cover_density_kg_m3).chain(recipe.pieces.iter().map(|p| p.density_kg_m3)).collect();
+        let densities_kg_m3 = recipe.densities_kg_m3();
         Self { radius_m, densities_kg_m3, stack: Stack { solids, within: vec![0], without, layers, base: 0 } }
     }
 

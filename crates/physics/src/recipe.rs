@@ -18,6 +18,13 @@ pub struct Recipe {
     pub holes: Vec<Hole>,
 }
 
+impl Recipe {
+    /// Density of every part, the cover's first.
+    pub(crate) fn densities_kg_m3(&self) -> Vec<f64> {
+        core::iter::once(self.cover_density_kg_m3).chain(self.pieces.iter().map(|p| p.density_kg_m3)).collect()
+    }
+}
+
 /// One poured piece of the core.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Piece {

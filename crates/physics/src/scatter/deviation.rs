@@ -58,10 +58,7 @@ impl Deviations {
 
     /// The ball by the fit.
     pub(super) fn fitted(&self, recipe: &Recipe, off: &[f64]) -> Weighed {
-        let densities = core::iter::once(recipe.cover_density_kg_m3)
-            .chain(recipe.pieces.iter().map(|piece| piece.density_kg_m3))
-            .collect::<Vec<_>>();
-        self.fit.filled(off).weighed(0.5 * recipe.diameter_m, &densities)
+        self.fit.filled(off).weighed(0.5 * recipe.diameter_m, &recipe.densities_kg_m3())
     }
 
     /// The ball weighed itself; `None` where it cannot be made.

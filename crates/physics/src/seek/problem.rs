@@ -110,10 +110,8 @@ impl Problem<'_> {
         let target = &self.seek.target;
         let values = values(self.seek, at);
         let recipe = self.seek.with(&values);
-        let densities: Vec<f64> = core::iter::once(recipe.cover_density_kg_m3)
-            .chain(recipe.pieces.iter().map(|piece| piece.density_kg_m3))
-            .collect();
-        let weighed = self.filled(&values, &recipe, stands).weighed(0.5 * recipe.diameter_m, &densities);
+        let filled = self.filled(&values, &recipe, stands);
+        let weighed = filled.weighed(0.5 * recipe.diameter_m, &recipe.densities_kg_m3());
         let figures = Figures::from(&weighed).array();
         let wanted = (0..FIGURES).filter_map(|n| Some((figures[n] - target.want[n]?) / NEAR[n]));
         let room_m = 0.5 * recipe.diameter_m - target.cover_at_least_m.unwrap_or(0.0).max(CLEAR_M);
