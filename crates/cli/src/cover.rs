@@ -20,9 +20,7 @@ pub(crate) struct Args {
 
 pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
     let read = files::ball(&args.ball)?;
-    let bare = read.file.before_inserts().build();
-    let bare = bare.map_err(|problem| Complaint { file: args.ball.clone(), problem })?;
-    let cover = CoverDoc::new(&read.file, &bare);
+    let cover = read.file.cover().map_err(|problem| Complaint { file: args.ball.clone(), problem })?;
     if args.json {
         return Ok(format!("{:#}\n", serde_json::json!(cover)));
     }

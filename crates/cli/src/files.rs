@@ -92,6 +92,14 @@ pub(crate) fn progress(path: &Path) -> Result<ProgressFile, Complaint> {
     ProgressFile::read(&bytes).map_err(|problem| Complaint { file: path.to_owned(), problem })
 }
 
+/// The text of the lesson at `path`.
+pub(crate) fn lesson(path: &Path) -> Result<String, Complaint> {
+    let text = bytes(path).and_then(|bytes| {
+        String::from_utf8(bytes).map_err(|_| io::Error::new(io::ErrorKind::InvalidData, "it is no text in UTF-8"))
+    });
+    text.map_err(|error| unreadable(path, &error))
+}
+
 /// A path as the shot file gives it at `place`, from the shot file's folder,
 /// where there is a file.
 fn beside(shot: &Path, name: &str, place: &str) -> Result<PathBuf, Complaint> {
@@ -138,7 +146,7 @@ fn unreadable(path: &Path, error: &io::Error) -> Complaint {
 }
 
 /// What the system says, in small letters and without its number.
-fn reason(error: &io::Error) -> String {
+pub(crate) fn reason(error: &io::Error) -> String {
     let text = error.to_string();
     let text = text.split(" (os error").next().unwrap_or_default();
     let mut letters = text.chars();

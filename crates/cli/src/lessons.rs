@@ -4,12 +4,13 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use ::lessons::{Block, ClassDoc, FIGURES, Files, Index, Lesson, grade, plain};
+use ::lessons::{Block, ClassDoc, FIGURES, Files, Lesson, grade, plain};
 use clap::Subcommand;
 use comfy_table::Cell;
 use format::lesson::LessonProblem;
 use serde_json::json;
 
+use crate::files::{self, reason};
 use crate::tables::{head, lines, number, one_line, table};
 
 /// What to do with lessons.
@@ -83,8 +84,8 @@ impl Files for Beside {
 fn check(args: &CheckArgs) -> Result<String, String> {
     let folder = &args.folder;
     let cannot = |path: &Path, why: &str| format!("pithball: {}: {why}", one_line(&path.to_string_lossy()));
-    let entries =
-        fs::read_dir(folder).map_err(|error| cannot(folder, &format!("The folder cannot be read: {error}.")))?;
+    let entries = fs::read_dir(folder)
+        .map_err(|error| cannot(folder, &format!("The folder cannot be read: {}.", reason(&error))))?;
     let is_lesson = |path: &PathBuf| path.to_string_lossy().ends_with(".lesson.md");
     let mut paths: Vec<PathBuf> = entries.flatten().map(|entry| entry.path()).filter(is_lesson).collect();
     paths.sort();
@@ -98,10 +99,10 @@ fn check(args: &CheckArgs) -> Result<String, String> {
             let place = format!("{}:{}:{}", path.display(), problem.line, problem.column);
             wrong.push(format!("pithball: {}", one_line(&format!("{place}: {}", problem.problem))));
         };
-        let text = match fs::read_to_string(&path) {
+        let text = match files::lesson(&path) {
             Ok(text) => text,
-            Err(error) => {
-                wrong.push(cannot(&path, &format!("The file cannot be read: {error}.")));
+            Err(complaint) => {
+                wrong.push(complaint.to_string());
                 continue;
             }
         };
@@ -128,7 +129,7 @@ fn check(args: &CheckArgs) -> Result<String, String> {
 fn walk(args: &WalkArgs) -> Result<String, String> {
     let path = &args.lesson;
     let place = |line: String| format!("pithball: {}", one_line(&format!("{}{line}", path.display())));
-    let text = fs::read_to_string(path).map_err(|error| place(format!(": The file cannot be read: {error}.")))?;
+    let text = files::lesson(path).map_err(|complaint| complaint.to_string())?;
     let above = path.parent().unwrap_or(Path::new("")).join("..");
     let lesson = Lesson::read(&text, Box::new(Beside(above))).map_err(|problems| {
         let one = |wrong: &LessonProblem| place(format!(":{}:{}: {}", wrong.line, wrong.column, wrong.problem));
@@ -192,7 +193,7 @@ fn told(sound: &[Lesson]) -> String {
 
 fn results(args: &ResultsArgs) -> Result<String, String> {
     let read = |path: &PathBuf| {
-        let file = crate::files::progress(path).map_err(|complaint| complaint.to_string())?;
+        let file = files::progress(path).map_err(|complaint| complaint.to_string())?;
         Ok((path.display().to_string(), file))
     };
     let class = ClassDoc::new(&args.files.iter().map(read).collect::<Result<Vec<_>, String>>()?);
@@ -230,16 +231,7 @@ fn results(args: &ResultsArgs) -> Result<String, String> {
 fn names() -> String {
     let mut table = table();
     for figure in FIGURES {
-        let index = match figure.index {
-            None => "",
-            Some(Index::Piece) => "[\"piece\"]",
-            Some(Index::Distance) => "[40 ft]",
-        };
-        table.add_row(vec![
-            format!("{}{index}", figure.name),
-            figure.quantity.unit().to_owned(),
-            figure.words.to_owned(),
-        ]);
+        table.add_row([figure.written(), figure.quantity.unit().to_owned(), figure.words.to_owned()]);
     }
     let note = "Any number of the ball or shot by its place, such as ball.pieces[0].density_g_cc or shot.release.revs_rpm.\n\
         start.NAME: as the step opened. STATE.NAME: of a state that the lesson names.\n";

@@ -1,6 +1,7 @@
 //! Plain tables for people.
 
 use comfy_table::{Cell, CellAlignment, ContentArrangement, Table, presets};
+use format::digits;
 
 /// A table without rules.
 pub(crate) fn table() -> Table {
@@ -12,15 +13,6 @@ pub(crate) fn table() -> Table {
 /// A number set flush right.
 pub(crate) fn number(value: f64, decimals: usize) -> Cell {
     Cell::new(digits(value, decimals)).set_alignment(CellAlignment::Right)
-}
-
-/// A number with so many decimals; what rounds to nothing has no sign.
-pub(crate) fn digits(value: f64, decimals: usize) -> String {
-    let text = format!("{value:.decimals$}");
-    match text.strip_prefix('-') {
-        Some(bare) if bare.bytes().all(|digit| matches!(digit, b'0' | b'.')) => bare.to_owned(),
-        _ => text,
-    }
 }
 
 /// By how much a number changes, with its sign; what rounds to nothing has none.

@@ -7,6 +7,7 @@ use physics::weigh::weigh;
 use serde::Serialize;
 
 use crate::ball::BallFile;
+use crate::problem::Problem;
 
 /// A ball's cover.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -141,6 +142,14 @@ fn thinnest(file: &BallFile, covered: &Covered) -> Option<ThinnestDoc> {
 }
 
 impl BallFile {
+    /// What `cover` prints of this ball.
+    ///
+    /// # Errors
+    /// Where the ball cannot be made.
+    pub fn cover(&self) -> Result<CoverDoc, Problem> {
+        Ok(CoverDoc::new(self, &self.before_inserts().build()?))
+    }
+
     /// What a hole is called; its number where the file gives it no name.
     pub fn hole_name(&self, hole: usize) -> String {
         let name = self.holes.iter().flatten().nth(hole).and_then(|hole| hole.name.clone());

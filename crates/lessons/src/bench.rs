@@ -163,11 +163,7 @@ impl Bench {
     }
 
     pub(crate) fn cover(&self) -> Result<&CoverDoc, Problem> {
-        let cover = || {
-            let built = self.ball.build()?;
-            Ok(CoverDoc::new(&self.ball, &built))
-        };
-        self.cover.get_or_init(cover).as_ref().map_err(Clone::clone)
+        self.cover.get_or_init(|| self.ball.cover()).as_ref().map_err(Clone::clone)
     }
 
     pub(crate) fn poured(&self) -> Result<&PouredDoc, Problem> {

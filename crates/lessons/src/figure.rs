@@ -60,6 +60,16 @@ impl Figure {
         Self { name, words, quantity, index: None, of: Of::Bench(of) }
     }
 
+    /// The name as it is written, with what it is asked for in brackets.
+    pub fn written(&self) -> String {
+        let index = match self.index {
+            None => "",
+            Some(Index::Piece) => "[\"piece\"]",
+            Some(Index::Distance) => "[40 ft]",
+        };
+        format!("{}{index}", self.name)
+    }
+
     /// The figure of this name.
     pub(crate) fn named(name: &str) -> Option<&'static Self> {
         FIGURES.iter().find(|figure| figure.name == name)
@@ -97,7 +107,7 @@ macro_rules! weighed {
 }
 
 macro_rules! rolled {
-    ($name:literal, $words:literal, $quantity:ident, |$s:ident| $value:expr, $none:literal) => {
+    ($name:literal, $words:literal, $quantity:ident, |$s:ident| $value:expr, $none:expr) => {
         Figure::new($name, $words, Quantity::$quantity, |bench| {
             let $s = &bench.rolled().map_err(|problem| problem.message)?.summary;
             let value: Option<f64> = $value;
@@ -168,23 +178,11 @@ pub const FIGURES: &[Figure] = &[
         of: Of::Piece(|bench, piece| share(bench, piece).map(|share| share.rg_share)),
         ..Figure::new("piece_rg_share", "the share of the RG that is due to the piece", Quantity::Share, |_| Ok(0.0))
     },
-    rolled!("time_s", "the time to the pins", Time, |s| s.time_s, "the ball does not reach the pins"),
-    rolled!("board_at_pins", "the board at the pins", Board, |s| s.board_at_pins, "the ball does not reach the pins"),
-    rolled!("entry_angle_deg", "the entry angle", Angle, |s| s.entry_angle_deg, "the ball does not reach the pins"),
-    rolled!(
-        "speed_at_pins_mph",
-        "the speed at the pins",
-        Speed,
-        |s| s.speed_at_pins_mph,
-        "the ball does not reach the pins"
-    ),
-    rolled!(
-        "revs_at_pins_rpm",
-        "the revs at the pins",
-        Revs,
-        |s| s.revs_at_pins_rpm,
-        "the ball does not reach the pins"
-    ),
+    rolled!("time_s", "the time to the pins", Time, |s| s.time_s, SHORT),
+    rolled!("board_at_pins", "the board at the pins", Board, |s| s.board_at_pins, SHORT),
+    rolled!("entry_angle_deg", "the entry angle", Angle, |s| s.entry_angle_deg, SHORT),
+    rolled!("speed_at_pins_mph", "the speed at the pins", Speed, |s| s.speed_at_pins_mph, SHORT),
+    rolled!("revs_at_pins_rpm", "the revs at the pins", Revs, |s| s.revs_at_pins_rpm, SHORT),
     rolled!("breakpoint_board", "the board of the breakpoint", Board, |s| Some(s.breakpoint.board), "there is none"),
     rolled!(
         "breakpoint_ft",
@@ -201,13 +199,7 @@ pub const FIGURES: &[Figure] = &[
         |s| s.roll_start_ft,
         "the ball never rolls before the pins"
     ),
-    rolled!(
-        "axis_migration_deg",
-        "how far the axis moves",
-        Angle,
-        |s| s.axis_migration_deg,
-        "the ball does not reach the pins"
-    ),
+    rolled!("axis_migration_deg", "how far the axis moves", Angle, |s| s.axis_migration_deg, SHORT),
     rolled!("flare_in", "the flare", Size, |s| Some(s.flare_in), "there is none"),
     rolled!("flare_per_turn_in", "the flare in one turn", Size, |s| Some(s.flare_per_turn_in), "there is none"),
     rolled!("turns", "the number of turns", Count, |s| Some(s.turns), "there is none"),

@@ -132,9 +132,7 @@ impl Quantity {
     /// The number as it is written in the trade's units, without its unit.
     pub fn digits(self, value: f64, decimals: u8) -> String {
         let shown = if self == Self::Share { value * 100.0 } else { value };
-        let text = format!("{shown:.*}", usize::from(decimals));
-        // No minus before nothing.
-        if text.trim_start_matches(['-', '0', '.']).is_empty() { text.trim_start_matches('-').to_owned() } else { text }
+        format::digits(shown, usize::from(decimals))
     }
 
     /// The number with its unit.

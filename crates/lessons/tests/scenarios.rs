@@ -2,23 +2,14 @@
 
 #![allow(clippy::expect_used, clippy::panic, reason = "a check that fails stops its test")]
 
+mod common;
+
 use std::collections::BTreeSet;
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
-use pithball_lessons::{AsksDoc, Files, Guess, Lesson, Said, grade};
-
-struct Scenarios(PathBuf);
-
-impl Files for Scenarios {
-    fn read(&self, path: &str) -> Option<Vec<u8>> {
-        fs::read(self.0.join(path)).ok()
-    }
-}
-
-fn scenarios() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("../../scenarios")
-}
+use common::{read, scenarios};
+use pithball_lessons::{AsksDoc, Guess, Lesson, Said, grade};
 
 fn lessons() -> Vec<Lesson> {
     let entries = fs::read_dir(scenarios().join("lessons")).expect("the folder of lessons");
@@ -26,8 +17,7 @@ fn lessons() -> Vec<Lesson> {
     paths.sort();
     let read = |path: &PathBuf| {
         let text = fs::read_to_string(path).expect("a lesson");
-        Lesson::read(&text, Box::new(Scenarios(scenarios())))
-            .unwrap_or_else(|problems| panic!("{}: {problems:#?}", path.display()))
+        read(&text).unwrap_or_else(|problems| panic!("{}: {problems:#?}", path.display()))
     };
     paths.iter().map(read).collect()
 }

@@ -3,31 +3,16 @@
 
 #![allow(clippy::expect_used, clippy::panic, reason = "a check that fails stops its test")]
 
+mod common;
+
 use std::fs;
-use std::path::{Path, PathBuf};
 
-use format::lesson::LessonProblem;
-use pithball_lessons::{Bench, Files, Guess, Lesson, Outcome, Said, Truth, plain};
+use common::{read, scenarios};
+use pithball_lessons::{Bench, Guess, Lesson, Outcome, Said, Truth, plain};
 use serde_json::json;
-
-struct Scenarios(PathBuf);
-
-impl Files for Scenarios {
-    fn read(&self, path: &str) -> Option<Vec<u8>> {
-        fs::read(self.0.join(path)).ok()
-    }
-}
-
-fn scenarios() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("../../scenarios")
-}
 
 fn text(name: &str) -> String {
     fs::read_to_string(scenarios().join(format!("lessons/{name}.lesson.md"))).expect("a lesson")
-}
-
-fn read(text: &str) -> Result<Lesson, Vec<LessonProblem>> {
-    Lesson::read(text, Box::new(Scenarios(scenarios())))
 }
 
 fn lesson(name: &str) -> Lesson {

@@ -7,7 +7,7 @@ use std::rc::Rc;
 
 use format::ProgressFile;
 use format::lesson::LessonProblem;
-use lessons::{Bench, ClassDoc, FIGURES, Guess, Index};
+use lessons::{Bench, ClassDoc, FIGURES, Guess};
 use serde_json::{Value, json};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
@@ -137,15 +137,9 @@ pub fn lesson_problems(text: &str, files: &JsValue) -> Result<JsValue, JsValue> 
 /// None in practice: only where the page cannot take an object.
 #[wasm_bindgen]
 pub fn lesson_names() -> Result<JsValue, JsValue> {
-    let names = FIGURES.iter().map(|figure| {
-        let index = match figure.index {
-            None => "",
-            Some(Index::Piece) => "[\"piece\"]",
-            Some(Index::Distance) => "[40 ft]",
-        };
-        let name = format!("{}{index}", figure.name);
-        json!({ "name": name, "unit": figure.quantity.unit(), "words": figure.words })
-    });
+    let names = FIGURES
+        .iter()
+        .map(|figure| json!({ "name": figure.written(), "unit": figure.quantity.unit(), "words": figure.words }));
     to_page(&names.collect::<Vec<_>>())
 }
 
