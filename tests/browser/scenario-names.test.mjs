@@ -16,7 +16,10 @@ const phrases = (language) =>
 
 /** The id of a text: its kind and its words; of a note the first eight. */
 function idOf(kind, text) {
-  const words = text.toLowerCase().replace(/['’]/g, "").match(/[a-z0-9]+/g);
+  const words = text
+    .toLowerCase()
+    .replace(/['’]/g, "")
+    .match(/[a-z0-9]+/g);
   return [kind, ...(kind === "note" ? words.slice(0, 8) : words)].join("-");
 }
 
