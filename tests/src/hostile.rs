@@ -183,8 +183,8 @@ fn folder(name: &str) -> std::path::PathBuf {
 /// The files of a folder of `scenarios/`, in the order of their names.
 fn scenarios(folder: &str) -> Vec<Vec<u8>> {
     let folder = self::folder(folder);
-    let mut paths: Vec<_> =
-        std::fs::read_dir(folder).expect("scenarios").map(|entry| entry.expect("an entry").path()).collect();
+    let paths = std::fs::read_dir(folder).expect("scenarios").map(|entry| entry.expect("an entry").path());
+    let mut paths: Vec<_> = paths.filter(|path| path.is_file()).collect();
     paths.sort();
     paths.iter().map(|path| std::fs::read(path).expect("a file")).collect()
 }

@@ -208,7 +208,8 @@ const beside = Object.fromEntries(
   ),
 );
 
-for (const path of files("lessons", ".lesson.md")) {
+// Editions in another language differ in words alone; one of them stands for the rest.
+for (const path of [...files("lessons", ".lesson.md"), files("lessons/es", ".lesson.md")[0]]) {
   const text = readFileSync(path, "utf8");
   const lesson = new Lesson(text, beside);
   const about = lesson.about();

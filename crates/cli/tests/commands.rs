@@ -998,6 +998,8 @@ fn lessons_are_proved_sound_or_named_by_line() {
     assert_eq!(walked["steps"].as_array().map(Vec::len), walked["about"]["steps"].as_array().map(Vec::len));
     assert_eq!(walked["steps"][2]["checked"]["passed"], Value::Bool(true));
     assert!(said(&["lessons", "walk", &puck.to_string_lossy()]).contains("Done: The differential is 0.04"));
+    let disco = lessons.join("es/the-puck.lesson.md");
+    assert!(said(&["lessons", "walk", &disco.to_string_lossy()]).contains("El diferencial es 0.04"));
     assert!(said(&["lessons", "names"]).contains("entry_angle_deg"));
 
     let folder = Folder::new();

@@ -10,6 +10,8 @@ use serde_json::Value;
 
 const GLOSSARY: &str = include_str!("../../../scenarios/glossary.json");
 const WORDS: &str = include_str!("../../../www/src/words.ts");
+const ENGLISH: &str = include_str!("../../../www/locales/en/words.ftl");
+const SPANISH: &str = include_str!("../../../www/locales/es/words.ftl");
 
 #[test]
 fn every_word_of_the_page_has_a_picture_of_a_file_that_is_there() {
@@ -42,6 +44,33 @@ fn every_word_of_the_page_has_a_picture_of_a_file_that_is_there() {
         for key in of {
             let path = scenarios.join(picture[*key].as_str().expect("a path"));
             assert!(path.is_file(), "{word}: {}", path.display());
+        }
+    }
+}
+
+#[test]
+fn every_word_is_named_and_explained_in_both_languages() {
+    let glossary: Value = serde_json::from_str(GLOSSARY).expect("JSON");
+    let id = |word: &str| {
+        let plain = word.to_lowercase().replace(|c: char| !c.is_ascii_alphanumeric(), " ");
+        plain.split_whitespace().collect::<Vec<_>>().join("-")
+    };
+    for (word, entry) in glossary["words"].as_object().expect("the words") {
+        let id = id(word);
+        // What a word means and, on the line below, what it is called.
+        let told = |phrases: &str| {
+            let (_, told) = phrases.split_once(&format!("\nword-{id} = ")).expect(word);
+            let (meaning, below) = told.split_once('\n').expect(word);
+            let name = below.lines().next().and_then(|line| line.strip_prefix("    .name = ")).expect(word).to_owned();
+            (meaning.to_owned(), name)
+        };
+        let ((english, name), (spanish, _)) = (told(ENGLISH), told(SPANISH));
+        assert_eq!(&name, word);
+        assert!(WORDS.contains(&english), "{word}: {english:?}");
+        assert_ne!(english, spanish, "{word}");
+        if let Some(shows) = entry["shows"].as_str() {
+            assert!(ENGLISH.contains(&format!("\nshows-{id} = {shows}\n")), "{word}");
+            assert!(SPANISH.contains(&format!("\nshows-{id} = ")), "{word}");
         }
     }
 }

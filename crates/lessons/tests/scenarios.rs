@@ -13,7 +13,8 @@ use pithball_lessons::{AsksDoc, Guess, Lesson, Said, grade};
 
 fn lessons() -> Vec<Lesson> {
     let entries = fs::read_dir(scenarios().join("lessons")).expect("the folder of lessons");
-    let mut paths: Vec<PathBuf> = entries.map(|entry| entry.expect("an entry").path()).collect();
+    let paths = entries.map(|entry| entry.expect("an entry").path());
+    let mut paths: Vec<PathBuf> = paths.filter(|path| path.is_file()).collect();
     paths.sort();
     let read = |path: &PathBuf| {
         let text = fs::read_to_string(path).expect("a lesson");

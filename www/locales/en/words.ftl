@@ -1,0 +1,199 @@
+# The trade's words: what each is called (`.name`) and what it means (`word-…`), and what its
+# picture in the glossary shows (`shows-…`).
+
+word-rg = Radius of gyration: how far from the axis the weight sits on average; the larger it is, the harder the ball is to spin up.
+    .name = RG
+shows-rg = The dense heart lies on the axis of No. 4, so its RG is low.
+
+word-differential = The difference between the ball's highest and lowest RG: how strongly the ball prefers one axis, which lets the track flare.
+    .name = differential
+shows-differential = The core of No. 3 is long: easy to spin about its length, harder end over end.
+
+word-intermediate-differential = The difference between the highest and the middle RG: zero for a round core, more for an asymmetric one.
+    .name = intermediate differential
+shows-intermediate-differential = The core of No. 6 is flattened. Cut it the other way and it looks wider.
+
+word-cg = Centre of gravity: the point on which the whole ball would balance.
+    .name = CG
+shows-cg = The pancake of No. 1 pulls the centre of gravity up, towards the pin.
+
+word-top-weight = Of a ball without holes: how far its centre of gravity lies towards the pin, told as the weight to set on the far pole to balance it; shops do not all count it alike.
+    .name = top weight
+shows-top-weight = The pancake near the top of No. 1 makes the pin side heavier.
+
+word-pin = The low-RG end of the core, marked on the cover so that a driller can find it.
+    .name = pin
+shows-pin = The pin is at the top, above the puck.
+
+word-pap = Positive axis point: where the axis the ball spins about at release leaves the ball on the positive side.
+    .name = PAP
+shows-pap = The PAP and the holes of a drilled ball, seen from the grip.
+
+word-mass-bias = The high-RG axis of an asymmetric core.
+    .name = mass bias
+shows-mass-bias = The mass bias lies across the flattened core of No. 6.
+
+word-track-flare = The way the ring of oil on a ball moves over with every turn, so that fresh cover meets the lane; told as how far the spin axis moves over the ball.
+    .name = track flare
+shows-track-flare = Each ring lies a little beside the last one.
+
+word-board = One of the 39 strips across a lane, a little over an inch wide, counted from the bowler's own side.
+    .name = board
+shows-board = The boards are counted from the bowler's own side.
+
+word-breakpoint = The place where the ball is furthest to the bowler's own side before it comes back.
+    .name = breakpoint
+shows-breakpoint = Here the ball is furthest out, before it comes back.
+
+word-entry-angle = The angle at which the ball travels when it reaches the pins, measured from straight down the lane.
+    .name = entry angle
+shows-entry-angle = The direction of the path where it meets the pins.
+
+word-coverstock = The outer material of a ball, the one that touches the lane.
+    .name = coverstock
+shows-coverstock = How thick the cover of No. 3 is, all round.
+
+word-flow-channel = A groove in a piece that lets the poured material flow through; it fills with what lies around it.
+    .name = flow channel
+shows-flow-channel = The groove round the inner core of No. 4, filled by the outer core.
+
+word-puck = A flat, round piece, also called a pancake.
+    .name = puck
+shows-puck = The puck of No. 3 stands on top of the inner core.
+
+word-hook = The part of the path where the ball curves because its spin still differs from its travel.
+    .name = hook
+shows-hook = The bend after the oil.
+
+word-skid = The first part of the path, where the ball slides on oil and hardly curves.
+    .name = skid
+shows-skid = The nearly straight part through the oil.
+
+word-roll = The last part of the path, where the ball no longer slips on the lane.
+    .name = roll
+shows-roll = The last, straight part.
+
+word-axis-rotation = The angle of the spin axis seen from above: 0° is a ball that rolls end over end, 90° one that spins sideways.
+    .name = axis rotation
+shows-axis-rotation = The axis is turned back a good deal in this shot, so it hooks.
+
+word-axis-tilt = How far the spin axis points up from the level.
+    .name = axis tilt
+shows-axis-tilt = The axis of this shot points up a little.
+
+word-rev-rate = How many turns a minute the ball makes when it is let go.
+    .name = rev rate
+shows-rev-rate = A shot with very many turns a minute.
+
+word-drilling-angle = The angle at the pin between the line to the PAP and the ball's x direction, where the mass bias of an asymmetric core should lie.
+    .name = drilling angle
+shows-drilling-angle = The drilling angle is at the pin, between the line to the PAP and the mass bias.
+
+word-start-turn = How far the ball is turned about its spin axis as it is let go; it matters for a ball that is not the same all round.
+    .name = start turn
+shows-start-turn = The first ring depends on how the ball is turned when it leaves the hand.
+
+word-launch-angle = The direction the ball leaves in: 0° is straight down the lane.
+    .name = launch angle
+shows-launch-angle = The ball starts outwards, not straight.
+
+word-friction = How hard the lane holds the sliding ball back: the sideways force divided by the ball's weight. Oil makes it small.
+    .name = friction
+shows-friction = On a dry lane the ball turns at once.
+
+word-grip-centre = The middle of the grip, half the span from thumb to fingers.
+    .name = grip centre
+shows-grip-centre = The grip centre is the middle of the grip.
+
+word-span = How far the fingers are from the thumb along the ball, from gripping edge to gripping edge, inside inserts: the full span.
+    .name = span
+shows-span = From the thumb hole to each finger hole.
+
+word-bridge = The strip of ball left between the two finger holes.
+    .name = bridge
+shows-bridge = The strip between the two finger holes.
+
+word-pitch = How far a hole's axis misses the ball's centre: forward leans the hole under the palm, reverse away from it.
+    .name = pitch
+shows-pitch = The holes do not all point at the middle of the ball.
+
+word-midline = The line through the grip centre that crosses the grip at a right angle.
+    .name = midline
+shows-midline = The line across the grip through its centre.
+
+word-val = Vertical axis line: the line through the PAP that crosses the midline at a right angle.
+    .name = VAL
+shows-val = The line through the PAP, across the midline.
+
+word-val-angle = The angle at the PAP between the vertical axis line and the line to the pin: small puts the pin above the fingers, large below them.
+    .name = VAL angle
+shows-val-angle = The angle at the PAP between the VAL and the line to the pin.
+
+word-insert = A soft tube in a finger hole, or a sleeve in the thumb hole; the hole is drilled wider to take it.
+    .name = insert
+shows-insert = A soft tube lines each hole.
+
+word-static-balance = How unevenly the drilled ball hangs about its grip (top or bottom, finger or thumb, side), as a balance scale would show it in ounces.
+    .name = static balance
+shows-static-balance = The holes take weight from one side of the ball.
+
+word-bow-tie = One of the two places where the track rings cross and the band of them is narrowest.
+    .name = bow-tie
+shows-bow-tie = The rings cross in two places, where their band is narrowest.
+
+word-oil-pattern = How thick the oil lies on each board, foot by foot, when the lane has just been oiled.
+    .name = oil pattern
+shows-oil-pattern = The house pattern: thick in the middle, thin outside.
+
+word-film = The layer of oil on the boards, a few thousandths of a millimetre thick; a micrometre (µm) is one thousandth.
+    .name = film
+shows-film = The darker, the thicker the film.
+
+word-oil-ratio = How many times thicker the film is on the five middle boards than on boards 3 to 7; the larger it is, the more the pattern steers a ball back.
+    .name = oil ratio
+shows-oil-ratio = Far more oil in the middle than outside.
+
+word-taper = How the film thins out down the lane: the share of the first, thickest film that is left before the last stretch.
+    .name = taper
+shows-taper = The film thins out down the lane.
+
+word-polyester = A hard, smooth plastic cover: the least friction.
+    .name = polyester
+shows-polyester = No. 1 has a polyester cover.
+
+word-urethane = A softer plastic cover that grips early, in oil too.
+    .name = urethane
+shows-urethane = Reactive urethane is a kind of urethane; No. 2 has such a cover.
+
+word-reactive = Urethane made porous as it sets, a resin that grips hardest on dry boards.
+    .name = reactive
+shows-reactive = No. 3 has a reactive cover.
+
+word-finish = How the surface was worked last: the coarser the grit the rougher; polish smooths it.
+    .name = finish
+shows-finish = A rougher finish would turn this ball sooner.
+
+word-grit = How fine the last abrasive was: 500 is rough, 4000 nearly smooth.
+    .name = grit
+shows-grit = The ball of this shot is worked to a grit of 2000.
+
+word-polish = A liquid rubbed on last that leaves the surface shinier and smoother.
+    .name = polish
+shows-polish = Polish would let this ball go longer.
+
+word-squash = Scales the finished shape along its own x and y: this is how a round shape becomes an asymmetric one.
+    .name = squash
+shows-squash = The inner core of No. 6 is squashed: narrow one way, wide the other.
+
+word-95-interval = Where the true share lies in 95 of 100 such samples: the more balls are poured, the narrower it is.
+    .name = 95 % interval
+
+word-first-order = The part of the spread that would go away, on average, if this alone came out exactly as drawn.
+    .name = first order
+
+word-total-order = The part of the spread that would be left if everything but this came out exactly as drawn: by itself and together with others.
+    .name = total order
+
+word-density = How heavy a material is for its size; water is 1 gram per cc.
+    .name = density
+shows-density = Hatching tells the materials apart. The inner core and the puck are the densest.
