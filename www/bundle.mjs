@@ -49,7 +49,7 @@ function only(holds) {
 }
 const script = only(([path, from]) => from?.endsWith("main.tsx") && path.endsWith(".js"));
 const style = only(([path]) => path.endsWith(".css"));
-const module = only(([path]) => path.endsWith(".wasm"));
+const module = only(([path]) => /pithball_bg-[^/]*\.wasm$/.test(path));
 
 /** What the page's script cannot begin without, asked for at once and not one after the other. */
 const needed = Object.entries(code.metafile.outputs)

@@ -10,7 +10,7 @@ import { indexHtml, pageBuild, SCRIPT, STYLE, sha256 } from "./page-build.mjs";
 const here = dirname(fileURLToPath(import.meta.url));
 const out = resolve(process.argv[2] ?? join(here, "..", "dist", "pithball.html"));
 
-/** The module compressed, as the text that module/carried.ts unpacks. */
+/** A module compressed, as the text that module/carried.ts unpacks. */
 const compressed = {
   name: "compressed-module",
   setup(page) {

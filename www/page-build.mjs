@@ -10,7 +10,7 @@ import { workerSource } from "./worker-source.mjs";
 const here = dirname(fileURLToPath(import.meta.url));
 const source = (path) => join(here, "src", path);
 
-/** `module:bytes` is how the page comes by its WebAssembly module: fetched, or carried along. */
+/** `module:bytes` is how the page comes by its WebAssembly modules: fetched, or carried along. */
 const moduleBytes = (carried) => ({
   name: "module-bytes",
   setup(page) {

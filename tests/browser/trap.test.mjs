@@ -35,8 +35,8 @@ async function open() {
       0, 97, 115, 109, 1, 0, 0, 0, 1, 4, 1, 96, 0, 0, 3, 2, 1, 0, 7, 5, 1, 1, 102, 0, 0, 10, 5, 1, 3, 0, 0,
       11,
     ]);
-    const instantiate = WebAssembly.instantiate;
-    WebAssembly.instantiate = async (...given) => {
+    const instantiate = WebAssembly.instantiateStreaming;
+    WebAssembly.instantiateStreaming = async (...given) => {
       const { module, instance } = await instantiate(...given);
       const trap = new WebAssembly.Instance(new WebAssembly.Module(unreachable)).exports.f;
       const exports = { ...instance.exports };

@@ -3,6 +3,7 @@
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";
 import { test } from "node:test";
+import { initSync as initMore, Throws, Ball as WorkBall, why } from "../../www/pkg/more.js";
 import {
   Ball,
   friction_curve,
@@ -13,13 +14,12 @@ import {
   read_shelf,
   read_shot,
   same_effort_revs_rpm,
-  Throws,
   unlink,
-  why,
 } from "../../www/pkg/pithball.js";
 
 const root = new URL("../../", import.meta.url);
 initSync({ module: readFileSync(new URL("www/pkg/pithball_bg.wasm", root)) });
+initMore({ module: readFileSync(new URL("www/pkg/more_bg.wasm", root)) });
 
 const text = (path) => readFileSync(new URL(`scenarios/${path}`, root), "utf8");
 const nested = text("balls/no-4-nested-core.ball.json");
@@ -182,7 +182,7 @@ test("parts go by number from the cover inwards", () => {
 test("a map of the cover goes row by row from the pin down", () => {
   const file = JSON.parse(nested);
   file.holes = [{ entry: [0, 0, 1], diameter_in: 2, depth_in: 1.2 }];
-  const map = new Ball(file).cover_map(18, 36);
+  const map = new WorkBall(file).cover_map(18, 36);
   assert.equal(map.length, 18 * 36 * 2);
   const [thickness, to_hole] = [0, 1].map((which) => map.filter((_, n) => n % 2 === which));
   // 8.57 in across over an outer core of 7.1 in, under the hole too.
@@ -192,7 +192,7 @@ test("a map of the cover goes row by row from the pin down", () => {
   assert.ok(to_hole.slice(0, 36).every((inches) => Math.abs(inches - first) < 1e-9));
   assert.ok(to_hole.slice(36).every((inches) => inches > 0));
   assert.ok(Number.isNaN(new Ball(file).cover_along([0, 0, 1])));
-  const plain = new Ball({ ...file, pieces: [], holes: [] }).cover_map(3, 4);
+  const plain = new WorkBall({ ...file, pieces: [], holes: [] }).cover_map(3, 4);
   assert.ok(plain.every((inches, n) => inches === (n % 2 ? Number.POSITIVE_INFINITY : 8.57 / 2)));
 });
 

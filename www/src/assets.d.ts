@@ -29,7 +29,10 @@ declare module "lessons:files" {
 }
 /** `module/fetched.ts`, or in the one-file page `module/carried.ts` (see `page-build.mjs`). */
 declare module "module:bytes" {
-  export { moduleBytes } from "./module/fetched";
+  /** The first module, as its bindings take it. */
+  export function firstModule(): Promise<Response | ArrayBuffer>;
+  /** The second module's bytes. */
+  export function moreBytes(): Promise<ArrayBuffer>;
 }
 /** Edition of the page, stamped when it is built. */
 declare const VERSION: string;

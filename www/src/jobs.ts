@@ -1,5 +1,5 @@
 // What takes longer than a frame, done beside the page: two workers, each with
-// an instance of the module, take tasks in the order asked. A task is one call
+// an instance of the second module, take tasks in the order asked. A task is one call
 // of a job in `worker.ts`; work for both is cut into several tasks. Stopping is
 // real: the worker at work on a stopped task is ended and another takes its place.
 
@@ -37,7 +37,7 @@ interface Place {
   task: Task | null;
 }
 
-/** Starts the workers; `bytes` are the module's, fetched once for all. */
+/** Starts the workers; `bytes` are the second module's, fetched once for all. */
 export function startJobs(bytes: ArrayBuffer): Jobs {
   const address = URL.createObjectURL(new Blob([source], { type: "text/javascript" }));
   const waiting: Task[] = [];
@@ -150,6 +150,14 @@ export function startJobs(bytes: ArrayBuffer): Jobs {
         signal?.removeEventListener("abort", stop);
       }
     },
+  };
+}
+
+/** Jobs whose workers start later: what is asked before waits for them. */
+export function waiting(started: Promise<Jobs>): Jobs {
+  return {
+    run: async (...asked) => (await started).run(...asked),
+    all: async (...asked) => (await started).all(...asked),
   };
 }
 

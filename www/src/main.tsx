@@ -1,9 +1,9 @@
 import "./styles/main.css";
-import { moduleBytes } from "module:bytes";
 import { effect } from "@preact/signals";
 import { render } from "preact";
 import { App } from "./app";
-import { type Jobs, JobsContext, startJobs } from "./jobs";
+import { type Jobs, JobsContext, startJobs, waiting } from "./jobs";
+import { moreBytes } from "./more-bytes";
 import { keepPage } from "./offline/offline";
 import { Fault } from "./parts/fault";
 import { loadRest } from "./parts/later";
@@ -38,9 +38,21 @@ function keptDoc(found: Found): Doc | null {
 
 const QUIET_MS = 200;
 
-/** Fetches the rest of the page, after which it asks for nothing more. */
-async function loadOn(): Promise<void> {
-  await loadRest();
+const NOT_ARRIVED =
+  "A part of the page did not arrive: the network was gone before it came. " +
+  "What takes longer to work out waits until you load the page again; your work is kept.";
+
+/** Fetches the rest of the page, after which it asks for nothing more, and starts the workers. */
+async function loadOn(store: Store, started: (jobs: Jobs) => void): Promise<void> {
+  performance.mark("first picture");
+  const rest = loadRest();
+  const bytes = await moreBytes().catch(() => null);
+  if (bytes) {
+    const jobs = startJobs(bytes);
+    started(jobs);
+    watchLinks(store, jobs);
+  } else store.notice.value = NOT_ARRIVED;
+  await rest;
   performance.mark("loaded");
   await keepPage();
 }
@@ -48,11 +60,8 @@ async function loadOn(): Promise<void> {
 async function start(root: HTMLElement): Promise<void> {
   const found = restore();
   let store: Store;
-  let jobs: Jobs;
   try {
-    const bytes = await moduleBytes();
-    jobs = startJobs(bytes);
-    store = build(await startModule(bytes), found);
+    store = build(await startModule(), found);
   } catch (error) {
     root.replaceChildren();
     render(<Fault error={error} doc={keptDoc(found)} />, root);
@@ -60,7 +69,6 @@ async function start(root: HTMLElement): Promise<void> {
   }
   if ("trouble" in found) store.notice.value = found.trouble;
   autosave(store);
-  watchLinks(store, jobs);
   effect(() => {
     document.documentElement.dataset.theme = store.view.value.theme;
   });
@@ -69,6 +77,12 @@ async function start(root: HTMLElement): Promise<void> {
     if (event.error) store.fail(event.error);
   });
   addEventListener("unhandledrejection", (event) => store.fail(event.reason));
+  let started = (_: Jobs) => {};
+  const jobs = waiting(
+    new Promise((resolve) => {
+      started = resolve;
+    }),
+  );
   const shelf = createShelf(store.wasm, store.fail);
   root.replaceChildren();
   render(
@@ -82,7 +96,7 @@ async function start(root: HTMLElement): Promise<void> {
     root,
   );
   // Once the first picture is there and the page answers: what is not needed for it.
-  requestAnimationFrame(() => setTimeout(() => void loadOn(), QUIET_MS));
+  requestAnimationFrame(() => setTimeout(() => void loadOn(store, started), QUIET_MS));
 }
 
 const root = document.getElementById("page");

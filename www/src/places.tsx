@@ -3,7 +3,7 @@
 
 import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
-import { later } from "./parts/later";
+import { later, part } from "./parts/later";
 import { Bench } from "./rooms/bench/bench";
 import { Lane } from "./rooms/lane/lane";
 import { Saw } from "./rooms/saw/saw";
@@ -25,8 +25,15 @@ export const WORKSHOP: Place[] = [
   { room: "lane", name: "Lane", View: Lane },
 ];
 
-const LessonPanel = later(async () => (await import("./rooms/lesson/lesson")).LessonPanel);
-const Lessons = later(async () => (await import("./rooms/lessons/lessons")).Lessons);
+const startMore = part(async () => (await import("./more")).startMore());
+const LessonPanel = later(async () => {
+  await startMore();
+  return (await import("./rooms/lesson/lesson")).LessonPanel;
+});
+const Lessons = later(async () => {
+  await startMore();
+  return (await import("./rooms/lessons/lessons")).Lessons;
+});
 const Shelf = later(async () => (await import("./rooms/shelf/shelf")).Shelf);
 const Sheet = later(async () => (await import("./rooms/sheet/sheet")).Sheet);
 const ModelNote = later(async () => (await import("./rooms/model/model")).ModelNote);

@@ -828,19 +828,42 @@ export interface MarkPlace {
   visible: boolean;
 }
 
-/** Bound to `crates/web`. Every throwing call throws a `Problem`. */
+/** Bound to `crates/web`, its feature `first`. Every throwing call throws a `Problem`. */
 export interface WasmBall {
   weigh(): Weighed;
   check(): Checked;
   cover(): Cover;
+  /** Inches of cover in one direction; NaN: a hole. */
+  cover_along(direction: Vec3): number;
+  controls(): Control[];
+  /** The ball's file with two controls at other values. */
+  turned(x: string, x_value: number, y: string, y_value: number): BallFile;
+  /** Tolerances to begin with (model choice). */
+  usual_tolerances(): TolerancesFile;
+  section(normal: Vec3, depth_in: number): Section;
+  /** `shot.ball` is ignored. */
+  roll(shot: Omit<ShotFile, "ball">): Roll;
+  /** This ball drilled as the shot says, or as it is: a ball of its own, to be freed. Throws a `Problem`. */
+  drilled(shot: ShotFile | Omit<ShotFile, "ball">): WasmBall;
+  /** What drilling did; null for a ball not drilled by a shot. */
+  drilling(): Drilled | null;
+  /** The ball's file with the holes and inserts that were drilled. */
+  file(): BallFile;
+  /** Part at a point of the ball in inches; -1 outside it or in a hole. */
+  part_at(at_in: Vec3): number;
+  free(): void;
+}
+/** The ball of the second module, the feature `more`: what workers work out of it. */
+export interface WorkBall {
+  cover(): Cover;
+  section(normal: Vec3, depth_in: number): Section;
+  /** `shot.ball` is ignored. */
+  roll(shot: Omit<ShotFile, "ball">): Roll;
   /** Row by row from the pin down, from +x round, two numbers a place: inches of cover (the radius: no core below)
    * and inches to the nearest hole's wall (below 0: it opens here; infinite: no hole). */
   cover_map(rows: number, columns: number): Float64Array;
-  /** Inches of cover in one direction; NaN: a hole. */
-  cover_along(direction: Vec3): number;
   /** Changes the parts of these numbers alone, in proportion; 0 is the cover. */
   ladder(parts: Uint32Array, by_size: boolean): Ladder;
-  controls(): Control[];
   /** What controls `from..to` move; any worker may do any of them. */
   levers(from: number, to: number): Lever[];
   all_levers(): Levers;
@@ -856,24 +879,9 @@ export interface WasmBall {
   ): BallMap["rows"];
   /** The map without its rows. */
   map(x: string, x_range: Float64Array, y: string, y_range: Float64Array, count: number): BallMap;
-  /** The ball's file with two controls at other values. */
-  turned(x: string, x_value: number, y: string, y_value: number): BallFile;
   pour(waste?: number): Poured;
-  /** Tolerances to begin with (model choice). */
-  usual_tolerances(): TolerancesFile;
-  section(normal: Vec3, depth_in: number): Section;
-  /** `shot.ball` is ignored. */
-  roll(shot: Omit<ShotFile, "ball">): Roll;
   /** The shot's oil over 1 to 40 games of this throw; some milliseconds a game. */
   wear(shot: Omit<ShotFile, "ball">, games: number): Worn;
-  /** This ball drilled as the shot says, or as it is: a ball of its own, to be freed. Throws a `Problem`. */
-  drilled(shot: ShotFile | Omit<ShotFile, "ball">): WasmBall;
-  /** What drilling did; null for a ball not drilled by a shot. */
-  drilling(): Drilled | null;
-  /** The ball's file with the holes and inserts that were drilled. */
-  file(): BallFile;
-  /** Part at a point of the ball in inches; -1 outside it or in a hole. */
-  part_at(at_in: Vec3): number;
   free(): void;
 }
 export interface WasmView {
@@ -1061,37 +1069,12 @@ export interface ClassTable {
     wrong: { said: string; count: number }[];
   }[];
 }
+/** What the first picture and every edit need. */
 export interface WasmModule {
-  /** Reads a lesson's text; `files` has what it may name by path, as `balls/no-1-simple.ball.json`.
-   * Throws a list of `LessonProblem`. */
-  Lesson: new (
-    text: string,
-    files: Record<string, unknown>,
-  ) => WasmLesson;
-  /** Everything wrong with a lesson, its soundness too; empty for a sound one. */
-  lesson_problems(text: string, files: Record<string, unknown>): LessonProblem[];
-  /** The names that a lesson's expressions know; a name with something in brackets shows an example of it. */
-  lesson_names(): { name: string; unit: string; words: string }[];
-  /** Checks a progress file; returns it or throws a `Problem`. */
-  read_progress(file: ProgressFile | string): ProgressFile;
-  /** Progress files put together, each with what it is called. */
-  class_table(names: string[], files: (ProgressFile | string)[]): ClassTable;
-  /** Each shot with its ball inside; the labels are what the sentence calls them. Throws a `Problem`. */
-  why(a: ShotFile, b: ShotFile, same_effort: boolean, label_a: string, label_b: string): WhyTold;
   /** Revs of `b` from a hand whose effort gives the ball of `a` the revs that `b` names. */
   same_effort_revs_rpm(a: ShotFile, b: ShotFile): number;
-  /** Throws a `Problem` whose place begins with `ball` or `target`. */
-  Seek: new (
-    ball: BallFile | string,
-    target: TargetFile | string,
-  ) => WasmSeek;
   /** Checks a target file; returns it or throws a `Problem`. */
   read_target(file: TargetFile | string): TargetFile;
-  /** Throws a `Problem` whose place begins with `ball` or `tolerances`. */
-  Scatter: new (
-    ball: BallFile | string,
-    tolerances: TolerancesFile | string,
-  ) => WasmScatter;
   /** Checks a tolerances file; returns it or throws a `Problem`. */
   read_tolerances(file: TolerancesFile | string): TolerancesFile;
   /** `new Ball(file)` takes a ball file's object or text; throws a `Problem`. */
@@ -1117,4 +1100,42 @@ export interface WasmModule {
   View: new (
     canvas: HTMLCanvasElement,
   ) => WasmView;
+}
+
+/** What is fetched in the quiet after the first picture: lessons, and what workers do. */
+export interface MoreModule {
+  /** Reads a lesson's text; `files` has what it may name by path, as `balls/no-1-simple.ball.json`.
+   * Throws a list of `LessonProblem`. */
+  Lesson: new (
+    text: string,
+    files: Record<string, unknown>,
+  ) => WasmLesson;
+  /** Everything wrong with a lesson, its soundness too; empty for a sound one. */
+  lesson_problems(text: string, files: Record<string, unknown>): LessonProblem[];
+  /** The names that a lesson's expressions know; a name with something in brackets shows an example of it. */
+  lesson_names(): { name: string; unit: string; words: string }[];
+  /** Checks a progress file; returns it or throws a `Problem`. */
+  read_progress(file: ProgressFile | string): ProgressFile;
+  /** Progress files put together, each with what it is called. */
+  class_table(names: string[], files: (ProgressFile | string)[]): ClassTable;
+  /** `new Ball(file)` takes a ball file's object or text; throws a `Problem`. */
+  Ball: new (
+    file: BallFile | string,
+  ) => WorkBall;
+  /** Each shot with its ball inside; the labels are what the sentence calls them. Throws a `Problem`. */
+  why(a: ShotFile, b: ShotFile, same_effort: boolean, label_a: string, label_b: string): WhyTold;
+  /** Takes a shot with its ball inside; throws a `Problem`. */
+  Throws: new (
+    file: ShotFile | string,
+  ) => WasmThrows;
+  /** Throws a `Problem` whose place begins with `ball` or `target`. */
+  Seek: new (
+    ball: BallFile | string,
+    target: TargetFile | string,
+  ) => WasmSeek;
+  /** Throws a `Problem` whose place begins with `ball` or `tolerances`. */
+  Scatter: new (
+    ball: BallFile | string,
+    tolerances: TolerancesFile | string,
+  ) => WasmScatter;
 }

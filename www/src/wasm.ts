@@ -1,9 +1,11 @@
-// Starts the WebAssembly module that ships with the page.
+// Starts the WebAssembly module of the first picture and of every edit.
+
+import { firstModule } from "module:bytes";
 import init, * as bindings from "../pkg/pithball.js";
 import type { WasmModule } from "./types";
 
 /** Starts the module, once, before anything else of it is used. */
-export async function startModule(bytes: ArrayBuffer): Promise<WasmModule> {
-  await init({ module_or_path: bytes });
+export async function startModule(): Promise<WasmModule> {
+  await init({ module_or_path: await firstModule() });
   return bindings as unknown as WasmModule;
 }

@@ -1,9 +1,9 @@
-// The other side of `jobs.ts`: one instance of the module for itself, one task
+// The other side of `jobs.ts`: one instance of the second module for itself, one task
 // at a time, nothing kept but the ball or shot of the task before. Bundled by itself
 // as a classic script: it imports nothing when it runs and asks the network
 // for nothing, so that it starts from a blob, over http as from a file.
 
-import { Ball, initSync, lesson_problems, Scatter, Seek, Throws, why } from "../pkg/pithball.js";
+import * as bindings from "../pkg/more.js";
 import { flat, type MapSides } from "./maker/map/asked";
 import type {
   Area,
@@ -13,6 +13,7 @@ import type {
   Ladder,
   LessonProblem,
   Lever,
+  MoreModule,
   Poured,
   Scattered,
   Section,
@@ -20,24 +21,26 @@ import type {
   Sought,
   TargetFile,
   TolerancesFile,
-  WasmBall,
   WasmScatter,
   WasmSeek,
   WasmThrows,
   WhyTold,
+  WorkBall,
   Worn,
 } from "./types";
 
-const balls = memo<BallFile, WasmBall>((file) => new Ball(file) as unknown as WasmBall);
+const { Ball, lesson_problems, Scatter, Seek, Throws, why } = bindings as unknown as MoreModule;
+
+const balls = memo<BallFile, WorkBall>((file) => new Ball(file));
 const scatters = memo<ScatterAsked, WasmScatter>((text) => {
   const { ball, tolerances } = JSON.parse(text) as ScatterAsked;
-  return new Scatter(ball, tolerances) as unknown as WasmScatter;
+  return new Scatter(ball, tolerances);
 });
 const seeks = memo<SeekAsked, WasmSeek>((text) => {
   const { ball, target } = JSON.parse(text) as SeekAsked;
-  return new Seek(ball, target) as unknown as WasmSeek;
+  return new Seek(ball, target);
 });
-const throws = memo<ShotFile, WasmThrows>((shot) => new Throws(shot) as unknown as WasmThrows);
+const throws = memo<ShotFile, WasmThrows>((shot) => new Throws(shot));
 
 /** What can be asked for, each a plain function from plain data to plain data. */
 const JOBS = {
@@ -93,6 +96,8 @@ const JOBS = {
   /** What controls `from..to` of a ball move. */
   levers: (asked: { ball: BallFile; from: number; to: number }): Lever[] =>
     balls(asked.ball).levers(asked.from, asked.to),
+  /** A map without its rows. */
+  map: ({ ball, sides }: MapAsked): BallMap => balls(ball).map(...flat(sides)),
   /** Rows `from..to` of a map. */
   rows: ({ ball, sides, from, to }: MapAsked & { from: number; to: number }): BallMap["rows"] =>
     balls(ball).map_rows(...flat(sides), from, to),
@@ -127,7 +132,7 @@ export type ToWorker = { bytes: ArrayBuffer } | { id: number; job: JobName; aske
 export type FromWorker = { id: number } & ({ done: unknown } | { problem: unknown } | { broke: string });
 
 function sawn(file: BallFile, plane: Plane): Section {
-  const ball = new Ball(file) as unknown as WasmBall;
+  const ball = new Ball(file);
   try {
     return ball.section(plane.normal, plane.depth_in);
   } finally {
@@ -159,6 +164,6 @@ function answer(id: number, job: JobName, asked: unknown): FromWorker {
 }
 
 self.addEventListener("message", ({ data }: MessageEvent<ToWorker>) => {
-  if ("bytes" in data) initSync({ module: data.bytes });
+  if ("bytes" in data) bindings.initSync({ module: data.bytes });
   else self.postMessage(answer(data.id, data.job, data.asked));
 });

@@ -2,13 +2,11 @@
 
 use format::{
     BallFile, CheckedDoc, CoverDoc, DrilledBall, DrilledDoc, Laid, Problem, RolledDoc, SAMPLE_INTERVAL_S, SectionDoc,
-    Throw, TolerancesFile, WeighedDoc, part_number,
+    Throw, WeighedDoc, part_number,
 };
 use nalgebra::Vector3;
-use physics::ball::Part;
 use physics::cover::{Poured, Under};
 use physics::drill::statics;
-use physics::ladder::By;
 use physics::roll::{RigidBall, trace};
 use physics::section::{Plane, section};
 use physics::units::M_PER_IN;
@@ -109,41 +107,12 @@ impl Ball {
         to_page(&CoverDoc::new(&self.file, self.before_inserts().1))
     }
 
-    /// What lies under the whole surface, row by row from the pin down, each row
-    /// from +x round towards +y, two numbers a place: thickness of the cover in
-    /// inches (the radius where no piece lies below; in a hole's opening as it
-    /// was poured) and how far it is to the nearest hole's wall (below 0 in an
-    /// opening; infinite without holes). At most 360 rows and 720 columns.
-    pub fn cover_map(&self, rows: u32, columns: u32) -> Vec<f64> {
-        let map = Poured::new(self.before_inserts().1).map(rows.min(360) as usize, columns.min(720) as usize);
-        map.iter().flat_map(|under| [under.thickness_m, under.to_hole_m]).map(|metres| metres / M_PER_IN).collect()
-    }
-
     /// Thickness of the cover in a direction in inches, the radius where no piece
     /// lies below; NaN where a hole opens and where the direction is none.
     pub fn cover_along(&self, direction: &[f64]) -> f64 {
         let direction = vector(direction).filter(|direction| direction.norm() > 0.0);
         let under = direction.map(|direction| Poured::new(self.before_inserts().1).under(&direction));
         under.as_ref().and_then(Under::cover_m).map_or(f64::NAN, |cover_m| cover_m / M_PER_IN)
-    }
-
-    /// The ball at 16 to 10 lb by changing the parts of these numbers (0 is
-    /// the cover), as a `Ladder`.
-    ///
-    /// # Errors
-    /// A `Problem` where the choice makes no sense.
-    pub fn ladder(&self, parts: &[u32], by_size: bool) -> Result<JsValue, JsValue> {
-        let chosen: Vec<Part> = parts.iter().map(|n| n.checked_sub(1).map_or(Part::Cover, piece)).collect();
-        let by = if by_size { By::Size } else { By::Density };
-        to_page(&self.file.ladder(&chosen, by).map_err(thrown)?)
-    }
-
-    /// Tolerances to begin with for this ball (model choice), a `TolerancesFile`.
-    ///
-    /// # Errors
-    /// None in practice: only where the page cannot take an object.
-    pub fn usual_tolerances(&self) -> Result<JsValue, JsValue> {
-        to_page(&TolerancesFile::usual(&self.weighed))
     }
 
     /// The flat cut across `normal` at `depth_in` from the centre, as a `Section`.
@@ -177,18 +146,6 @@ impl Ball {
         to_page(&RolledDoc::new(&ball.file, &traced))
     }
 
-    /// The shot's oil over games of this throw, as a `Worn`. A few milliseconds a game.
-    ///
-    /// # Errors
-    /// A `Problem` where the shot is wrong, has no oil, or cannot be followed.
-    pub fn wear(&self, shot: &JsValue, games: u32) -> Result<JsValue, JsValue> {
-        let throw = Throw::read(json_text(shot)?.as_bytes()).map_err(thrown)?;
-        let other = self.other_for(&throw)?;
-        let ball = other.as_ref().unwrap_or(self);
-        let throws = [(RigidBall::from(&ball.weighed), &ball.file.cover, &throw)];
-        to_page(&format::wear(&throws, games).map_err(thrown)?)
-    }
-
     /// Number of the part at a point of the ball in inches; −1 outside the
     /// ball, in a hole, or where the point is no point.
     pub fn part_at(&self, at_in: &[f64]) -> i32 {
@@ -218,7 +175,7 @@ impl Ball {
     }
 
     /// The ball drilled as a throw says; none where this one is.
-    fn other_for(&self, throw: &Throw) -> Result<Option<Self>, JsValue> {
+    pub(crate) fn other_for(&self, throw: &Throw) -> Result<Option<Self>, JsValue> {
         if throw.laid().as_ref() == self.drilled.as_ref().map(|drilled| &drilled.laid) {
             return Ok(None);
         }
@@ -251,8 +208,4 @@ impl Bare {
 
 fn vector(numbers: &[f64]) -> Option<Vector3<f64>> {
     <[f64; 3]>::try_from(numbers).ok().map(Vector3::from)
-}
-
-fn piece(n: u32) -> Part {
-    Part::Piece(n as usize)
 }

@@ -1,17 +1,13 @@
 //! Two shots compared, and one shot thrown again and again.
 
-use format::{AreaDoc, Problem, ShotFile, WeighedShot, WhyDoc, WhyProblem};
+use format::{AreaDoc, Problem, WhyDoc, WhyProblem};
 use physics::area::{Arrival, THROWS, area, throws};
 use physics::roll::SameHand;
 use physics::why::Thrown;
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 
-use crate::wire::{json_text, thrown, to_page};
-
-fn weighed(file: &JsValue) -> Result<WeighedShot, JsValue> {
-    ShotFile::read(json_text(file)?.as_bytes()).and_then(|shot| shot.weighed()).map_err(thrown)
-}
+use crate::wire::{thrown, to_page, weighed};
 
 /// Why shot `b` differs from shot `a`, each with its ball inside, as a `Why`.
 /// `same_effort`: the hand gives both balls the same effort, not the same revs.
@@ -29,19 +25,6 @@ pub fn why(a: &JsValue, b: &JsValue, same_effort: bool, label_a: &str, label_b: 
         })
     })?;
     to_page(&doc)
-}
-
-/// Revs with which the ball of shot `b` leaves a hand that gives it the effort
-/// that it gives the ball of shot `a`, where the revs of `b` are meant for that
-/// ball. Each shot with its ball inside.
-///
-/// # Errors
-/// A `Problem` where one of the shots is wrong.
-#[wasm_bindgen]
-pub fn same_effort_revs_rpm(a: &JsValue, b: &JsValue) -> Result<f64, JsValue> {
-    let (a, b) = (weighed(a)?.thrown().map_err(thrown)?, weighed(b)?.thrown().map_err(thrown)?);
-    let reference_kg_m2 = physics::roll::release_inertia_kg_m2(&a.ball, &a.shot);
-    Ok(SameHand::Effort.spin_rad_s(&b.ball, &b.shot, reference_kg_m2) / physics::units::RAD_S_PER_RPM)
 }
 
 /// A shot to throw again and again.

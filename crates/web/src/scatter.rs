@@ -52,12 +52,3 @@ impl Scatter {
         to_page(&scattered)
     }
 }
-
-/// Checks a tolerances file, given as text or object, and returns it as an object.
-///
-/// # Errors
-/// A `Problem` where the file is wrong.
-#[wasm_bindgen]
-pub fn read_tolerances(file: &JsValue) -> Result<JsValue, JsValue> {
-    to_page(&TolerancesFile::read(json_text(file)?.as_bytes()).map_err(thrown)?)
-}

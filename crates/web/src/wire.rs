@@ -1,6 +1,6 @@
 //! Values between the page and the module.
 
-use format::Problem;
+use format::{Problem, ShotFile, WeighedShot};
 use serde::Serialize;
 use wasm_bindgen::JsValue;
 
@@ -22,4 +22,9 @@ pub(crate) fn json_text(file: &JsValue) -> Result<String, JsValue> {
     // `JSON.stringify` gives undefined for what is no JSON value.
     let text = js_sys::JSON::stringify(file)?;
     Ok(text.as_string().unwrap_or_default())
+}
+
+/// A shot file with its ball inside, given as text or object, weighed.
+pub(crate) fn weighed(file: &JsValue) -> Result<WeighedShot, JsValue> {
+    ShotFile::read(json_text(file)?.as_bytes()).and_then(|shot| shot.weighed()).map_err(thrown)
 }

@@ -20,32 +20,35 @@ const FEATURES: [&str; 6] = [
     "--enable-sign-ext",
 ];
 
-/// The page's module: crates/web in www/pkg.
+/// The page's two modules in www/pkg: crates/web with one of its features each.
 pub(crate) fn page() -> Result<()> {
-    build("pithball-web", "pithball", &www().join("pkg"))
+    let folder = www().join("pkg");
+    build("pithball-web", Some("first"), "pithball", &folder)?;
+    build("pithball-web", Some("more"), "more", &folder)
 }
 
 /// The measured kernels, in a folder below target/; returns it.
 pub(crate) fn kernels() -> Result<PathBuf> {
     let folder = target().join("bench-kernels");
-    build("pithball-bench", "kernels", &folder)?;
+    build("pithball-bench", None, "kernels", &folder)?;
     Ok(folder)
 }
 
-/// Compiles a package and writes NAME.js, NAME.d.ts and NAME_bg.wasm to
-/// `folder`. Does nothing after an unchanged compile.
-fn build(package: &str, name: &str, folder: &Path) -> Result<()> {
-    run(cargo(&["build", "--quiet", "--lib", "--release", "--target", WASM_TARGET, "--package", package]))?;
+/// Compiles a package, of its features only the one named, and writes NAME.js,
+/// NAME.d.ts and NAME_bg.wasm to `folder`. Does nothing after an unchanged compile.
+fn build(package: &str, feature: Option<&str>, name: &str, folder: &Path) -> Result<()> {
+    let mut compile = cargo(&["build", "--quiet", "--lib", "--release", "--target", WASM_TARGET, "--package", package]);
+    if let Some(feature) = feature {
+        compile.args(["--no-default-features", "--features", feature]);
+    }
+    run(compile)?;
     let file = format!("release/{}.wasm", package.replace('-', "_"));
     let compiled_path = target().join(WASM_TARGET).join(file);
     let compiled = fs::read(&compiled_path).with_context(|| format!("reading {}", compiled_path.display()))?;
 
-    let stamp = folder.join("compiled.wasm");
+    let stamp = folder.join(format!("{name}.compiled.wasm"));
     if fs::read(&stamp).is_ok_and(|bound| bound == compiled) {
         return Ok(());
-    }
-    if folder.is_dir() {
-        fs::remove_dir_all(folder).with_context(|| format!("emptying {}", folder.display()))?;
     }
     Bindgen::new()
         .input_bytes(name, compiled.clone())

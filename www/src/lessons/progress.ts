@@ -3,8 +3,9 @@
 
 import { signal } from "@preact/signals";
 import { saveJson } from "../files";
+import { more } from "../more";
 import { isProblem } from "../store";
-import type { LessonDoc, LessonStep, ProgressFile, WasmModule } from "../types";
+import type { LessonDoc, LessonStep, ProgressFile } from "../types";
 
 const KEY = "pithball.progress/1";
 const UNREADABLE_KEY = "pithball.progress.unreadable";
@@ -21,16 +22,16 @@ export const trouble = signal<string | null>(null);
 let opened = false;
 
 /** Takes up what is kept, once; later changes of other pages follow by themselves. */
-export function openProgress(wasm: WasmModule): void {
+export function openProgress(): void {
   if (opened) return;
   opened = true;
-  take(wasm);
+  take();
   addEventListener("storage", ({ key }) => {
-    if (key === KEY) take(wasm);
+    if (key === KEY) take();
   });
 }
 
-function take(wasm: WasmModule): void {
+function take(): void {
   let text: string | null = null;
   try {
     text = localStorage.getItem(KEY);
@@ -40,7 +41,7 @@ function take(wasm: WasmModule): void {
   }
   if (text === null) return;
   try {
-    progress.value = wasm.read_progress(text);
+    progress.value = more.read_progress(text);
   } catch (error) {
     if (!isProblem(error)) throw error;
     try {
@@ -52,10 +53,10 @@ function take(wasm: WasmModule): void {
   }
 }
 
-function change(wasm: WasmModule, edit: (file: ProgressFile) => ProgressFile): void {
-  openProgress(wasm);
+function change(edit: (file: ProgressFile) => ProgressFile): void {
+  openProgress();
   // Only where it is kept at all may another page have written meanwhile.
-  if (trouble.peek() === null) take(wasm);
+  if (trouble.peek() === null) take();
   progress.value = edit(progress.peek());
   try {
     localStorage.setItem(KEY, JSON.stringify(progress.peek()));
@@ -70,18 +71,17 @@ function change(wasm: WasmModule, edit: (file: ProgressFile) => ProgressFile): v
 
 const cut = (text: string): string => [...text].slice(0, 400).join("");
 
-export function nameLearner(wasm: WasmModule, learner: string): void {
-  change(wasm, (file) => ({ ...file, learner: cut(learner) }));
+export function nameLearner(learner: string): void {
+  change((file) => ({ ...file, learner: cut(learner) }));
 }
 
 /** Notes something about a step; `finished` once the last of all is passed. */
 export function noteStep(
-  wasm: WasmModule,
   about: LessonDoc,
   step: LessonStep,
   edit: (was: StepProgress) => StepProgress,
 ): void {
-  change(wasm, (file) => {
+  change((file) => {
     const was = file.lessons.find(({ id }) => id === about.id);
     const lesson = was ?? { id: about.id, title: cut(about.title), of_steps: about.steps.length, steps: [] };
     const old = lesson.steps.find(({ id }) => id === step.id);
@@ -113,10 +113,10 @@ const worth = (lesson: LessonProgress): number =>
   (lesson.finished_at ? 1000 : 0) + lesson.steps.filter(({ passed }) => passed).length;
 
 /** Takes in a file: of each lesson the one that went further stays. Throws a `Problem`. */
-export function addProgress(wasm: WasmModule, text: string): number {
-  const other = wasm.read_progress(text);
+export function addProgress(text: string): number {
+  const other = more.read_progress(text);
   let taken = 0;
-  change(wasm, (file) => {
+  change((file) => {
     const lessons = new Map(file.lessons.map((lesson) => [lesson.id, lesson]));
     for (const lesson of other.lessons) {
       const mine = lessons.get(lesson.id);
@@ -129,6 +129,6 @@ export function addProgress(wasm: WasmModule, text: string): number {
   return taken;
 }
 
-export function forgetProgress(wasm: WasmModule): void {
-  change(wasm, () => NOTHING);
+export function forgetProgress(): void {
+  change(() => NOTHING);
 }

@@ -2,8 +2,9 @@
 
 import { FILES, LESSONS } from "lessons:files";
 import { useEffect, useState } from "preact/hooks";
+import { more } from "../more";
 import { useStore } from "../store";
-import type { LessonDoc, LessonProblem, WasmLesson, WasmModule } from "../types";
+import type { LessonDoc, LessonProblem, WasmLesson } from "../types";
 
 export { FILES, LESSONS };
 
@@ -11,7 +12,7 @@ const MOST_KEPT = 40;
 const read = new Map<string, WasmLesson>();
 
 /** The lesson of a text; throws a list of `LessonProblem`. */
-export function lessonOf(wasm: WasmModule, text: string): WasmLesson {
+export function lessonOf(text: string): WasmLesson {
   const known = read.get(text);
   if (known) {
     // Those in use stay the youngest.
@@ -19,7 +20,7 @@ export function lessonOf(wasm: WasmModule, text: string): WasmLesson {
     read.set(text, known);
     return known;
   }
-  const lesson = new wasm.Lesson(text, FILES);
+  const lesson = new more.Lesson(text, FILES);
   for (const [old, one] of read) {
     if (read.size < MOST_KEPT) break;
     read.delete(old);
@@ -38,8 +39,8 @@ export interface Listed {
 
 const listed = new Map<string, Listed>();
 
-export function listedOf(wasm: WasmModule, text: string): Listed {
-  const lesson = lessonOf(wasm, text);
+export function listedOf(text: string): Listed {
+  const lesson = lessonOf(text);
   const known = listed.get(text);
   if (known?.lesson === lesson) return known;
   const one = { text, lesson, about: lesson.about() };
@@ -56,7 +57,7 @@ export function useLessons(): { lessons: Listed[]; done: boolean } {
     // One at a time, so that the page can draw between them.
     const timer = setTimeout(() => {
       try {
-        listedOf(store.wasm, LESSONS[count] ?? "");
+        listedOf(LESSONS[count] ?? "");
         setCount(count + 1);
       } catch (error) {
         store.fail(problemsOf(error)?.[0]?.message ?? error);
@@ -64,7 +65,7 @@ export function useLessons(): { lessons: Listed[]; done: boolean } {
     });
     return () => clearTimeout(timer);
   }, [count]);
-  const lessons = LESSONS.slice(0, count).map((text) => listedOf(store.wasm, text));
+  const lessons = LESSONS.slice(0, count).map((text) => listedOf(text));
   const courses = [...COURSES, ...lessons.map(({ about }) => about.course)];
   const place = ({ about }: Listed) => courses.indexOf(about.course) * 1000 + about.order;
   return { lessons: lessons.sort((a, b) => place(a) - place(b)), done: count >= LESSONS.length };

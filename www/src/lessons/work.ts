@@ -63,7 +63,7 @@ const benchOf = (store: Store): Doc => {
 
 /** Gives the bench to a lesson; `trial` while it is being written. */
 export function begin(store: Store, text: string, trial = false): void {
-  const { lesson, about } = listedOf(store.wasm, text);
+  const { lesson, about } = listedOf(text);
   const start = lesson.opens(0, null);
   store.lend(start, { text, trial, step: 0, states: [fresh(start)], ...holds(about, 0) });
   store.notice.value = null;
@@ -81,7 +81,7 @@ export function openStep(about: LessonDoc): number | null {
 
 /** Gives the bench to a lesson begun before, at a step; those before it as the lesson has them. */
 export function resume(store: Store, text: string, step: number): void {
-  const { lesson, about } = listedOf(store.wasm, text);
+  const { lesson, about } = listedOf(text);
   const mine = lessonProgress(about.id);
   const states: StepState[] = [];
   let left: Doc | null = null;
@@ -116,7 +116,7 @@ const change = (taken: Taken, edit: (state: StepState) => StepState): Taken => (
 
 /** To another step: one that was open before as it was left, the next as the lesson opens it. */
 export function goTo(store: Store, taken: Taken, step: number): void {
-  const { lesson, about } = listedOf(store.wasm, taken.text);
+  const { lesson, about } = listedOf(taken.text);
   const bench = benchOf(store);
   const left = change(taken, (state) => ({ ...state, end: bench }));
   const known = left.states[step];
@@ -135,7 +135,7 @@ export function goTo(store: Store, taken: Taken, step: number): void {
 
 /** The step in front is done; on to the next, or to the end. */
 export function goOn(store: Store, taken: Taken): void {
-  const one = listedOf(store.wasm, taken.text);
+  const one = listedOf(taken.text);
   const step = one.about.steps[taken.step];
   const asks = step?.kind === "predict" || step?.kind === "do";
   const now = asks ? skip(store, one, taken) : pass(store, one, taken);
@@ -156,7 +156,7 @@ function skip(store: Store, { lesson, about }: Listed, taken: Taken): Taken | nu
   const task = step.kind === "do";
   const now = change(taken, (old) => ({ ...old, start, ...(task && { shown: true }) }));
   store.lend(end, now);
-  if (!taken.trial) noteStep(store.wasm, about, step, (was) => was);
+  if (!taken.trial) noteStep(about, step, (was) => was);
   return task ? null : now;
 }
 
@@ -168,7 +168,7 @@ export function pass(store: Store, { about }: Listed, taken: Taken): Taken {
   store.keepTaken(now);
   const { hints } = now.states[taken.step] ?? { hints: 0 };
   if (!taken.trial) {
-    noteStep(store.wasm, about, step, (was) => ({
+    noteStep(about, step, (was) => ({
       ...was,
       passed: true,
       ...(step.kind === "do" && { hints: Math.max(hints, was.hints ?? 0) }),
@@ -218,7 +218,7 @@ export function answer(
   store.lend(doc, now);
   if (taken.trial) return;
   // The first answer counts: afterwards one knows.
-  noteStep(store.wasm, about, step, (was) => ({
+  noteStep(about, step, (was) => ({
     ...was,
     passed: true,
     answer: was.answer ?? { outcome, said: [...said].slice(0, 400).join(""), ...guess },

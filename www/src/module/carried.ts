@@ -1,9 +1,13 @@
-// For the page that is one file: the module travels in it, compressed (see pack.mjs).
-import packed from "../../pkg/pithball_bg.wasm";
+// For the page that is one file: the modules travel in it, compressed (see pack.mjs).
+import more from "../../pkg/more_bg.wasm";
+import first from "../../pkg/pithball_bg.wasm";
 
-/** The module's bytes, unpacked once for the page and its workers. */
-export async function moduleBytes(): Promise<ArrayBuffer> {
+async function unpacked(packed: string): Promise<ArrayBuffer> {
   const bytes = Uint8Array.from(atob(packed), (char) => char.charCodeAt(0));
-  const unpacked = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
-  return new Response(unpacked).arrayBuffer();
+  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
+  return new Response(stream).arrayBuffer();
 }
+
+export const firstModule = (): Promise<ArrayBuffer> => unpacked(first);
+
+export const moreBytes = (): Promise<ArrayBuffer> => unpacked(more);

@@ -1,9 +1,15 @@
-import address from "../../pkg/pithball_bg.wasm";
+import more from "../../pkg/more_bg.wasm";
+import first from "../../pkg/pithball_bg.wasm";
 
-/** The module's bytes, fetched once for the page and its workers. */
-export async function moduleBytes(): Promise<ArrayBuffer> {
+async function fetched(address: string): Promise<Response> {
   const url = new URL(address, import.meta.url);
   const response = await fetch(url);
   if (!response.ok) throw new Error(`${url} answers with ${response.status}`);
-  return response.arrayBuffer();
+  return response;
 }
+
+/** The first module, to be compiled while it arrives. */
+export const firstModule = (): Promise<Response> => fetched(first);
+
+/** The second module's bytes. */
+export const moreBytes = async (): Promise<ArrayBuffer> => (await fetched(more)).arrayBuffer();

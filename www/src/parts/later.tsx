@@ -6,19 +6,25 @@ import { useEffect, useState } from "preact/hooks";
 
 type View = () => JSX.Element | null;
 
-const all: (() => Promise<void>)[] = [];
+const all: (() => Promise<unknown>)[] = [];
+
+/** What is loaded by `load` once: when it is first wanted, or by `loadRest` before. */
+export function part<T>(load: () => Promise<T>): () => Promise<T> {
+  let loading: Promise<T> | null = null;
+  const once = () => {
+    loading ??= load();
+    return loading;
+  };
+  all.push(once);
+  return once;
+}
 
 /** A room that is loaded by `load` when it is first shown, or by `loadRest` before. */
 export function later(load: () => Promise<View>): View {
   let Loaded: View | null = null;
-  let loading: Promise<void> | null = null;
-  const once = () => {
-    loading ??= load().then((view) => {
-      Loaded = view;
-    });
-    return loading;
-  };
-  all.push(once);
+  const once = part(async () => {
+    Loaded = await load();
+  });
   return function Later() {
     const [state, setState] = useState<"loading" | "loaded" | "missing">("loading");
     useEffect(() => {

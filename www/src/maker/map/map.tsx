@@ -11,7 +11,6 @@ import type { BallFile, BallMap, Control, Problem } from "../../types";
 import { digits, measure, reading } from "../../units";
 import { useWhenStill } from "../../when-still";
 import { controlName, quantityOf } from "../controls";
-import { flat } from "./asked";
 import { past } from "./judge";
 import { MapPicture } from "./picture";
 import { asked, COARSE, FINE, here, type Side, sideOf, usualSides } from "./sides";
@@ -60,14 +59,14 @@ function Panel() {
     STILL_MS,
     async (signal) => {
       if (!sides) return;
-      const { limits } = base.map(...flat(asked(sides, COARSE)));
+      const { limits } = await jobs.run("map", { ball: file, sides: asked(sides, COARSE) }, signal);
       setRefused(null);
       const coarse = await rowsOf(jobs, file, sides, COARSE, signal);
       setMapped({ sides, coarse, fine: null, limits });
       setMapped({ sides, coarse, fine: await rowsOf(jobs, file, sides, FINE, signal), limits });
     },
     setRefused,
-    [file, base, key],
+    [file, key],
   );
 
   if (!sides) return <p>A ball without pieces has nothing to map.</p>;

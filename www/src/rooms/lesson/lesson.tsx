@@ -17,11 +17,11 @@ const REST_MS = 120;
 export function LessonPanel() {
   const store = useStore();
   const { taken } = store.loan.value ?? { taken: null };
-  useEffect(() => openProgress(store.wasm), []);
+  useEffect(() => openProgress(), []);
   if (!taken) return null;
   let one: Listed;
   try {
-    one = listedOf(store.wasm, taken.text);
+    one = listedOf(taken.text);
   } catch (error) {
     if (!Array.isArray(error)) throw error;
     return (

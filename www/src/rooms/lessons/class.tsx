@@ -1,9 +1,10 @@
 import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
 import { useLessons } from "../../lessons/read";
+import { more } from "../../more";
 import { OpenFile } from "../../parts/open-file";
 import { Wide } from "../../parts/wide";
-import { isProblem, useStore } from "../../store";
+import { isProblem } from "../../store";
 import type { ClassTable, ProgressFile } from "../../types";
 
 const MOST_BYTES = 4 * 1024 * 1024;
@@ -16,13 +17,12 @@ interface Handed {
 
 /** What a class has done: progress files side by side. They stay in this tab. */
 export function Classroom() {
-  const store = useStore();
   const handed = useSignal<Handed[]>([]);
   const refused = useSignal<string[]>([]);
   const table = useMemo(
     () =>
       handed.value.length > 0
-        ? store.wasm.class_table(
+        ? more.class_table(
             handed.value.map(({ name }) => name),
             handed.value.map(({ file }) => file),
           )
@@ -39,7 +39,7 @@ export function Classroom() {
         continue;
       }
       try {
-        news.push({ name: file.name, file: store.wasm.read_progress(await file.text()) });
+        news.push({ name: file.name, file: more.read_progress(await file.text()) });
       } catch (error) {
         if (!isProblem(error)) throw error;
         wrong.push(`${file.name}: ${error.message}${error.place && ` (Where: ${error.place}.)`}`);

@@ -60,8 +60,7 @@ type Hands = Record<number, number[]>;
 
 /** A lesson told to a room: one thing on the screen, on and back with a clicker or the keyboard. */
 export function Coach({ text }: { text: string }) {
-  const store = useStore();
-  const one = listedOf(store.wasm, text);
+  const one = listedOf(text);
   const slides = useMemo(() => slidesOf(one, told(one)), [one]);
   const [at, setAt] = useState(0);
   const [hands, setHands] = useState<Hands>({});

@@ -3,7 +3,6 @@ import type { JSX } from "preact";
 import { useEffect } from "preact/hooks";
 import { type LessonsPage, lessonsAt } from "../../lessons/at";
 import { openProgress } from "../../lessons/progress";
-import { useStore } from "../../store";
 import { Classroom } from "./class";
 import { Coach } from "./coach";
 import { List } from "./list";
@@ -23,8 +22,7 @@ const IN: Partial<Record<LessonsPage["page"], LessonsPage["page"]>> = { paper: "
 
 /** Lessons to take, the trade's words, and what a teacher needs. */
 export function Lessons() {
-  const store = useStore();
-  useEffect(() => openProgress(store.wasm), []);
+  useEffect(() => openProgress(), []);
   const at = lessonsAt.value;
   return (
     <div class="lessons">

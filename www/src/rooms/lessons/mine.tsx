@@ -8,11 +8,10 @@ import {
   trouble,
 } from "../../lessons/progress";
 import { OpenFile } from "../../parts/open-file";
-import { isProblem, useStore } from "../../store";
+import { isProblem } from "../../store";
 
 /** What this learner has done: to hand in, to carry elsewhere, to forget. */
 export function Mine() {
-  const store = useStore();
   const said = useSignal("");
   const sure = useSignal(false);
   const { learner, lessons } = progress.value;
@@ -32,7 +31,7 @@ export function Mine() {
           autocomplete="off"
           maxLength={80}
           value={learner}
-          onChange={(event) => nameLearner(store.wasm, event.currentTarget.value)}
+          onChange={(event) => nameLearner(event.currentTarget.value)}
         />
       </label>
       <div class="choices">
@@ -44,7 +43,7 @@ export function Mine() {
           onOpen={async ([file]) => {
             if (!file) return;
             try {
-              const taken = addProgress(store.wasm, await file.text());
+              const taken = addProgress(await file.text());
               said.value =
                 taken > 0
                   ? `Taken in from ${file.name}: ${taken} ${taken === 1 ? "lesson" : "lessons"}.`
@@ -62,7 +61,7 @@ export function Mine() {
             <button
               type="button"
               onClick={() => {
-                forgetProgress(store.wasm);
+                forgetProgress();
                 sure.value = false;
                 said.value = "Your progress is forgotten.";
               }}

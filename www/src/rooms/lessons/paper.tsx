@@ -15,8 +15,7 @@ import { CutOf, LaneOf, ShotOf } from "./pictured";
 
 /** A lesson to print: the sheet for learners, and by itself the key to it. */
 export function PaperLesson({ text }: { text: string }) {
-  const store = useStore();
-  const one = listedOf(store.wasm, text);
+  const one = listedOf(text);
   const steps = useMemo(() => told(one), [one]);
   const key = useSignal(false);
   const paper = useSignal<Paper>(usualPaper());

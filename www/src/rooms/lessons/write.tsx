@@ -8,8 +8,9 @@ import { FILES, LESSONS, listedOf, useLessons } from "../../lessons/read";
 import { Line, Prose } from "../../lessons/said";
 import { told } from "../../lessons/told";
 import { begin } from "../../lessons/work";
+import { more } from "../../more";
 import { OpenFile } from "../../parts/open-file";
-import { type Store, useStore } from "../../store";
+import { useStore } from "../../store";
 import type { LessonProblem } from "../../types";
 import { useWhenStill } from "../../when-still";
 
@@ -173,7 +174,7 @@ export function Write() {
               ))}
             </ol>
           )}
-          {current && <Reads store={store} text={text} />}
+          {current && <Reads text={text} />}
           <Names />
         </div>
       </div>
@@ -188,10 +189,10 @@ function nameOf(text: string): string {
 }
 
 /** How it reads, as far as it can be read at all. */
-function Reads({ store, text }: { store: Store; text: string }) {
+function Reads({ text }: { text: string }) {
   const reads = useMemo(() => {
     try {
-      const one = listedOf(store.wasm, text);
+      const one = listedOf(text);
       return { title: one.about.title, steps: told(one) };
     } catch (error) {
       if (error instanceof Error) throw error;
@@ -245,7 +246,6 @@ function Reads({ store, text }: { store: Store; text: string }) {
 
 /** What expressions may speak of. */
 function Names() {
-  const store = useStore();
   const [open, setOpen] = useState(false);
   return (
     <details class="write-names" onToggle={(event) => setOpen(event.currentTarget.open)}>
@@ -259,7 +259,7 @@ function Names() {
             state before it of that state.
           </p>
           <dl>
-            {store.wasm.lesson_names().map(({ name, unit, words }) => (
+            {more.lesson_names().map(({ name, unit, words }) => (
               <div key={name}>
                 <dt>
                   <code>{name}</code>
