@@ -1,7 +1,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { firstLoad } from "../bench/first-load.mjs";
-import { DESKTOP, launch, PHONE, shoot } from "./harness.mjs";
+import { firstLoad, MOST_BYTES, weigh } from "../bench/first-load.mjs";
+import { accessibilityFaults, DESKTOP, launch, PHONE, shoot } from "./harness.mjs";
 
 let site;
 before(async () => {
@@ -67,8 +67,67 @@ test("the page goes on working with the network gone", async () => {
   await context.close();
 });
 
-test("the first load leaves out the rooms that take the whole space", async () => {
+test("the first load is light, and leaves out the second module and the rooms that take the whole space", async () => {
   const { files } = await firstLoad(site);
-  assert.ok(files.some((file) => file.endsWith(".wasm")));
-  assert.ok(!files.some((file) => /(shelf|sheet|model)-/.test(file)), files.join(", "));
+  const list = files.join(", ");
+  assert.equal(files.filter((file) => file.endsWith(".wasm")).length, 1, list);
+  assert.ok(!files.some((file) => /(more_bg|shelf|sheet|model|lessons?)-/.test(file)), list);
+  for (const part of [/^index\.html$/, /main-.*\.js$/, /main-.*\.css$/, /pithball_bg-/, /\.woff2$/]) {
+    assert.ok(
+      files.some((file) => part.test(file)),
+      `${part} of ${list}`,
+    );
+  }
+  const bytes = files.reduce((sum, file) => sum + weigh(file)[2], 0);
+  assert.ok(bytes <= MOST_BYTES, `${bytes} bytes by Brotli: ${list}`);
+});
+
+test("where the second module never comes, the workshop goes on and says what waits", async () => {
+  const context = await site.browser.newContext({ serviceWorkers: "block" });
+  const page = await context.newPage();
+  await page.route("**/more_bg-*.wasm", (route) => route.abort());
+  await page.goto(site.url);
+  await page.getByText("A part of the page did not arrive").waitFor();
+  const weight = page.locator(".readout", { hasText: "Weight" }).locator(".value").first();
+  const before = await weight.textContent();
+  await page.locator(".template").nth(1).click();
+  await page.waitForFunction(
+    (before) => document.querySelector(".readout .value").textContent !== before,
+    before,
+  );
+  await page.getByRole("button", { name: "Lessons", exact: true }).click();
+  await page.getByText("This part of the page did not arrive").waitFor();
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await page.unroute("**/more_bg-*.wasm");
+  await page.getByRole("button", { name: "Load the page again" }).click();
+  await page.getByRole("heading", { name: "Why a house ball goes long" }).waitFor();
+  await context.close();
+});
+
+test("a lesson under way waits for the second module when the page is loaded again", async () => {
+  const { page, context } = await site.open({ reducedMotion: "reduce" });
+  await page.getByRole("button", { name: "Lessons", exact: true }).click();
+  await page
+    .locator(".lessons-entry", { has: page.getByRole("heading", { name: "Why a house ball goes long" }) })
+    .getByRole("button", { name: /^Take/ })
+    .click();
+  const step = page.locator("#lesson-step");
+  const title = await step.textContent();
+  await page.waitForFunction(() => localStorage.getItem("pithball.bench/1")?.includes('"taken"'));
+  let come;
+  const wanted = new Promise((resolve) => {
+    come = resolve;
+  });
+  await page.route("**/more_bg-*.wasm", async (route) => {
+    await wanted;
+    await route.continue();
+  });
+  await page.reload();
+  const room = page.getByRole("region", { name: "Lesson", exact: true });
+  await room.getByText("One moment").waitFor();
+  come();
+  await step.waitFor();
+  assert.equal(await step.textContent(), title);
+  assert.equal(await page.locator(".fault").count(), 0);
+  await context.close();
 });
