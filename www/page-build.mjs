@@ -10,19 +10,19 @@ import { workerSource } from "./worker-source.mjs";
 const here = dirname(fileURLToPath(import.meta.url));
 const source = (path) => join(here, "src", path);
 
-/** `module:bytes` is how the page comes by its WebAssembly modules: fetched, or carried along. */
-const moduleBytes = (carried) => ({
-  name: "module-bytes",
+/** `module:wasm` is how the page comes by its WebAssembly modules: fetched, or carried along. */
+const wasmModules = (carried) => ({
+  name: "wasm-modules",
   setup(page) {
     const path = source(carried ? "module/carried.ts" : "module/fetched.ts");
-    page.onResolve({ filter: /^module:bytes$/ }, () => ({ path }));
+    page.onResolve({ filter: /^module:wasm$/ }, () => ({ path }));
   },
 });
 
 /** Options for esbuild; `carried` for the page that has everything inside itself. */
 export const pageBuild = ({ carried, ...rest }) => ({
   entryPoints: [source("main.tsx")],
-  plugins: [moduleBytes(carried), workerSource, lessonFiles, markdown],
+  plugins: [wasmModules(carried), workerSource, lessonFiles, markdown],
   bundle: true,
   format: "esm",
   target: "es2022",

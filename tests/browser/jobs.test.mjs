@@ -13,6 +13,9 @@ before(async () => {
 });
 after(() => site?.close());
 
+/** A module with nothing in it. */
+const emptyModule = () => new WebAssembly.Module(Uint8Array.of(0, 97, 115, 109, 1, 0, 0, 0));
+
 /** Every worker started, each with the tasks it was handed; answers only when told. */
 let started;
 class MadeUpWorker {
@@ -26,7 +29,7 @@ class MadeUpWorker {
     this.heard[name] = listener;
   }
   postMessage(message) {
-    if ("bytes" in message) this.bytes = message.bytes;
+    if ("module" in message) this.module = message.module;
     else this.tasks.push(message);
   }
   terminate() {
@@ -52,10 +55,10 @@ const settled = (promise) =>
   ]);
 
 test("two workers, each given the module and one task at a time, in the order asked", async () => {
-  const bytes = new ArrayBuffer(8);
-  const jobs = startJobs(bytes);
+  const module = emptyModule();
+  const jobs = startJobs(module);
   assert.equal(started.length, 2);
-  assert.ok(started.every((worker) => worker.bytes === bytes));
+  assert.ok(started.every((worker) => worker.module === module));
   const runs = ["first", "second", "third"].map((asked) => jobs.run("ladder", asked));
   assert.deepEqual(
     started.map(({ tasks }) => tasks.map(({ asked }) => asked)),
@@ -70,7 +73,7 @@ test("two workers, each given the module and one task at a time, in the order as
 });
 
 test("a problem arrives as it is, and what broke starts the worker anew", async () => {
-  const jobs = startJobs(new ArrayBuffer(8));
+  const jobs = startJobs(emptyModule());
   const problem = { place: "pieces[0]", found: "this", accepted: "that", message: "Wrong." };
   const wrong = jobs.run("ladder", "wrong");
   started[0].answer({ problem });
@@ -87,7 +90,7 @@ test("a problem arrives as it is, and what broke starts the worker anew", async 
 });
 
 test("stopping ends the worker at work, lets what waits go, and the next task runs", async () => {
-  const jobs = startJobs(new ArrayBuffer(8));
+  const jobs = startJobs(emptyModule());
   const stop = new AbortController();
   const runs = [1, 2, 3].map((asked) => jobs.run("ladder", asked, stop.signal));
   const other = jobs.run("ladder", "other");
@@ -105,7 +108,7 @@ test("stopping ends the worker at work, lets what waits go, and the next task ru
 });
 
 test("many tasks say how far they are, and one that fails stops the rest", async () => {
-  const jobs = startJobs(new ArrayBuffer(8));
+  const jobs = startJobs(emptyModule());
   const shares = [];
   const all = jobs.all("ladder", [1, 2, 3, 4], { progress: (share) => shares.push(share) });
   for (const at of [0, 0, 1, 0]) {
@@ -124,7 +127,7 @@ test("many tasks say how far they are, and one that fails stops the rest", async
 });
 
 test("a worker that never starts says so", async () => {
-  const jobs = startJobs(new ArrayBuffer(8));
+  const jobs = startJobs(emptyModule());
   const run = jobs.run("ladder", 1);
   started[0].heard.error({ preventDefault() {}, message: "refused" });
   assert.match(String((await settled(run)).error), /refused/);

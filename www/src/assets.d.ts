@@ -28,11 +28,11 @@ declare module "lessons:files" {
   export const FILES: Record<string, unknown>;
 }
 /** `module/fetched.ts`, or in the one-file page `module/carried.ts` (see `page-build.mjs`). */
-declare module "module:bytes" {
+declare module "module:wasm" {
   /** The first module, as its bindings take it. */
   export function firstModule(): Promise<Response | ArrayBuffer>;
-  /** The second module's bytes. */
-  export function moreBytes(): Promise<ArrayBuffer>;
+  /** The second module, compiled. */
+  export function moreModule(): Promise<WebAssembly.Module>;
 }
 /** Edition of the page, stamped when it is built. */
 declare const VERSION: string;

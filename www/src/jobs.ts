@@ -37,8 +37,8 @@ interface Place {
   task: Task | null;
 }
 
-/** Starts the workers; `bytes` are the second module's, fetched once for all. */
-export function startJobs(bytes: ArrayBuffer): Jobs {
+/** Starts the workers, each with an instance of `module`, the second one. */
+export function startJobs(module: WebAssembly.Module): Jobs {
   const address = URL.createObjectURL(new Blob([source], { type: "text/javascript" }));
   const waiting: Task[] = [];
   let count = 0;
@@ -58,7 +58,7 @@ export function startJobs(bytes: ArrayBuffer): Jobs {
       restart(place);
       task?.reject(new Error(event.message || "a worker could not be started"));
     });
-    worker.postMessage({ bytes } satisfies ToWorker);
+    worker.postMessage({ module } satisfies ToWorker);
     return worker;
   }
 

@@ -3,7 +3,7 @@ import { effect } from "@preact/signals";
 import { render } from "preact";
 import { App } from "./app";
 import { type Jobs, JobsContext, startJobs, waiting } from "./jobs";
-import { moreBytes } from "./more-bytes";
+import { moreModule } from "./more-module";
 import { keepPage } from "./offline/offline";
 import { Fault } from "./parts/fault";
 import { loadRest } from "./parts/later";
@@ -46,9 +46,9 @@ const NOT_ARRIVED =
 async function loadOn(store: Store, started: (jobs: Jobs) => void): Promise<void> {
   performance.mark("first picture");
   const rest = loadRest();
-  const bytes = await moreBytes().catch(() => null);
-  if (bytes) {
-    const jobs = startJobs(bytes);
+  const module = await moreModule().catch(() => null);
+  if (module) {
+    const jobs = startJobs(module);
     started(jobs);
     watchLinks(store, jobs);
   } else store.notice.value = NOT_ARRIVED;

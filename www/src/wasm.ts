@@ -1,6 +1,6 @@
 // Starts the WebAssembly module of the first picture and of every edit.
 
-import { firstModule } from "module:bytes";
+import { firstModule } from "module:wasm";
 import init, * as bindings from "../pkg/pithball.js";
 import type { WasmModule } from "./types";
 

@@ -126,8 +126,8 @@ interface MapAsked {
 export type JobList = typeof JOBS;
 export type JobName = keyof JobList;
 
-/** To the worker: the module's bytes first, then tasks. */
-export type ToWorker = { bytes: ArrayBuffer } | { id: number; job: JobName; asked: unknown };
+/** To the worker: the module first, then tasks. */
+export type ToWorker = { module: WebAssembly.Module } | { id: number; job: JobName; asked: unknown };
 /** From the worker. A `Problem` is thrown as it is; what else is thrown comes as its message. */
 export type FromWorker = { id: number } & ({ done: unknown } | { problem: unknown } | { broke: string });
 
@@ -164,6 +164,6 @@ function answer(id: number, job: JobName, asked: unknown): FromWorker {
 }
 
 self.addEventListener("message", ({ data }: MessageEvent<ToWorker>) => {
-  if ("bytes" in data) bindings.initSync({ module: data.bytes });
+  if ("module" in data) bindings.initSync({ module: data.module });
   else self.postMessage(answer(data.id, data.job, data.asked));
 });

@@ -10,4 +10,6 @@ async function unpacked(packed: string): Promise<ArrayBuffer> {
 
 export const firstModule = (): Promise<ArrayBuffer> => unpacked(first);
 
-export const moreBytes = (): Promise<ArrayBuffer> => unpacked(more);
+export async function moreModule(): Promise<WebAssembly.Module> {
+  return WebAssembly.compile(await unpacked(more));
+}

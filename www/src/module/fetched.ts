@@ -11,5 +11,7 @@ async function fetched(address: string): Promise<Response> {
 /** The first module, to be compiled while it arrives. */
 export const firstModule = (): Promise<Response> => fetched(first);
 
-/** The second module's bytes. */
-export const moreBytes = async (): Promise<ArrayBuffer> => (await fetched(more)).arrayBuffer();
+/** The second module, compiled. */
+export async function moreModule(): Promise<WebAssembly.Module> {
+  return WebAssembly.compile(await (await fetched(more)).arrayBuffer());
+}

@@ -1,0 +1,5 @@
+import { moreModule as load } from "module:wasm";
+import { part } from "./parts/later";
+
+/** The second module, fetched and compiled once for the page and its workers. */
+export const moreModule = part(load);
