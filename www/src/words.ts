@@ -71,6 +71,37 @@ export const WORDS = {
     "The part of the spread that would go away, on average, if this alone came out exactly as drawn.",
   "total order":
     "The part of the spread that would be left if everything but this came out exactly as drawn: by itself and together with others.",
+  weight:
+    "How heavy it is: of a ball the whole of it, as it lies on a scale; of a part its density times its volume.",
+  volume: "How much room a part takes up in the ball, its cuts and holes taken off.",
+  "middle RG":
+    "The RG about the axis between the easiest and the hardest: of a round core the same as the high RG.",
+  "high RG": "The RG about the hardest axis: there the weight sits furthest out.",
+  piece: "One of the parts that are poured or set inside the cover; its sizes are those of its shape.",
+  position:
+    "Where a piece stands in the ball, from the ball's centre: z towards the pin, x and y to the sides, and how it is turned about each.",
+  "ball diameter": "How wide the finished ball is; the rules leave it hardly any room.",
+  cut: "The flat face that the saw makes: turned round the pin, leaned over, or moved off the centre.",
+  hole: "A hole drilled for a finger or the thumb, told by how wide and how deep it is; what it takes away no longer counts.",
+  speed: "How fast the ball travels; sliding over the lane takes some of it away.",
+  time: "How long the ball takes from the foul line.",
+  slip: "How fast the foot of the ball slides over the lane: once it rolls, not at all.",
+  "axis migration": "How far the axis it spins about has moved in the ball by the time it reaches the pins.",
+  pocket: "The place beside the front pin where a ball should come in, from the bowler's own side.",
+  "published limit":
+    "What the rules of the sport allow, as published by its governing body; a ball outside is not allowed in competition.",
+  pour: "Filling a mould with liquid material once: every piece and the cover take one, and some of each is lost.",
+  "cost index":
+    "What a ball costs to make beside others: a pour by itself is 1, moulds and loss are added; a model choice, not money.",
+  "search start":
+    "A ball from which the search for a core sets out: the more of them, the surer that none better is missed.",
+  tolerance: "How far a part may stray from its drawing and still be used.",
+  scrap:
+    "Balls that no one can sell, because they break a published limit; seconds keep the limits and miss what their maker promises.",
+  histogram: "A picture of many numbers at once: the taller a bar, the more balls came out there.",
+  "standard deviation":
+    "How far from their mean the numbers usually lie: most are closer than that, hardly any three times as far.",
+  percentile: "The number below which so many of every hundred balls lie; 50 % below is the middle one.",
   density: "How heavy a material is for its size; water is 1 gram per cc.",
 } as const;
 

@@ -70,6 +70,43 @@ impl Figure {
         format!("{}{index}", self.name)
     }
 
+    /// The word of the glossary that explains it; none where words of everyday do.
+    pub fn word(&self) -> Option<&'static str> {
+        Some(match self.name {
+            "weight_lb" | "weight_oz" | "piece_weight_lb" | "limit_weight_lb" => "weight",
+            "rg_in" | "uniform_rg_in" | "piece_rg_share" | "limit_rg_low_in" => "RG",
+            "rg_middle_in" => "middle RG",
+            "rg_high_in" | "limit_rg_high_in" => "high RG",
+            "differential_in" | "limit_differential_in" => "differential",
+            "intermediate_differential_in" | "asymmetry_share" => "intermediate differential",
+            "top_weight_oz" => "top weight",
+            "cg_in" => "CG",
+            "pieces" | "core_share" => "piece",
+            "holes" => "hole",
+            "rules_broken" => "published limit",
+            "cover_in" | "cover_mean_in" | "cover_usual_from_in" | "cover_usual_to_in" => "coverstock",
+            "piece_volume_cc" => "volume",
+            "limit_density_g_cc" => "density",
+            "time_s" => "time",
+            "board_at_pins" | "path_board" | "centre_board" | "lane_boards" => "board",
+            "pocket_miss_boards" | "pocket_board" => "pocket",
+            "entry_angle_deg" | "pocket_angle_deg" => "entry angle",
+            "speed_at_pins_mph" | "speed_lost_mph" => "speed",
+            "revs_at_pins_rpm" | "revs_gained_rpm" | "turns" => "rev rate",
+            "breakpoint_board" | "breakpoint_ft" => "breakpoint",
+            "hook_start_ft" | "hook_ft" | "hook_boards" => "hook",
+            "roll_start_ft" | "roll_ft" => "roll",
+            "skid_ft" => "skid",
+            "axis_migration_deg" => "axis migration",
+            "flare_in" | "flare_per_turn_in" => "track flare",
+            "flare_layout_in" => "PAP",
+            "oil_length_ft" | "oil_volume_ml" | "exit_rule_board" | "exit_rule" => "oil pattern",
+            "pours" => "pour",
+            "cost_index" => "cost index",
+            _ => return None,
+        })
+    }
+
     /// The figure of this name.
     pub(crate) fn named(name: &str) -> Option<&'static Self> {
         FIGURES.iter().find(|figure| figure.name == name)

@@ -40,9 +40,27 @@ pub(crate) struct Stage {
 pub(crate) enum Task {
     Look,
     Choose(Vec<Choosable>),
-    Number { value: Expr, within: Expr, right: Line, low: Line, high: Line },
-    Draw { within: Expr, right: Line, wrong: Line, no_turn: Option<Line> },
-    Reach { check: Vec<(Expr, Option<Line>)>, wrong: Vec<(Expr, Line)>, hints: [Line; 3], done: Line },
+    Number {
+        value: Expr,
+        within: Expr,
+        right: Line,
+        low: Line,
+        high: Line,
+    },
+    Draw {
+        within: Expr,
+        right: Line,
+        wrong: Line,
+        no_turn: Option<Line>,
+    },
+    Reach {
+        check: Vec<(Expr, Option<Line>)>,
+        wrong: Vec<(Expr, Line)>,
+        hints: [Line; 3],
+        /// What the last hint says to set, place by place.
+        hinted: Vec<(Path, Expr)>,
+        done: Line,
+    },
 }
 
 pub(crate) struct Choosable {
@@ -287,10 +305,31 @@ impl Reader<'_> {
                     })
                     .collect(),
                 hints: [0, 1, 2].map(|n| self.line(&deed.hints[n], format!("{place}.hints[{n}]"))),
+                hinted: self.hinted(&deed.hinted, &format!("{place}.hinted")),
                 done: self.line(&deed.done, format!("{place}.done")),
             },
         };
         Stage { text, watch, free, task }
+    }
+
+    fn hinted(&mut self, table: &BTreeMap<String, String>, place: &str) -> Vec<(Path, Expr)> {
+        let mut read = Vec::new();
+        for (key, text) in table {
+            let Some(path) = Path::parse(key) else {
+                let accepted = "a place such as shot.release.revs_rpm or ball.pieces[1].density_g_cc".to_owned();
+                self.add(place, Fault { at: 0, found: format!("{key:?}"), accepted });
+                continue;
+            };
+            let Some(expr) = self.number(text, &format!("{place}.{key}")) else { continue };
+            if let Type::Number(of) = expr.of
+                && !Quantity::of_key(path.key()).goes_with(of)
+            {
+                let accepted = format!("a number of {}", Quantity::of_key(path.key()).unit());
+                self.add(&format!("{place}.{key}"), Fault { at: 0, found: of.unit().to_owned(), accepted });
+            }
+            read.push((path, expr));
+        }
+        read
     }
 
     fn free(&mut self, list: &[String], place: &str) -> Vec<Path> {

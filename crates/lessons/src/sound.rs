@@ -10,6 +10,7 @@ use format::lesson::{Kind, LessonProblem};
 use crate::bench::Bench;
 use crate::expr::Expr;
 use crate::lesson::{Lesson, Task, in_change};
+use crate::path::Path;
 use crate::prose::Line;
 use crate::quantity::Quantity;
 use crate::said::{Said, plain};
@@ -171,7 +172,7 @@ impl Proof<'_> {
                     self.problems.push(lesson.places.locate(in_change(&format!("{place}.path"), problem), 0));
                 }
             }
-            Task::Reach { check, wrong, hints, done } => {
+            Task::Reach { check, wrong, hints, hinted, done } => {
                 for (k, (want, say)) in check.iter().enumerate() {
                     let inner = format!("{place}.check[{k}]");
                     if let Some(say) = say {
@@ -187,11 +188,14 @@ impl Proof<'_> {
                 for (k, hint) in hints.iter().enumerate() {
                     self.values(&format!("{place}.hints[{k}]"), hint.values(), start, start);
                 }
-                if let Some(last) = hints.last() {
-                    self.hinted(n, place, last, start);
+                for (path, expr) in hinted {
+                    self.values(&format!("{place}.hinted.{path}"), [expr], start, start);
                 }
                 self.values(&format!("{place}.done"), done.values(), start, end);
-                self.reached(n, place, start, end);
+                if self.reached(n, place, start, end) {
+                    let [_, _, last] = hints;
+                    self.followed(n, place, last, hinted, start);
+                }
             }
         }
     }
@@ -229,13 +233,13 @@ impl Proof<'_> {
         })
     }
 
-    /// Where single numbers alone are free and the last hint ends in as many of
-    /// their kinds, in the same order, those pass as they are written.
-    fn hinted(&mut self, n: usize, place: &str, hint: &Line, start: &Bench) -> Option<()> {
+    /// Whoever does what the last hint says passes: every number that it names is
+    /// set as it is written.
+    fn followed(&mut self, n: usize, place: &str, hint: &Line, hinted: &[(Path, Expr)], start: &Bench) -> Option<()> {
         let lesson = self.lesson;
-        let free = lesson.stages.get(n)?.free.as_ref().filter(|free| !free.is_empty())?;
         let none = BTreeMap::new();
-        let said = hint.fill(&lesson.scene(start, start, &none));
+        let scene = lesson.scene(start, start, &none);
+        let said = hint.fill(&scene);
         let named: Vec<_> = said
             .iter()
             .filter_map(|said| match said {
@@ -243,12 +247,53 @@ impl Proof<'_> {
                 _ => None,
             })
             .collect();
-        let last = named.get(named.len().checked_sub(free.len())?..)?;
+        let written = |(value, quantity, decimals): &(f64, Quantity, Option<u8>)| -> Option<f64> {
+            quantity.digits(*value, decimals.unwrap_or_else(|| quantity.decimals())).parse().ok()
+        };
         let mut doc = start.doc().clone();
-        for (path, (value, quantity, decimals)) in free.iter().zip(last) {
-            path.get(&doc)?.as_f64().filter(|_| Quantity::of_key(path.key()).goes_with(*quantity))?;
-            let written: f64 = quantity.digits(*value, decimals.unwrap_or_else(|| quantity.decimals())).parse().ok()?;
-            path.set(&mut doc, written.into())?;
+        if hinted.is_empty() {
+            if named.is_empty() {
+                return None;
+            }
+            let free = lesson.stages.get(n)?.free.as_ref().filter(|free| !free.is_empty());
+            let last = free.and_then(|free| named.get(named.len().checked_sub(free.len())?..));
+            let set = free.zip(last).and_then(|(free, last)| {
+                free.iter().zip(last).try_for_each(|(path, one)| {
+                    path.get(&doc)?.as_f64().filter(|_| Quantity::of_key(path.key()).goes_with(one.1))?;
+                    path.set(&mut doc, written(one)?.into())
+                })
+            });
+            if set.is_none() {
+                let message = "The last hint names numbers, and nothing says what they are to be set to. Say it in a \
+                    table \"hinted\": each place, and the expression of its number.";
+                self.problem(
+                    format!("{place}.hints[2]"),
+                    "numbers of places that are not told",
+                    "a table \"hinted\"",
+                    message.to_owned(),
+                );
+                return None;
+            }
+        }
+        for (path, expr) in hinted {
+            let number = scene.number(expr).ok()?;
+            let as_written = named.iter().find(|(value, ..)| (value - number).abs() <= 1e-9 * number.abs());
+            if !named.is_empty() && as_written.is_none() {
+                let message = format!("The last hint does not name the number that is to be set at {path}.");
+                self.problem(
+                    format!("{place}.hinted.{path}"),
+                    "a number that the hint does not name",
+                    "one that it names",
+                    message,
+                );
+                return None;
+            }
+            let put = as_written.and_then(written).unwrap_or(number);
+            if path.set(&mut doc, put.into()).is_none() {
+                let message = format!("There is nothing at {path} to set.");
+                self.problem(format!("{place}.hinted.{path}"), path.to_string(), "a place that is there", message);
+                return None;
+            }
         }
         let passes = Bench::new(doc).and_then(|now| lesson.check(n, start, &now)).is_ok_and(|checked| checked.passed);
         if !passes {
@@ -258,8 +303,8 @@ impl Proof<'_> {
         Some(())
     }
 
-    /// The bench as it opens fails the check, the solution passes it.
-    fn reached(&mut self, n: usize, place: &str, start: &Bench, end: &Bench) {
+    /// The bench as it opens fails the check, the solution passes it; whether the solution does.
+    fn reached(&mut self, n: usize, place: &str, start: &Bench, end: &Bench) -> bool {
         let lesson = self.lesson;
         if self.holds(n, start) {
             let message = "There is nothing to do: the bench passes the check as the step opens.".to_owned();
@@ -270,13 +315,13 @@ impl Proof<'_> {
                 message,
             );
         }
-        if let Ok(checked) = lesson.check(n, start, end)
-            && !checked.passed
-        {
+        let Ok(checked) = lesson.check(n, start, end) else { return false };
+        if !checked.passed {
             let missing: Vec<String> = checked.missing.iter().map(|said| plain(said)).collect();
             let message = format!("The solution does not pass the check. {}", missing.join(" "));
             self.problem(format!("{place}.solution"), "a state that fails", "a state that passes every check", message);
         }
+        checked.passed
     }
 }
 

@@ -240,7 +240,7 @@ impl Lesson {
             Task::Look | Task::Number { .. } | Task::Draw { .. } => (Vec::new(), Vec::new()),
         };
         let watch = stage.watch.iter().map(|(name, expr)| WatchedDoc {
-            what: name.as_ref().map_or_else(|| describe(expr, &scene), |name| vec![text(name.clone())]),
+            what: named(name.as_deref(), describe(expr, &scene)),
             start: before.said(expr, None),
             now: scene.said(expr, None),
         });
@@ -387,6 +387,16 @@ impl Lesson {
         self.step(step)?;
         self.stages.get(step).ok_or_else(|| refused(&step.to_string(), "a step of the lesson"))
     }
+}
+
+/// What a watched number is called; its own name leads to the word that the words worked out lead to.
+fn named(name: Option<&str>, described: Vec<Said>) -> Vec<Said> {
+    let Some(name) = name else { return described };
+    let word = described.into_iter().find_map(|said| match said {
+        Said::Term { word, .. } => Some(word),
+        _ => None,
+    });
+    vec![word.map_or_else(|| text(name), |word| Said::Term { word, text: name.to_owned() })]
 }
 
 fn refused(found: &str, accepted: &str) -> Problem {

@@ -194,6 +194,24 @@ fn the_last_hint_reaches_what_is_wanted() {
         unsound(revs, "revs_rpm * 1.28", "revs_rpm * 1.25"),
         [("steps[2].hints[2]".to_owned(), "a number that fails".to_owned())]
     );
+    // Where the places are told, their numbers are those that the hint names, and pass.
+    let puck = "the-puck";
+    let height = "'ball.pieces[\"puck\"].at_in[2]' = \"up_in\"";
+    assert_eq!(
+        unsound(puck, "up_in = \"2.95 in\"", "up_in = \"2.60 in\""),
+        [("steps[2].hints[2]".to_owned(), "a number that fails".to_owned())]
+    );
+    assert_eq!(
+        unsound(puck, height, &height.replace("up_in", "goal_in * 70")),
+        [(
+            "steps[2].hinted.ball.pieces[\"puck\"].at_in[2]".to_owned(),
+            "a number that the hint does not name".to_owned()
+        )]
+    );
+    assert_eq!(
+        unsound(puck, &format!("[hinted]\n{height}\n"), ""),
+        [("steps[2].hints[2]".to_owned(), "numbers of places that are not told".to_owned())]
+    );
     // Hints stay what they were while the bench changes.
     let lesson = lesson(revs);
     let start = lesson.opens(2, None).expect("a bench");

@@ -187,12 +187,107 @@ shows-squash = The inner core of No. 6 is squashed: narrow one way, wide the oth
 
 word-95-interval = Where the true share lies in 95 of 100 such samples: the more balls are poured, the narrower it is.
     .name = 95 % interval
+shows-95-interval = The share of balls that pass, with the room that a sample of this size leaves: a smaller sample leaves more.
 
 word-first-order = The part of the spread that would go away, on average, if this alone came out exactly as drawn.
     .name = first order
+shows-first-order = Dark: what each tolerance does to the RG by itself.
 
 word-total-order = The part of the spread that would be left if everything but this came out exactly as drawn: by itself and together with others.
     .name = total order
+shows-total-order = Outlined: what each tolerance does to passing by itself and together with others.
+
+word-weight = How heavy it is: of a ball the whole of it, as it lies on a scale; of a part its density times its volume.
+    .name = weight
+shows-weight = Every part of No. 3 adds its own weight.
+
+word-volume = How much room a part takes up in the ball, its cuts and holes taken off.
+    .name = volume
+shows-volume = The cover of No. 3 takes the most room, all round the core.
+
+word-middle-rg = The RG about the axis between the easiest and the hardest: of a round core the same as the high RG.
+    .name = middle RG
+shows-middle-rg = No. 6 is not the same all round its pin, so its middle RG is not its high one.
+
+word-high-rg = The RG about the hardest axis: there the weight sits furthest out.
+    .name = high RG
+shows-high-rg = The hardest axis of No. 6 lies across its flattened core.
+
+word-piece = One of the parts that are poured or set inside the cover; its sizes are those of its shape.
+    .name = piece
+shows-piece = The pieces of No. 4, one within the other.
+
+word-position = Where a piece stands in the ball, from the ball's centre: z towards the pin, x and y to the sides, and how it is turned about each.
+    .name = position
+shows-position = The puck of No. 3 stands above the ball's centre, towards the pin.
+
+word-ball-diameter = How wide the finished ball is; the rules leave it hardly any room.
+    .name = ball diameter
+shows-ball-diameter = From one side of No. 1 to the other.
+
+word-cut = The flat face that the saw makes: turned round the pin, leaned over, or moved off the centre.
+    .name = cut
+shows-cut = No. 3, cut through its pin and its centre.
+
+word-hole = A hole drilled for a finger or the thumb, told by how wide and how deep it is; what it takes away no longer counts.
+    .name = hole
+shows-hole = Two finger holes and a thumb hole.
+
+word-speed = How fast the ball travels; sliding over the lane takes some of it away.
+    .name = speed
+shows-speed = It leaves the hand faster than it reaches the pins.
+
+word-time = How long the ball takes from the foul line.
+    .name = time
+shows-time = From the foul line at one end to the pins at the other.
+
+word-slip = How fast the foot of the ball slides over the lane: once it rolls, not at all.
+    .name = slip
+shows-slip = It slips as far as it skids and hooks; where it rolls the slip is over.
+
+word-axis-migration = How far the axis it spins about has moved in the ball by the time it reaches the pins.
+    .name = axis migration
+shows-axis-migration = The rings move over the ball because the axis does.
+
+word-pocket = The place beside the front pin where a ball should come in, from the bowler's own side.
+    .name = pocket
+shows-pocket = Where a good shot of a right-hander comes in.
+
+word-published-limit = What the rules of the sport allow, as published by its governing body; a ball outside is not allowed in competition.
+    .name = published limit
+shows-published-limit = No. 3 keeps every limit that can be computed.
+
+word-pour = Filling a mould with liquid material once: every piece and the cover take one, and some of each is lost.
+    .name = pour
+shows-pour = No. 6 takes the most pours of the house's balls.
+
+word-cost-index = What a ball costs to make beside others: a pour by itself is 1, moulds and loss are added; a model choice, not money.
+    .name = cost index
+shows-cost-index = More pieces, more pours and more moulds: No. 6 is the dearest of the house.
+
+word-search-start = A ball from which the search for a core sets out: the more of them, the surer that none better is missed.
+    .name = search start
+shows-search-start = The ball on the bench is the first start; the others are this one with other sizes and densities.
+
+word-tolerance = How far a part may stray from its drawing and still be used.
+    .name = tolerance
+shows-tolerance = Balls of No. 3 poured a little off, and which tolerance decides most whether they pass.
+
+word-scrap = Balls that no one can sell, because they break a published limit; seconds keep the limits and miss what their maker promises.
+    .name = scrap
+shows-scrap = What becomes of balls of No. 3 that are poured a little off.
+
+word-histogram = A picture of many numbers at once: the taller a bar, the more balls came out there.
+    .name = histogram
+shows-histogram = The RG of balls of No. 3, each poured a little off.
+
+word-standard-deviation = How far from their mean the numbers usually lie: most are closer than that, hardly any three times as far.
+    .name = standard deviation
+shows-standard-deviation = The shaded middle reaches one standard deviation to either side of the mean.
+
+word-percentile = The number below which so many of every hundred balls lie; 50 % below is the middle one.
+    .name = percentile
+shows-percentile = The lines stand where 1, 50 and 99 of every 100 balls of No. 3 lie below.
 
 word-density = How heavy a material is for its size; water is 1 gram per cc.
     .name = density

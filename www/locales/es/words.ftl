@@ -187,12 +187,107 @@ shows-squash = El núcleo interior de la n.º 6 está aplastado: estrecho en un 
 
 word-95-interval = Donde está la proporción verdadera en 95 de cada 100 muestras como esta: cuantas más bolas se cuelan, más estrecho es.
     .name = intervalo del 95 %
+shows-95-interval = La parte de las bolas que pasa, con el margen que deja una muestra de este tamaño: una muestra menor deja más.
 
 word-first-order = La parte de la dispersión que desaparecería, de media, si solo esto saliera exactamente como está dibujado.
     .name = primer orden
+shows-first-order = Oscuro: lo que cada tolerancia hace por sí sola al RG.
 
 word-total-order = La parte de la dispersión que quedaría si todo menos esto saliera exactamente como está dibujado: por sí solo y junto con lo demás.
     .name = orden total
+shows-total-order = Con contorno: lo que cada tolerancia hace, sola y junto con las demás, a que una bola pase.
+
+word-weight = Cuánto pesa: de una bola, toda ella, como marca la balanza; de una parte, su densidad por su volumen.
+    .name = peso
+shows-weight = Cada parte de la n.º 3 suma su propio peso.
+
+word-volume = Cuánto espacio ocupa una parte dentro de la bola, sin sus cortes ni sus agujeros.
+    .name = volumen
+shows-volume = La cubierta de la n.º 3 es la que más espacio ocupa, alrededor de todo el núcleo.
+
+word-middle-rg = El RG sobre el eje que queda entre el más fácil y el más difícil: en un núcleo redondo, igual al RG alto.
+    .name = RG medio
+shows-middle-rg = La n.º 6 no es igual todo alrededor de su pin: su RG medio no es su RG alto.
+
+word-high-rg = El RG sobre el eje más difícil: allí el peso está más lejos.
+    .name = RG alto
+shows-high-rg = El eje más difícil de la n.º 6 atraviesa su núcleo aplanado.
+
+word-piece = Una de las partes que se vierten o se colocan dentro de la cubierta; sus medidas son las de su forma.
+    .name = pieza
+shows-piece = Las piezas de la n.º 4, una dentro de la otra.
+
+word-position = Dónde está una pieza dentro de la bola, desde su centro: z hacia el pin, x e y hacia los lados, y cuánto está girada sobre cada uno.
+    .name = posición
+shows-position = El disco de la n.º 3 está por encima del centro de la bola, hacia el pin.
+
+word-ball-diameter = Cuánto mide de ancho la bola terminada; las reglas apenas le dejan margen.
+    .name = diámetro de la bola
+shows-ball-diameter = De un lado al otro de la n.º 1.
+
+word-cut = La cara plana que deja la sierra: girada alrededor del pin, inclinada o apartada del centro.
+    .name = corte
+shows-cut = La n.º 3, cortada por su pin y su centro.
+
+word-hole = Un agujero taladrado para un dedo o para el pulgar, dicho por su ancho y su profundidad; lo que quita ya no cuenta.
+    .name = agujero
+shows-hole = Dos agujeros para los dedos y uno para el pulgar.
+
+word-speed = Lo rápido que viaja la bola; deslizarse por la pista le quita una parte.
+    .name = velocidad
+shows-speed = Sale de la mano más rápido de lo que llega a los pinos.
+
+word-time = Cuánto tarda la bola desde la línea de falta.
+    .name = tiempo
+shows-time = Desde la línea de falta, en un extremo, hasta los pinos, en el otro.
+
+word-slip = Lo rápido que resbala el pie de la bola por la pista: cuando rueda, nada.
+    .name = resbalón
+shows-slip = Resbala mientras dura el deslizamiento y el gancho; donde rueda, ya no resbala.
+
+word-axis-migration = Cuánto se ha movido dentro de la bola el eje sobre el que gira cuando llega a los pinos.
+    .name = migración del eje
+shows-axis-migration = Los anillos se mueven por la bola porque se mueve el eje.
+
+word-pocket = El lugar junto al primer pino por donde debe entrar una bola, desde el lado de quien lanza.
+    .name = bolsillo
+shows-pocket = Por donde entra un buen tiro de una persona diestra.
+
+word-published-limit = Lo que permiten las reglas del deporte, tal como las publica su organismo; una bola que se sale no puede usarse en competición.
+    .name = límite publicado
+shows-published-limit = La n.º 3 cumple todos los límites que se pueden calcular.
+
+word-pour = Llenar una vez un molde con material líquido: cada pieza y la cubierta necesitan una, y en cada una se pierde algo.
+    .name = colada
+shows-pour = La n.º 6 es la que más coladas necesita de las bolas de la casa.
+
+word-cost-index = Lo que cuesta hacer una bola al lado de otras: una colada sola vale 1, y se suman los moldes y las pérdidas; es una elección del modelo, no dinero.
+    .name = índice de coste
+shows-cost-index = Más piezas, más coladas y más moldes: la n.º 6 es la más cara de la casa.
+
+word-search-start = Una bola desde la que empieza la búsqueda de un núcleo: cuantas más haya, más seguro es que no se escape una mejor.
+    .name = punto de partida
+shows-search-start = La bola del banco es el primer punto de partida; las demás son la misma con otras medidas y densidades.
+
+word-tolerance = Cuánto puede apartarse una parte de su dibujo y seguir sirviendo.
+    .name = tolerancia
+shows-tolerance = Bolas n.º 3 coladas con pequeñas desviaciones, y qué tolerancia decide más si pasan.
+
+word-scrap = Bolas que nadie puede vender porque se salen de un límite publicado; las de segunda cumplen los límites, pero no lo que promete quien las hace.
+    .name = desecho
+shows-scrap = Qué pasa con las bolas n.º 3 coladas con pequeñas desviaciones.
+
+word-histogram = Un dibujo de muchos números a la vez: cuanto más alta es una barra, más bolas salieron ahí.
+    .name = histograma
+shows-histogram = El RG de bolas n.º 3, cada una colada con pequeñas desviaciones.
+
+word-standard-deviation = A qué distancia de su media suelen quedar los números: la mayoría está más cerca, y casi ninguno tres veces más lejos.
+    .name = desviación típica
+shows-standard-deviation = El centro sombreado llega a una desviación típica a cada lado de la media.
+
+word-percentile = El número por debajo del cual quedan tantas de cada cien bolas; con el 50 % por debajo es el del medio.
+    .name = percentil
+shows-percentile = Las líneas están donde quedan por debajo 1, 50 y 99 de cada 100 bolas n.º 3.
 
 word-density = Lo pesado que es un material para su tamaño; el agua tiene 1 gramo por centímetro cúbico.
     .name = densidad

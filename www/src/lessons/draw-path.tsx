@@ -7,6 +7,7 @@ import { Ground, Rulers } from "../draw/lane";
 import { boardToX, line, place as placed } from "../draw/lane-frame";
 import { useSize } from "../draw/use-size";
 import { NumberField } from "../parts/field";
+import { Term } from "../parts/term";
 import { type Shot, useStore } from "../store";
 import { digits, reading } from "../units";
 
@@ -166,7 +167,11 @@ export function DrawPath({ shot, points, truth, onDraw }: DrawPathProps) {
           {points.slice(1).map(([board, ft], n) => (
             <NumberField
               key={ft}
-              label={`At ${reading(ft, "distance", units, -1)}`}
+              label={
+                <>
+                  <Term word="board">Board</Term> at {reading(ft, "distance", units, -1)}
+                </>
+              }
               value={board}
               quantity="board"
               min={LOW_BOARD}

@@ -3,9 +3,35 @@
 
 import type { BallFile, Control } from "../types";
 import { QUANTITY_OF } from "../units";
+import type { Word } from "../words";
 
 /** What a control is called: "inner core: density". */
 export const controlName = ({ part, what }: Control): string => `${part ?? "ball"}: ${what}`;
+
+/** The word that shows what a control changes. */
+export function controlWord({ control, unit }: Pick<Control, "control" | "unit">): Word {
+  if (control === "diameter_in") return "ball diameter";
+  if (unit === "g/cc") return "density";
+  if (control.includes("squash")) return "squash";
+  if (unit === "deg" || control.includes("at_in")) return "position";
+  return "piece";
+}
+
+/** The word of each of a ball's numbers, by its name in files. */
+export const FIGURE_WORDS: Record<string, Word> = {
+  weight_lb: "weight",
+  low_rg_in: "RG",
+  rg_in: "RG",
+  differential_in: "differential",
+  intermediate_differential_in: "intermediate differential",
+  top_weight_oz: "top weight",
+  cover_at_least_in: "coverstock",
+  cover_in: "coverstock",
+  pin_to_cg_in: "CG",
+  low_rg_mark_in: "pin",
+  high_rg_mark_in: "mass bias",
+};
+export const figureWord = (figure: string): Word => FIGURE_WORDS[figure] ?? "piece";
 
 /** The place of the part that a control is of; empty for the ball as a whole. */
 export const placeOfPart = (control: string): string => /^(cover|pieces\[\d+\])/.exec(control)?.[0] ?? "";

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { mayChange, mayReplace } from "../lessons/taken";
 import { useStore } from "../store";
+import { Held } from "./term";
 
 interface FixedProps {
   /** Where in the document it changes something: `ball.cover`, `shot.release.revs_rpm`. */
@@ -21,7 +22,7 @@ export function Fixed({ place, whole, away, children }: FixedProps) {
   if (!open && away) return null;
   return (
     <fieldset class="fixed" disabled={!open}>
-      {children}
+      <Held.Provider value={!open}>{children}</Held.Provider>
     </fieldset>
   );
 }

@@ -1,21 +1,28 @@
-import type { ComponentChildren } from "preact";
-import { useId, useRef } from "preact/hooks";
+import { type ComponentChildren, createContext } from "preact";
+import { useContext, useId, useRef, useState } from "preact/hooks";
 import { toGlossary } from "../lessons/at";
 import { useStore } from "../store";
 import { WORDS, type Word } from "../words";
 
+/** Whether what stands here is held fast by a step of a lesson, so that no button works. */
+export const Held = createContext(false);
+
 /** A word of the trade; its dotted underline opens its meaning. */
 export function Term({ word, children }: { word: Word; children?: ComponentChildren }) {
-  const store = useStore();
-  const more = (
-    <button type="button" class="to-word" onClick={() => toGlossary(store, word)}>
-      See it drawn<span class="visually-hidden"> {word}</span>
-    </button>
-  );
   return (
-    <Aside text={WORDS[word]} more={more}>
+    <Aside text={WORDS[word]} more={<ToWord word={word} />}>
       {children ?? word}
     </Aside>
+  );
+}
+
+/** To a word's entry in the glossary, with its picture. */
+export function ToWord({ word }: { word: Word }) {
+  const store = useStore();
+  return (
+    <Press class="to-word" onPress={() => toGlossary(store, word)}>
+      See it drawn<span class="visually-hidden"> {word}</span>
+    </Press>
   );
 }
 
@@ -23,14 +30,16 @@ export function Term({ word, children }: { word: Word; children?: ComponentChild
 export function Aside(props: { text: string; more?: ComponentChildren; children: ComponentChildren }) {
   const { text, more, children } = props;
   const id = useId();
-  const button = useRef<HTMLButtonElement>(null);
+  const held = useContext(Held);
+  const word = useRef<HTMLElement>(null);
   const note = useRef<HTMLSpanElement>(null);
+  // What was never opened is not there: a page has hundreds of words.
+  const [opened, setOpened] = useState(false);
 
   function place(event: Event) {
-    const word = button.current;
     const box = note.current;
-    if (!word || !box || (event as ToggleEvent).newState !== "open") return;
-    const at = word.getBoundingClientRect();
+    if (!word.current || !box || (event as ToggleEvent).newState !== "open") return;
+    const at = word.current.getBoundingClientRect();
     const left = Math.max(8, Math.min(at.left, innerWidth - box.offsetWidth - 8));
     const below = at.bottom + 4;
     const top = below + box.offsetHeight < innerHeight - 8 ? below : at.top - box.offsetHeight - 4;
@@ -40,12 +49,77 @@ export function Aside(props: { text: string; more?: ComponentChildren; children:
 
   return (
     <>
-      <button type="button" class="term" ref={button} popovertarget={id}>
-        {children}
-      </button>
-      <span class="meaning" id={id} popover="auto" ref={note} onToggle={place}>
-        {text} {more}
+      {held ? (
+        <Press class="term" at={word} onPress={() => note.current?.togglePopover()}>
+          {children}
+        </Press>
+      ) : (
+        <button
+          type="button"
+          class="term"
+          ref={(button) => {
+            word.current = button;
+          }}
+          popovertarget={id}
+        >
+          {children}
+        </button>
+      )}
+      <span
+        class="meaning"
+        id={id}
+        popover="auto"
+        ref={note}
+        onBeforeToggle={() => setOpened(true)}
+        onToggle={place}
+      >
+        {opened && (
+          <>
+            {text} {more}
+          </>
+        )}
       </span>
     </>
+  );
+}
+
+interface PressProps {
+  class: string;
+  onPress(): void;
+  at?: { current: HTMLElement | null };
+  children: ComponentChildren;
+}
+
+/** A button; where controls are held fast one that a disabled group leaves alone. */
+function Press({ class: name, onPress, at, children }: PressProps) {
+  if (!useContext(Held)) {
+    return (
+      <button type="button" class={name} onClick={onPress}>
+        {children}
+      </button>
+    );
+  }
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a button in a disabled fieldset could not be pressed.
+    <span
+      role="button"
+      tabIndex={0}
+      class={name}
+      ref={(span) => {
+        if (at) at.current = span;
+      }}
+      onClick={(event) => {
+        // In a label it would go on to the field.
+        event.preventDefault();
+        onPress();
+      }}
+      onKeyDown={(event) => {
+        if (event.key !== "Enter" && event.key !== " ") return;
+        event.preventDefault();
+        onPress();
+      }}
+    >
+      {children}
+    </span>
   );
 }

@@ -1,4 +1,5 @@
 // Why one shot differs from another: a sentence, and the part of each property.
+import { Term } from "../parts/term";
 import "./why.css";
 import { useState } from "preact/hooks";
 import { useJobs } from "../jobs";
@@ -6,6 +7,7 @@ import { type Doc, type Units, useStore, wholeShot } from "../store";
 import type { Outcome, Property, WhyTold } from "../types";
 import { change, measure, type Quantity, reading, sentenceIn } from "../units";
 import { useWhenStill } from "../when-still";
+import type { Word } from "../words";
 import { HandChoice } from "./same-hand";
 
 /** How long the shots must be still before they are compared, ms. */
@@ -25,12 +27,12 @@ const NAMES: Record<Property, string> = {
   lane: "Lane",
 };
 
-const COLUMNS: { key: keyof Outcome; name: string; quantity: Quantity }[] = [
-  { key: "hook_boards", name: "Hook, boards", quantity: "board" },
-  { key: "board_at_pins", name: "Board at the pins", quantity: "board" },
-  { key: "entry_angle_deg", name: "Entry angle", quantity: "angle" },
-  { key: "breakpoint_board", name: "Breakpoint board", quantity: "board" },
-  { key: "breakpoint_ft", name: "Breakpoint", quantity: "distance" },
+const COLUMNS: { key: keyof Outcome; name: string; word: Word; quantity: Quantity }[] = [
+  { key: "hook_boards", name: "Hook, boards", word: "hook", quantity: "board" },
+  { key: "board_at_pins", name: "Board at the pins", word: "board", quantity: "board" },
+  { key: "entry_angle_deg", name: "Entry angle", word: "entry angle", quantity: "angle" },
+  { key: "breakpoint_board", name: "Breakpoint board", word: "breakpoint", quantity: "board" },
+  { key: "breakpoint_ft", name: "Breakpoint", word: "breakpoint", quantity: "distance" },
 ];
 
 interface WhyProps {
@@ -97,9 +99,9 @@ function Parts({ told, units }: { told: WhyTold; units: Units }) {
           <thead>
             <tr>
               <th scope="col">From</th>
-              {COLUMNS.map(({ key, name, quantity }) => (
+              {COLUMNS.map(({ key, name, word, quantity }) => (
                 <th scope="col" key={key}>
-                  {name} <span class="unit">{measure(quantity, units).unit}</span>
+                  <Term word={word}>{name}</Term> <span class="unit">{measure(quantity, units).unit}</span>
                 </th>
               ))}
             </tr>

@@ -1,5 +1,7 @@
 //! A step of a lesson.
 
+use std::collections::BTreeMap;
+
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -168,8 +170,13 @@ pub struct Deed {
     #[serde(skip_serializing_if = "Vec::is_empty", default)]
     pub wrong: Vec<Wrong>,
     /// Three, from a nudge to nearly the answer; texts with values, all of the bench as the step opened.
-    /// Where one number alone is free, the last one that the last hint names must pass.
+    /// Following the last one must pass: see `hinted`.
     pub hints: [String; HINTS],
+    /// What the last hint says to set, place by place, each an expression of the bench as the step
+    /// opened; a number that the hint names is taken as it is written there. It may be left out where the
+    /// hint names no number, or where single numbers alone are free and it ends in theirs, in their order.
+    #[serde(skip_serializing_if = "BTreeMap::is_empty", default)]
+    pub hinted: BTreeMap<String, String>,
     /// One way to do it, as it differs from what the bench holds as the step opens.
     pub solution: Change,
     /// What to tell whoever has done it; a text with values.
@@ -220,7 +227,7 @@ impl Step {
         let own: &'static [&'static str] = match of {
             Of::Explore | Of::Observe | Of::Explain => &COMMON,
             Of::Predict => &const { with(["option", "number", "path", "then", "", ""]) },
-            Of::Do => &const { with(["check", "wrong", "hints", "solution", "done", ""]) },
+            Of::Do => &const { with(["check", "wrong", "hints", "hinted", "solution", "done"]) },
         };
         let step = node.object(own)?;
         let title = step.get("title")?.text()?;
@@ -370,6 +377,11 @@ impl Deed {
             check,
             wrong: wrong.transpose()?.unwrap_or_default(),
             hints: three,
+            hinted: step
+                .find("hinted")
+                .map(|table| table.map_of(|value| value.text()))
+                .transpose()?
+                .unwrap_or_default(),
             solution: Change::read(&step.get("solution")?)?,
             done: step.get("done")?.text()?,
         })

@@ -250,7 +250,7 @@ fn telling(quantity: Quantity, one: f64, other: f64) -> u8 {
 pub(crate) fn describe(expr: &Expr, scene: &Scene<'_>) -> Vec<Said> {
     match &expr.kind {
         ExprKind::Figure { state, figure, at } => {
-            let mut said = vec![text(figure.words)];
+            let mut said = vec![term(figure.word(), figure.words.to_owned())];
             match at {
                 At::Nothing => {}
                 At::Piece(piece) => said.push(text(format!(" called {piece}"))),
@@ -260,7 +260,8 @@ pub(crate) fn describe(expr: &Expr, scene: &Scene<'_>) -> Vec<Said> {
             said
         }
         ExprKind::Place { state, path } => {
-            vec![text(format!("{}{}", place_words(path, scene.bench(state.as_deref())), of_state(state.as_deref())))]
+            let words = format!("{}{}", place_words(path, scene.bench(state.as_deref())), of_state(state.as_deref()));
+            vec![term(place_word(path.key()), words)]
         }
         ExprKind::Two(op, left, right) => {
             let between = match op {
@@ -302,6 +303,39 @@ pub(crate) fn describe(expr: &Expr, scene: &Scene<'_>) -> Vec<Said> {
     }
 }
 
+/// Words that lead to a word of the glossary, where there is one.
+fn term(word: Option<&'static str>, text: String) -> Said {
+    match word {
+        Some(word) => Said::Term { word: word.to_owned(), text },
+        None => Said::Text { text },
+    }
+}
+
+/// The word of the glossary that explains what stands at a key of a file.
+fn place_word(key: &str) -> Option<&'static str> {
+    Some(match key {
+        "density_g_cc" => "density",
+        "at_in" | "turn_deg" => "position",
+        "squash" => "squash",
+        "diameter_in" | "height_in" | "size_in" => "piece",
+        "speed_mph" => "speed",
+        "revs_rpm" => "rev rate",
+        "axis_rotation_deg" => "axis rotation",
+        "axis_tilt_deg" => "axis tilt",
+        "launch_angle_deg" => "launch angle",
+        "board" => "board",
+        "pin_to_pap_in" => "PAP",
+        "drilling_angle_deg" => "drilling angle",
+        "start_turn_deg" => "start turn",
+        "val_angle_deg" => "VAL angle",
+        "mu" => "friction",
+        "length_ft" | "volume_ml" => "oil pattern",
+        "ratio" => "oil ratio",
+        "grit" => "grit",
+        _ => return None,
+    })
+}
+
 fn of_state(state: Option<&str>) -> String {
     match state {
         None => String::new(),
@@ -340,7 +374,7 @@ fn place_words(path: &Path, bench: &Bench) -> String {
 }
 
 fn capital(mut said: Vec<Said>) -> Vec<Said> {
-    if let Some(Said::Text { text }) = said.first_mut() {
+    if let Some(Said::Text { text } | Said::Term { text, .. }) = said.first_mut() {
         *text = upper(text);
     }
     said

@@ -1,4 +1,5 @@
 // What every control moves, as a ranked list.
+import { Term } from "../../parts/term";
 import "../maker.css";
 import { useContext, useState } from "preact/hooks";
 import { LazyFold } from "../../parts/lazy-fold";
@@ -6,7 +7,7 @@ import { Wide } from "../../parts/wide";
 import { type Units, useStore } from "../../store";
 import type { Figures, Lever } from "../../types";
 import { change, measure, QUANTITY_OF, type Quantity, reading } from "../../units";
-import { controlName } from "../controls";
+import { controlName, controlWord, figureWord } from "../controls";
 import { LeversContext, ranked } from "./use-levers";
 
 const SHOWN = 12;
@@ -69,7 +70,8 @@ function Panel() {
                   key={column.figure}
                   aria-sort={column.figure === figure ? "descending" : undefined}
                 >
-                  {column.name} <span class="unit">{measure(column.quantity, units).unit}</span>
+                  <Term word={figureWord(column.figure)}>{column.name}</Term>{" "}
+                  <span class="unit">{measure(column.quantity, units).unit}</span>
                 </th>
               ))}
             </tr>
@@ -77,7 +79,9 @@ function Panel() {
           <tbody>
             {(all ? order : order.slice(0, SHOWN)).map((lever) => (
               <tr key={lever.control}>
-                <th scope="row">{controlName(lever)}</th>
+                <th scope="row">
+                  <Term word={controlWord(lever)}>{controlName(lever)}</Term>
+                </th>
                 <td>{stepSays(lever, units)}</td>
                 {COLUMNS.map((column) => (
                   <td key={column.figure}>{says(lever, column.figure, units)}</td>

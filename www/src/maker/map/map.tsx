@@ -6,11 +6,12 @@ import { type Jobs, useJobs } from "../../jobs";
 import { NumberField } from "../../parts/field";
 import { LazyFold } from "../../parts/lazy-fold";
 import { Said } from "../../parts/said";
+import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { BallFile, BallMap, Control, Problem } from "../../types";
 import { digits, measure, reading } from "../../units";
 import { useWhenStill } from "../../when-still";
-import { controlName, quantityOf } from "../controls";
+import { controlName, controlWord, quantityOf } from "../controls";
 import { past } from "./judge";
 import { MapPicture } from "./picture";
 import { asked, COARSE, FINE, here, type Side, sideOf, usualSides } from "./sides";
@@ -130,7 +131,7 @@ function SideFields({ name, side, other, controls, onChange }: SideFieldsProps) 
       label={
         <>
           <span class="visually-hidden">{name}, </span>
-          {label}
+          <Term word={controlWord(side.control)}>{label}</Term>
         </>
       }
       value={value}

@@ -1,9 +1,10 @@
 import { useState } from "preact/hooks";
+import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { useStore } from "../../store";
 import type { BallMap, Figures } from "../../types";
 import { digits, measure, number, type Quantity } from "../../units";
-import { controlName, quantityOf } from "../controls";
+import { controlName, figureWord, quantityOf } from "../controls";
 import { past } from "./judge";
 import type { Side } from "./sides";
 
@@ -47,7 +48,9 @@ export function MapTable({ sides, rows, limits }: MapTableProps) {
       </p>
       <Wide label="The map in numbers">
         <table>
-          <caption class="visually-hidden">{shown?.name} over the two controls</caption>
+          <caption>
+            <Term word={figureWord(wanted)}>{shown?.name}</Term> over the two controls
+          </caption>
           <thead>
             <tr>
               <td />

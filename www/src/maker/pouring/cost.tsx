@@ -1,4 +1,5 @@
 import { Picture } from "../../draw/picture";
+import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import type { Poured } from "../../types";
 import { digits } from "../../units";
@@ -21,7 +22,9 @@ export function Cost({ poured, house }: { poured: Poured; house: Poured[] }) {
       </p>
       <Wide label="What the cost is the sum of">
         <table>
-          <caption>Cost index of this ball</caption>
+          <caption>
+            <Term word="cost index">Cost index</Term> of this ball
+          </caption>
           <thead>
             <tr>
               <th scope="col">What</th>
@@ -85,7 +88,9 @@ export function Cost({ poured, house }: { poured: Poured; house: Poured[] }) {
           </Picture>
           <Wide label="Cost index of every ball">
             <table>
-              <caption>The bars in numbers: what each part adds to the index</caption>
+              <caption>
+                The bars in numbers: what each part adds to the <Term word="cost index">index</Term>
+              </caption>
               <thead>
                 <tr>
                   <th scope="col">Ball</th>

@@ -1,4 +1,5 @@
 // How the ball on the bench is poured, what stands in the way, and what it costs beside others.
+import { Term } from "../../parts/term";
 import "../maker.css";
 import "./pouring.css";
 import { useState } from "preact/hooks";
@@ -65,7 +66,11 @@ function Panel() {
     <>
       <Told poured={poured} />
       <BoundedField
-        label="Lost of each pour"
+        label={
+          <>
+            Lost of each <Term word="pour">pour</Term>
+          </>
+        }
         value={poured.waste}
         quantity="share"
         min={0}
@@ -119,14 +124,28 @@ function Told({ poured }: { poured: Poured }) {
           <caption>What is poured first stands first</caption>
           <thead>
             <tr>
-              <th scope="col">Pour</th>
+              <th scope="col">
+                <Term word="pour">Pour</Term>
+              </th>
               <th scope="col">Round</th>
-              <th scope="col">Mould</th>
-              <th scope="col">Density {unit("density")}</th>
-              <th scope="col">Volume {unit("volume")}</th>
-              <th scope="col">Mixed {unit("volume")}</th>
-              <th scope="col">Mixed {unit("weight")}</th>
-              <th scope="col">Channels {unit("size")}</th>
+              <th scope="col">
+                <Term word="pour">Mould</Term>
+              </th>
+              <th scope="col">
+                <Term word="density">Density</Term> {unit("density")}
+              </th>
+              <th scope="col">
+                <Term word="volume">Volume</Term> {unit("volume")}
+              </th>
+              <th scope="col">
+                <Term word="pour">Mixed</Term> {unit("volume")}
+              </th>
+              <th scope="col">
+                <Term word="pour">Mixed</Term> {unit("weight")}
+              </th>
+              <th scope="col">
+                <Term word="flow channel">Channels</Term> {unit("size")}
+              </th>
             </tr>
           </thead>
           <tbody>

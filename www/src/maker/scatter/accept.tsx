@@ -1,9 +1,12 @@
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
 import { Optional } from "../../parts/optional";
+import { Term } from "../../parts/term";
 import { problemAt } from "../../rooms/bench/edits";
 import { useStore } from "../../store";
 import type { Quantity } from "../../units";
+import type { Word } from "../../words";
+import { figureWord } from "../controls";
 import type { Accept, Tolerances } from "./tolerances";
 
 type Within = {
@@ -23,17 +26,30 @@ const WINDOWS: {
   { key: "top_weight_oz", name: "Top weight", quantity: "imbalance", half: 0.75, span: 3, step: 0.05 },
   { key: "pin_to_cg_in", name: "Pin to CG", quantity: "rg", half: 1, span: 4, step: 0.05 },
 ];
-const WITHIN: { key: Within; name: string; start: number; most: number }[] = [
-  { key: "rg_within_in", name: "RG off the recipe by at most", start: 0.01, most: 0.03 },
-  { key: "differential_within_in", name: "Differential off by at most", start: 0.003, most: 0.02 },
+const WITHIN: { key: Within; word: Word; name: string; start: number; most: number }[] = [
+  { key: "rg_within_in", word: "RG", name: "RG off the recipe by at most", start: 0.01, most: 0.03 },
+  {
+    key: "differential_within_in",
+    word: "differential",
+    name: "Differential off by at most",
+    start: 0.003,
+    most: 0.02,
+  },
   {
     key: "intermediate_differential_within_in",
+    word: "intermediate differential",
     name: "Intermediate differential off by at most",
     start: 0.003,
     most: 0.02,
   },
-  { key: "low_rg_mark_within_in", name: "Low-RG axis from the pin at most", start: 1, most: 2 },
-  { key: "high_rg_mark_within_in", name: "High-RG axis from its mark at most", start: 0.5, most: 2 },
+  { key: "low_rg_mark_within_in", word: "pin", name: "Low-RG axis from the pin at most", start: 1, most: 2 },
+  {
+    key: "high_rg_mark_within_in",
+    word: "mass bias",
+    name: "High-RG axis from its mark at most",
+    start: 0.5,
+    most: 2,
+  },
 ];
 
 /** What the maker sells as good. */
@@ -64,7 +80,11 @@ export function AcceptFields({ tolerances }: { tolerances: Tolerances }) {
           return (
             <Optional
               key={`${key}.${end}`}
-              label={`${name} at ${end === "at_least" ? "least" : "most"}`}
+              label={
+                <>
+                  <Term word={figureWord(key)}>{name}</Term> at {end === "at_least" ? "least" : "most"}
+                </>
+              }
               on={value !== undefined}
               onTurn={(on) => {
                 const next = on ? { ...other, [end]: start } : other;
@@ -89,10 +109,10 @@ export function AcceptFields({ tolerances }: { tolerances: Tolerances }) {
           );
         }),
       )}
-      {WITHIN.map(({ key, name, start, most }) => (
+      {WITHIN.map(({ key, word, name, start, most }) => (
         <Optional
           key={key}
-          label={name}
+          label={<Term word={word}>{name}</Term>}
           on={accept[key] !== undefined}
           onTurn={(on) => set(key, on ? start : undefined)}
         >

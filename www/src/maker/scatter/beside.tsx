@@ -1,5 +1,6 @@
 import { useId, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
+import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { Working } from "../../parts/working";
 import { useItems } from "../../rooms/shelf/items";
@@ -135,13 +136,17 @@ function Told({ pair }: { pair: Pair }) {
           </thead>
           <tbody>
             <tr>
-              <th scope="row">pieces</th>
+              <th scope="row">
+                <Term word="piece">pieces</Term>
+              </th>
               {pair.pieces.map((count, n) => (
                 <td key={n}>{count}</td>
               ))}
             </tr>
             <tr>
-              <th scope="row">tolerances that can stray</th>
+              <th scope="row">
+                <Term word="tolerance">tolerances</Term> that can stray
+              </th>
               {both.map((one, n) => (
                 <td key={n}>{one.costs.length}</td>
               ))}
@@ -149,7 +154,7 @@ function Told({ pair }: { pair: Pair }) {
             {KINDS.map((kind) => (
               <tr key={kind}>
                 <th scope="row">
-                  {kind} <span class="unit">%</span>
+                  <Term word="scrap">{kind}</Term> <span class="unit">%</span>
                 </th>
                 {both.map((one, n) => (
                   <td key={n}>{number(one[kind].share, "share", units, 1)}</td>
@@ -184,7 +189,8 @@ function Spread({
   return (
     <tr>
       <th scope="row">
-        {mine.name}, standard deviation <span class="unit">{measure(quantity, units).unit}</span>
+        {mine.name}, <Term word="standard deviation" />{" "}
+        <span class="unit">{measure(quantity, units).unit}</span>
       </th>
       <td>{number(mine.deviation, quantity, units, MORE)}</td>
       <td>{other ? number(other.deviation, quantity, units, MORE) : "–"}</td>

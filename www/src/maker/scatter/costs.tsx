@@ -63,10 +63,18 @@ export function Costs({ scattered }: { scattered: Scattered }) {
               <thead>
                 <tr>
                   <th scope="col">Tolerance</th>
-                  <th scope="col">Within ±</th>
-                  <th scope="col">By itself, %</th>
-                  <th scope="col">With others, %</th>
-                  <th scope="col">give or take</th>
+                  <th scope="col">
+                    <Term word="tolerance">Within ±</Term>
+                  </th>
+                  <th scope="col">
+                    <Term word="first order">By itself</Term>, %
+                  </th>
+                  <th scope="col">
+                    <Term word="total order">With others</Term>, %
+                  </th>
+                  <th scope="col">
+                    <Term word="95 % interval">give or take</Term>
+                  </th>
                 </tr>
               </thead>
               <tbody>

@@ -1,5 +1,6 @@
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
+import { Term } from "../../parts/term";
 import { problemAt } from "../../rooms/bench/edits";
 import { type Units, useStore } from "../../store";
 import type { PieceTolerances, Problem, TolerancesFile, Vec3 } from "../../types";
@@ -24,7 +25,7 @@ export function ToleranceFields({ tolerances }: { tolerances: Tolerances }) {
         wrong={problemAt(problem, "cover") !== null}
       >
         <NumberField
-          label="Density of the cover, ±"
+          label={<Term word="density">Density of the cover, ±</Term>}
           value={cover.density_percent ?? 0}
           quantity="percent"
           min={0}
@@ -34,7 +35,7 @@ export function ToleranceFields({ tolerances }: { tolerances: Tolerances }) {
           onChange={(density_percent) => change({ cover: { ...cover, density_percent } })}
         />
         <NumberField
-          label="Ball diameter, ±"
+          label={<Term word="ball diameter">Ball diameter, ±</Term>}
           value={cover.diameter_in ?? 0}
           quantity="rg"
           min={0}
@@ -135,7 +136,7 @@ function PieceFields({ value, place, problem, onChange }: PieceFieldsProps) {
   return (
     <>
       <NumberField
-        label="Density, ±"
+        label={<Term word="density">Density, ±</Term>}
         value={value.density_percent ?? 0}
         quantity="percent"
         min={0}
@@ -145,7 +146,7 @@ function PieceFields({ value, place, problem, onChange }: PieceFieldsProps) {
         onChange={(density_percent) => onChange({ ...value, density_percent })}
       />
       <NumberField
-        label="Size, ±"
+        label={<Term word="piece">Size, ±</Term>}
         value={value.size_percent ?? 0}
         quantity="percent"
         min={0}
@@ -162,7 +163,7 @@ function PieceFields({ value, place, problem, onChange }: PieceFieldsProps) {
         onChange={(at_in) => onChange({ ...value, at_in })}
       />
       <NumberField
-        label="Tilt, ±"
+        label={<Term word="position">Tilt, ±</Term>}
         value={value.tilt_deg ?? 0}
         quantity="angle"
         min={0}
@@ -189,7 +190,11 @@ function Along({ what, value = [0, 0, 0], place, problem, onChange }: AlongProps
       {AXES.map((axis, n) => (
         <NumberField
           key={axis}
-          label={`${what} ${axis}, ±`}
+          label={
+            <Term word="position">
+              {what} {axis}, ±
+            </Term>
+          }
           value={value[n] ?? 0}
           quantity="rg"
           min={0}

@@ -1,8 +1,10 @@
 import { useId } from "preact/hooks";
 import { Picture } from "../../draw/picture";
 import { LazyFold } from "../../parts/lazy-fold";
+import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import { measure, number, QUANTITY_OF, reading } from "../../units";
+import { figureWord } from "../controls";
 import { at, MORE, rangeSays, type Spread } from "./numbers";
 
 const WIDTH = 300;
@@ -42,7 +44,10 @@ export function Histogram({ one }: { one: Spread }) {
   return (
     <figure class="histogram">
       <figcaption>
-        <strong>{name}</strong> {unit && <span class="unit">{unit}</span>}
+        <strong>
+          <Term word={figureWord(one.number)}>{name}</Term>
+        </strong>{" "}
+        {unit && <span class="unit">{unit}</span>}
       </figcaption>
       <Picture
         id={id}
@@ -98,6 +103,9 @@ export function Histogram({ one }: { one: Spread }) {
       <p class="readout-says">{desc}</p>
       <LazyFold summary="Bars as a table">
         <table>
+          <caption>
+            How many balls lie where: the <Term word="histogram" /> in numbers
+          </caption>
           <thead>
             <tr>
               <th scope="col">From</th>

@@ -1,7 +1,9 @@
+import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { type Units, useStore } from "../../store";
 import type { Scattered } from "../../types";
 import { measure, number, QUANTITY_OF, reading } from "../../units";
+import { figureWord } from "../controls";
 import { Histogram } from "./histogram";
 
 export type Spread = Scattered["numbers"][number];
@@ -26,8 +28,12 @@ export function Numbers({ scattered }: { scattered: Scattered }) {
               <th scope="col">Number</th>
               <th scope="col">Recipe</th>
               <th scope="col">Mean</th>
-              <th scope="col">Standard deviation</th>
-              <th scope="col">1 % below</th>
+              <th scope="col">
+                <Term word="standard deviation">Standard deviation</Term>
+              </th>
+              <th scope="col">
+                <Term word="percentile">1 % below</Term>
+              </th>
               <th scope="col">50 % below</th>
               <th scope="col">99 % below</th>
               <th scope="col">Good from</th>
@@ -59,7 +65,8 @@ function Row({ one, units }: { one: Spread; units: Units }) {
   return (
     <tr>
       <th scope="row">
-        {one.name} <span class="unit">{measure(quantity, units).unit}</span>
+        <Term word={figureWord(one.number)}>{one.name}</Term>{" "}
+        <span class="unit">{measure(quantity, units).unit}</span>
       </th>
       {cell(one.nominal)}
       {cell(one.mean)}

@@ -3,6 +3,7 @@ import "../maker.css";
 import { useJobs } from "../../jobs";
 import { BoundedField } from "../../parts/bounded-field";
 import { LazyFold } from "../../parts/lazy-fold";
+import { Term } from "../../parts/term";
 import { Working } from "../../parts/working";
 import { useStore } from "../../store";
 import { useTask } from "../../task";
@@ -98,7 +99,7 @@ function Sample({ tolerances }: { tolerances: Tolerances }) {
   return (
     <>
       <BoundedField
-        label="Balls"
+        label={<Term word="95 % interval">Balls</Term>}
         value={file.balls ?? USUAL_BALLS}
         quantity="count"
         min={1000}
@@ -109,7 +110,7 @@ function Sample({ tolerances }: { tolerances: Tolerances }) {
         onChange={(balls) => change({ balls: Math.round(balls) })}
       />
       <BoundedField
-        label="Seed"
+        label={<Term word="tolerance">Seed</Term>}
         value={file.seed}
         quantity="count"
         min={0}

@@ -61,9 +61,15 @@ export function Shares({ scattered }: { scattered: Scattered }) {
           <thead>
             <tr>
               <th scope="col">What becomes of them</th>
-              <th scope="col">Balls</th>
-              <th scope="col">%</th>
-              <th scope="col">95 % of samples, %</th>
+              <th scope="col">
+                <Term word="scrap">Balls</Term>
+              </th>
+              <th scope="col">
+                <Term word="scrap">%</Term>
+              </th>
+              <th scope="col">
+                <Term word="95 % interval">95 % of samples</Term>, %
+              </th>
             </tr>
           </thead>
           <tbody>

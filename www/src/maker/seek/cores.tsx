@@ -1,12 +1,13 @@
 import { useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import { SectionDrawing } from "../../parts/section-drawing";
+import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { useStore } from "../../store";
 import type { Section, Sought, SoughtCore, TargetFile } from "../../types";
 import { digits, measure, number, type Quantity, sentenceIn } from "../../units";
 import { useWhenStill } from "../../when-still";
-import { controlName, quantityOf } from "../controls";
+import { controlName, controlWord, figureWord, quantityOf } from "../controls";
 
 const ALONG: Pick<Section, "normal" | "depth_in"> = { normal: [1, 0, 0], depth_in: 0 };
 
@@ -143,7 +144,8 @@ function Numbers({ cores, name, target }: NumbersProps) {
             return (
               <tr key={called}>
                 <th scope="row">
-                  {called} <span class="unit">{measure(quantity, units).unit}</span>
+                  <Term word={figureWord(want)}>{called}</Term>{" "}
+                  <span class="unit">{measure(quantity, units).unit}</span>
                 </th>
                 <td>
                   {wanted === undefined
@@ -163,7 +165,8 @@ function Numbers({ cores, name, target }: NumbersProps) {
             return (
               <tr key={value.control}>
                 <th scope="row">
-                  {controlName(value)} <span class="unit">{unit || "times"}</span>
+                  <Term word={controlWord(value)}>{controlName(value)}</Term>{" "}
+                  <span class="unit">{unit || "times"}</span>
                 </th>
                 <td>{bounds ? `${say(bounds.from)} to ${say(bounds.to)}` : "–"}</td>
                 {cores.map((core, n) => (

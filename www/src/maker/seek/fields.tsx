@@ -1,11 +1,12 @@
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
 import { Optional } from "../../parts/optional";
+import { Term } from "../../parts/term";
 import { problemAt } from "../../rooms/bench/edits";
 import { useStore } from "../../store";
 import type { BallFile } from "../../types";
 import { measure, type Quantity } from "../../units";
-import { placeOfPart, quantityOf, usualRange } from "../controls";
+import { controlWord, figureWord, placeOfPart, quantityOf, usualRange } from "../controls";
 import type { Target, Want } from "./target";
 
 interface Wanted {
@@ -53,7 +54,7 @@ export function WantFields({ target }: { target: Target }) {
         return (
           <Optional
             key={key}
-            label={name}
+            label={<Term word={figureWord(key)}>{name}</Term>}
             on={value !== undefined}
             onTurn={(on) => change({ want: on ? { ...rest, [key]: Number(here[key].toFixed(3)) } : rest })}
           >
@@ -127,7 +128,7 @@ export function FreeFields({ target, ball }: { target: Target; ball: BallFile })
                   key={control.control}
                   label={
                     <>
-                      {control.what}{" "}
+                      <Term word={controlWord(control)}>{control.what}</Term>{" "}
                       <span class="unit">{measure(quantity, units).unit || "times what it is"}</span>
                     </>
                   }

@@ -5,6 +5,7 @@ import { useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import { BoundedField } from "../../parts/bounded-field";
 import { LazyFold } from "../../parts/lazy-fold";
+import { Term } from "../../parts/term";
 import { Working } from "../../parts/working";
 import { useStore } from "../../store";
 import { useTask } from "../../task";
@@ -111,7 +112,7 @@ function Search({ target }: { target: Target }) {
         <span>Keep to the published limits</span>
       </label>
       <BoundedField
-        label="Starts"
+        label={<Term word="search start">Starts</Term>}
         value={file.starts ?? USUAL_STARTS}
         quantity="count"
         min={4}

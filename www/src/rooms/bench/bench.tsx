@@ -89,7 +89,7 @@ function Parts() {
           </Fixed>
           <Fixed place="ball.diameter_in">
             <NumberField
-              label="Ball diameter"
+              label={<Term word="ball diameter">Ball diameter</Term>}
               hint={useHint("diameter_in")}
               value={ball.diameter_in}
               quantity="size"

@@ -19,8 +19,18 @@ interface Row {
 }
 
 const ROWS: Row[] = [
-  { key: "diameter_in", label: "Hole, across", min: 0.5, max: 1.25, step: 0.0156 },
-  { key: "depth_in", label: "Depth", min: 0.5, max: 3.5, step: 0.0625 },
+  {
+    key: "diameter_in",
+    label: (
+      <>
+        <Term word="hole">Hole</Term>, across
+      </>
+    ),
+    min: 0.5,
+    max: 1.25,
+    step: 0.0156,
+  },
+  { key: "depth_in", label: <Term word="hole">Depth</Term>, min: 0.5, max: 3.5, step: 0.0625 },
   {
     key: "forward_pitch_in",
     label: (
@@ -32,7 +42,17 @@ const ROWS: Row[] = [
     max: 1,
     step: 0.0625,
   },
-  { key: "side_pitch_in", label: "Pitch to the PAP's side", min: -1, max: 1, step: 0.0625 },
+  {
+    key: "side_pitch_in",
+    label: (
+      <>
+        <Term word="pitch">Pitch</Term> to the PAP's side
+      </>
+    ),
+    min: -1,
+    max: 1,
+    step: 0.0625,
+  },
 ];
 const SPANS: Row[] = [
   {
@@ -46,7 +66,17 @@ const SPANS: Row[] = [
     max: 5,
     step: 0.0625,
   },
-  { key: "ring_span_in", label: "Span to the ring finger", min: 2.5, max: 5, step: 0.0625 },
+  {
+    key: "ring_span_in",
+    label: (
+      <>
+        <Term word="span">Span</Term> to the ring finger
+      </>
+    ),
+    min: 2.5,
+    max: 5,
+    step: 0.0625,
+  },
 ];
 
 interface BoreProps {
@@ -93,7 +123,7 @@ export function BoreFields({ digit, bore, problem }: BoreProps) {
             <Insert
               key="wall_in"
               name="wall_in"
-              label="Its wall"
+              label={<Term word="insert">Its wall</Term>}
               quantity="size"
               min={0.03}
               max={0.25}
@@ -103,7 +133,7 @@ export function BoreFields({ digit, bore, problem }: BoreProps) {
             <Insert
               key="density_g_cc"
               name="density_g_cc"
-              label="Its density"
+              label={<Term word="density">Its density</Term>}
               quantity="density"
               min={0.9}
               max={1.5}
@@ -119,7 +149,7 @@ export function BoreFields({ digit, bore, problem }: BoreProps) {
 
 interface InsertProps {
   name: "wall_in" | "density_g_cc";
-  label: string;
+  label: preact.ComponentChildren;
   quantity: Quantity;
   min: number;
   max: number;

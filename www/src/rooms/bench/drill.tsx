@@ -71,7 +71,18 @@ const BOWLER: Row[] = [
     max: 6.5,
     step: 0.0625,
   },
-  { key: "pap_up_in", label: "PAP, up from there", quantity: "size", min: -2, max: 2, step: 0.0625 },
+  {
+    key: "pap_up_in",
+    label: (
+      <>
+        <Term word="PAP" />, up from there
+      </>
+    ),
+    quantity: "size",
+    min: -2,
+    max: 2,
+    step: 0.0625,
+  },
 ];
 const BRIDGE: Row = {
   key: "bridge_in",

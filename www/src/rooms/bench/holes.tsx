@@ -1,6 +1,7 @@
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
 import { Said } from "../../parts/said";
+import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import type { Hole, Problem, Vec3 } from "../../types";
 import { editHoles, problemAt } from "./edits";
@@ -55,7 +56,7 @@ function HoleFields({ hole, at, problem }: { hole: Hole; at: number; problem: Pr
         />
       </label>
       <NumberField
-        label="Diameter"
+        label={<Term word="hole">Diameter</Term>}
         value={hole.diameter_in}
         quantity="size"
         min={0.3}
@@ -65,7 +66,7 @@ function HoleFields({ hole, at, problem }: { hole: Hole; at: number; problem: Pr
         onChange={(diameter_in) => change((old) => ({ ...old, diameter_in }), "diameter_in")}
       />
       <NumberField
-        label="Depth"
+        label={<Term word="hole">Depth</Term>}
         value={hole.depth_in}
         quantity="size"
         min={0.1}
@@ -123,10 +124,10 @@ function Direction(props: {
           bare
           key={way}
           label={
-            <>
+            <Term word="position">
               <span class="visually-hidden">{name} </span>
               {way}
-            </>
+            </Term>
           }
           value={value[axis] ?? 0}
           quantity="ratio"

@@ -3,7 +3,7 @@ import { DENSITY_LIMIT_G_CC } from "../../limits";
 import { useHint } from "../../maker/levers/use-levers";
 import { NumberField } from "../../parts/field";
 import { Fixed } from "../../parts/fixed";
-import { Aside } from "../../parts/term";
+import { Aside, Term } from "../../parts/term";
 import type { Problem } from "../../types";
 import { digits } from "../../units";
 import { MATERIALS, type Material } from "./materials";
@@ -55,7 +55,7 @@ export function MaterialFields({ place, made, problem, caution, onChange }: Mate
         </select>
       </label>
       <NumberField
-        label="Density"
+        label={<Term word="density">Density</Term>}
         hint={useHint(`${place}.density_g_cc`)}
         value={density_g_cc}
         quantity="density"

@@ -1,5 +1,6 @@
 import { NumberField } from "../../parts/field";
 import { Said } from "../../parts/said";
+import { Term } from "../../parts/term";
 import type { Problem } from "../../types";
 import { problemAt } from "./edits";
 import { Outline, type Point } from "./outline";
@@ -36,8 +37,12 @@ export function Profile({ profile, place, problem, onChange }: ProfileProps) {
         <thead>
           <tr>
             <th scope="col">Point</th>
-            <th scope="col">Out from axis</th>
-            <th scope="col">Up</th>
+            <th scope="col">
+              <Term word="piece">Out from axis</Term>
+            </th>
+            <th scope="col">
+              <Term word="piece">Up</Term>
+            </th>
             <th scope="col">
               <span class="visually-hidden">Add or remove</span>
             </th>

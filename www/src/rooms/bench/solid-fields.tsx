@@ -45,7 +45,7 @@ export function ShapeFields<S extends Cut>({ solid, place, problem, reach_in, on
         <Hinted
           key={`${shape.kind}.${dimension.place}`}
           place={`${place}.shape.${dimension.place}`}
-          label={dimension.label}
+          label={<Term word="piece">{dimension.label}</Term>}
           value={dimension.value}
           quantity="size"
           min={shape.kind === "frustum" && dimension.place !== "height_in" ? 0 : 0.1}
@@ -105,7 +105,9 @@ function PlaceFields<S extends Cut>({ solid, place, problem, reach_in, onChange 
   return (
     <>
       <fieldset>
-        <legend>Position</legend>
+        <legend>
+          <Term word="position">Position</Term>
+        </legend>
         {AXES.map((label, axis) => (
           <Hinted
             key={label}
@@ -123,7 +125,9 @@ function PlaceFields<S extends Cut>({ solid, place, problem, reach_in, onChange 
         <Group problem={problem} place={`${place}.at_in`} />
       </fieldset>
       <fieldset>
-        <legend>Tilt: turned about x, then y, then z</legend>
+        <legend>
+          <Term word="position">Tilt</Term>: turned about x, then y, then z
+        </legend>
         {["About x", "About y", "About z"].map((label, axis) => (
           <Hinted
             key={label}

@@ -1,5 +1,6 @@
 // Room for error: the shot thrown again and again beside the page, a little
 // otherwise each time, and where the throws arrive.
+import { Term } from "../../parts/term";
 import "./area.css";
 import { useEffect, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
@@ -109,7 +110,9 @@ function Found({ area, doc, units }: { area: Area; doc: Doc; units: Units }) {
       </p>
       <AreaMap area={area} hand={doc.shot.hand} />
       <table>
-        <caption>Where the throws come in, in every 100</caption>
+        <caption>
+          Where the throws come in, in every 100: the <Term word="pocket" /> and beside it
+        </caption>
         <thead>
           <tr>
             <th scope="col">Comes in</th>

@@ -1,15 +1,19 @@
 // What changes down the lane, each against distance and small, with its table one key away.
+
 import type { ReadonlySignal } from "@preact/signals";
 import { line as polyline } from "../../draw/lane-frame";
 import { revsOf, sampleAfter } from "../../draw/moment";
 import { Picture } from "../../draw/picture";
+import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { Roll, Sample } from "../../types";
 import { measure, number, type Quantity, reading } from "../../units";
+import type { Word } from "../../words";
 import { Phases } from "./phases";
 
 interface Line {
   name: string;
+  word: Word;
   quantity: Quantity;
   of(sample: Sample): number;
   /** What to say of the whole, where the first and the last moment would say little. */
@@ -17,17 +21,33 @@ interface Line {
 }
 
 const LINES: Line[] = [
-  { name: "Speed", quantity: "speed", of: (sample) => sample.speed_mph },
-  { name: "Revs", quantity: "revs", of: revsOf },
-  { name: "Slip", quantity: "speed", of: (sample) => sample.slip_mph },
-  { name: "Bend of the path", quantity: "bend", of: (sample) => sample.curvature_deg_ft, says: meanBends },
-  { name: "Axis rotation", quantity: "angle", of: (sample) => sample.axis_rotation_deg ?? 0 },
-  { name: "Axis tilt", quantity: "angle", of: (sample) => sample.axis_tilt_deg ?? 0 },
-  { name: "Friction met", quantity: "friction", of: (sample) => sample.mu },
+  { name: "Speed", word: "speed", quantity: "speed", of: (sample) => sample.speed_mph },
+  { name: "Revs", word: "rev rate", quantity: "revs", of: revsOf },
+  { name: "Slip", word: "slip", quantity: "speed", of: (sample) => sample.slip_mph },
+  {
+    name: "Bend of the path",
+    word: "hook",
+    quantity: "bend",
+    of: (sample) => sample.curvature_deg_ft,
+    says: meanBends,
+  },
+  {
+    name: "Axis rotation",
+    word: "axis rotation",
+    quantity: "angle",
+    of: (sample) => sample.axis_rotation_deg ?? 0,
+  },
+  { name: "Axis tilt", word: "axis tilt", quantity: "angle", of: (sample) => sample.axis_tilt_deg ?? 0 },
+  { name: "Friction met", word: "friction", quantity: "friction", of: (sample) => sample.mu },
 ];
 
 /** Where there is oil on the lane, its film under the ball too. */
-const FILM: Line = { name: "Oil under the ball", quantity: "film", of: (sample) => sample.film_um ?? 0 };
+const FILM: Line = {
+  name: "Oil under the ball",
+  word: "film",
+  quantity: "film",
+  of: (sample) => sample.film_um ?? 0,
+};
 
 const linesOf = ({ samples }: Roll): Line[] => (samples[0]?.film_um == null ? LINES : [...LINES, FILM]);
 
@@ -162,7 +182,8 @@ function Table({ roll }: { roll: Roll }) {
           <th scope="col">Phase</th>
           {linesOf(roll).map((line) => (
             <th scope="col" key={line.name}>
-              {[line.name, measure(line.quantity, units).unit].filter(Boolean).join(", ")}
+              <Term word={line.word}>{line.name}</Term>
+              {measure(line.quantity, units).unit && `, ${measure(line.quantity, units).unit}`}
             </th>
           ))}
         </tr>

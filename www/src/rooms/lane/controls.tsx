@@ -15,7 +15,7 @@ interface Row<Key> {
 }
 
 const RELEASE: Row<keyof Release>[] = [
-  { key: "speed_mph", label: "Speed", quantity: "speed", min: 8, max: 24, step: 0.1 },
+  { key: "speed_mph", label: <Term word="speed">Speed</Term>, quantity: "speed", min: 8, max: 24, step: 0.1 },
   {
     key: "revs_rpm",
     label: <Term word="rev rate">Rev rate</Term>,

@@ -44,20 +44,29 @@ const ROWS: Row[] = [
     says: "How far down the lane it is furthest out.",
   },
   {
-    label: "Breakpoint board",
+    label: (
+      <>
+        <Term word="breakpoint">Breakpoint</Term> board
+      </>
+    ),
     quantity: "board",
     of: (roll) => roll.summary.breakpoint.board,
     says: "How far out it gets.",
   },
-  { label: "Time", quantity: "time", of: (roll) => roll.summary.time_s, says: "From release to the pins." },
   {
-    label: "Speed lost",
+    label: <Term word="time">Time</Term>,
+    quantity: "time",
+    of: (roll) => roll.summary.time_s,
+    says: "From release to the pins.",
+  },
+  {
+    label: <Term word="speed">Speed lost</Term>,
     quantity: "speed",
     of: lost,
     says: "2 to 2.5 mph is usual; common practice, no source.",
   },
   {
-    label: "Revs at the pins",
+    label: <Term word="rev rate">Revs at the pins</Term>,
     quantity: "revs",
     of: (roll) => roll.summary.revs_at_pins_rpm,
     says: "The lane spins the ball up until it rolls.",
@@ -69,7 +78,7 @@ const ROWS: Row[] = [
     says: "How far the axis it spins about moves over the ball.",
   },
   {
-    label: "Axis migration",
+    label: <Term word="axis migration">Axis migration</Term>,
     quantity: "angle",
     of: (roll) => roll.summary.axis_migration_deg,
     says: "How far the spin axis wanders on the ball.",

@@ -1,5 +1,5 @@
 // Skid, hook and roll in numbers.
-import { Aside } from "../../parts/term";
+import { Aside, Term } from "../../parts/term";
 import { useStore } from "../../store";
 import type { Roll } from "../../types";
 import { change, measure, number } from "../../units";
@@ -26,16 +26,24 @@ export function Phases({ roll }: { roll: Roll }) {
               <th scope="col">From, {unit("distance")}</th>
               <th scope="col">To</th>
               <th scope="col">Length</th>
-              <th scope="col">Time, s</th>
-              <th scope="col">Speed, {unit("speed")}</th>
-              <th scope="col">Revs, {unit("revs")}</th>
+              <th scope="col">
+                <Term word="time">Time</Term>, s
+              </th>
+              <th scope="col">
+                <Term word="speed">Speed</Term>, {unit("speed")}
+              </th>
+              <th scope="col">
+                <Term word="rev rate">Revs</Term>, {unit("revs")}
+              </th>
               <th scope="col">Path turns</th>
             </tr>
           </thead>
           <tbody>
             {roll.phases.map((phase) => (
               <tr key={phase.phase}>
-                <th scope="row">{phase.phase}</th>
+                <th scope="row">
+                  <Term word={phase.phase} />
+                </th>
                 <td>{number(phase.from_ft, "distance", units)}</td>
                 <td>{number(phase.to_ft, "distance", units)}</td>
                 <td>{number(phase.length_ft, "distance", units)}</td>

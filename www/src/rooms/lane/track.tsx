@@ -64,7 +64,9 @@ function Passes({ track, units }: { track: Track; units: Units }) {
       <tbody>
         {track.holes.map(({ hole, clearance_in, turn, over_turns }) => (
           <tr key={hole}>
-            <th scope="row">{hole}</th>
+            <th scope="row">
+              <Term word="hole">{hole}</Term>
+            </th>
             <td>
               {over_turns.length > 0
                 ? `over it in ${over_turns.length} ${over_turns.length === 1 ? "turn" : "turns"}`

@@ -1,19 +1,45 @@
 // The same throw with the ball before it was drilled, beside the drilled one.
+
 import { useEffect, useState } from "preact/hooks";
 import { BeforeAfter, type ChangeRow } from "../../parts/before-after";
 import { LazyFold } from "../../parts/lazy-fold";
+import { Term } from "../../parts/term";
 import { type Derived, isProblem, useStore } from "../../store";
 import type { Roll } from "../../types";
 
 const REST_MS = 150;
 
 const ROWS: ChangeRow<Roll>[] = [
-  { name: "Board at the pins", quantity: "board", of: (roll) => roll.summary.board_at_pins },
-  { name: "Entry angle", quantity: "angle", of: (roll) => roll.summary.entry_angle_deg },
-  { name: "Breakpoint", quantity: "distance", of: (roll) => roll.summary.breakpoint.distance_ft },
-  { name: "Hook starts", quantity: "distance", of: (roll) => roll.summary.hook_start_ft },
-  { name: "Roll starts", quantity: "distance", of: (roll) => roll.summary.roll_start_ft },
-  { name: "Flare", quantity: "size", of: (roll) => roll.summary.flare_in },
+  {
+    name: (
+      <>
+        <Term word="board">Board</Term> at the pins
+      </>
+    ),
+    quantity: "board",
+    of: (roll) => roll.summary.board_at_pins,
+  },
+  {
+    name: <Term word="entry angle">Entry angle</Term>,
+    quantity: "angle",
+    of: (roll) => roll.summary.entry_angle_deg,
+  },
+  {
+    name: <Term word="breakpoint">Breakpoint</Term>,
+    quantity: "distance",
+    of: (roll) => roll.summary.breakpoint.distance_ft,
+  },
+  {
+    name: <Term word="hook">Hook starts</Term>,
+    quantity: "distance",
+    of: (roll) => roll.summary.hook_start_ft,
+  },
+  {
+    name: <Term word="roll">Roll starts</Term>,
+    quantity: "distance",
+    of: (roll) => roll.summary.roll_start_ft,
+  },
+  { name: <Term word="track flare">Flare</Term>, quantity: "size", of: (roll) => roll.summary.flare_in },
 ];
 
 /** Rolls the undrilled ball; null where it cannot be followed. */

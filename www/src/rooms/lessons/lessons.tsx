@@ -48,7 +48,7 @@ export function Lessons() {
 function Page({ at }: { at: LessonsPage }): JSX.Element {
   switch (at.page) {
     case "words":
-      return <Words word={at.word} />;
+      return <Words word={at.word} from={at.from} />;
     case "class":
       return <Classroom />;
     case "write":

@@ -3,14 +3,15 @@
 import glossary from "../../../../scenarios/glossary.json";
 import { FILES } from "../../lessons/read";
 import { covered, houseBall, houseDoc, houseShot, released, type Scene } from "../../lessons/scenes";
+import { more } from "../../more";
 import type { Doc, Units } from "../../store";
-import type { BallFile, LayoutFile, OilFile } from "../../types";
-import { reading } from "../../units";
+import type { BallFile, LayoutFile, OilFile, Poured } from "../../types";
+import { digits, LB_KG, reading } from "../../units";
 import type { Word } from "../../words";
 import { withLayout } from "../bench/grip";
 
 interface Picture {
-  kind: "section" | "cover" | "lane" | "track" | "layout" | "oil";
+  kind: "section" | "cover" | "lane" | "track" | "layout" | "oil" | "scatter";
   ball?: string;
   shot?: string;
   layout?: string;
@@ -18,10 +19,10 @@ interface Picture {
 }
 
 /** The same pictures for page and command line: scenarios/glossary.json says which. */
-const LISTED = glossary.words as Partial<Record<Word, { picture?: Picture; shows?: string }>>;
+const LISTED = glossary.words as Record<Word, { picture: Picture; shows: string }>;
 
-/** Cut through the pin; rolled from above; what the lane left on the ball; the layout. */
-export type Draws = "cut" | "lane" | "rings" | "layout";
+/** Cut through the pin; rolled from above; what the lane left on the ball; the layout; balls poured and counted. */
+export type Draws = "cut" | "lane" | "rings" | "layout" | "counted";
 
 const DRAWS: Record<Picture["kind"], Draws> = {
   section: "cut",
@@ -30,13 +31,13 @@ const DRAWS: Record<Picture["kind"], Draws> = {
   oil: "lane",
   track: "rings",
   layout: "layout",
+  scatter: "counted",
 };
 
-/** What a word's picture is of, and what it shows; null where words alone tell it. */
-export function pictureOf(word: Word): { draws: Draws; doc: Doc; shows: string } | null {
-  const { picture, shows } = LISTED[word] ?? {};
-  if (!picture) return null;
-  return { draws: DRAWS[picture.kind], doc: docOf(picture), shows: shows ?? "" };
+/** What a word's picture is of, and what it shows. */
+export function pictureOf(word: Word): { draws: Draws; doc: Doc; shows: string } {
+  const { picture, shows } = LISTED[word];
+  return { draws: DRAWS[picture.kind], doc: docOf(picture), shows };
 }
 
 function docOf({ ball, shot: path, layout, oil }: Picture): Doc {
@@ -125,10 +126,85 @@ export const APART: Partial<Record<Word, Shots>> = {
   polish: finishes,
 };
 
+/** How a ball is poured, by the module that knows it. */
+function pouredOf(file: BallFile): Poured {
+  const ball = new more.Ball(file);
+  try {
+    return ball.pour();
+  } finally {
+    ball.free();
+  }
+}
+
 /** The numbers of a word's picture, as computed. */
 export const NUMBERS: Partial<Record<Word, (scene: Scene, units: Units) => string>> = {
   RG: (s, units) => reading(s.weighed.rg_in.low, "rg", units),
   differential: (s, units) => reading(s.weighed.differential_in, "rg", units),
+  "middle RG": (s, units) => reading(s.weighed.rg_in.middle, "rg", units),
+  "high RG": (s, units) => reading(s.weighed.rg_in.high, "rg", units),
+  weight: (s, units) =>
+    s.weighed.pieces
+      .map(({ name, mass_kg }) => `${name} ${reading(mass_kg / LB_KG, "weight", units)}`)
+      .join(", "),
+  volume: (s, units) =>
+    s.weighed.pieces
+      .map(({ name, volume_cc }) => `${name} ${reading(volume_cc, "volume", units)}`)
+      .join(", "),
+  density: (s, units) =>
+    [s.file.cover, ...s.file.pieces]
+      .map(({ name, density_g_cc }) => `${name ?? "cover"} ${reading(density_g_cc, "density", units)}`)
+      .join(", "),
+  piece: (s) => s.file.pieces.map(({ name }) => name).join(", "),
+  position: (s, units) => {
+    const puck = s.file.pieces.find(({ name }) => name === "puck");
+    return puck?.at_in ? `z ${reading(puck.at_in[2], "size", units)}` : "";
+  },
+  "ball diameter": (s, units) => reading(s.file.diameter_in, "rg", units),
+  hole: (s, units) => {
+    const middle = s.shot.drilling?.middle;
+    return middle
+      ? `the middle finger's ${reading(middle.diameter_in, "size", units)} across and ${reading(middle.depth_in, "size", units)} deep`
+      : "";
+  },
+  speed: (s, units) => {
+    const { speed_at_pins_mph } = s.roll.summary;
+    const hand = reading(s.shot.release.speed_mph, "speed", units);
+    return speed_at_pins_mph === null
+      ? hand
+      : `${hand} from the hand, ${reading(speed_at_pins_mph, "speed", units)} at the pins`;
+  },
+  "rev rate": (s, units) => {
+    const { revs_at_pins_rpm } = s.roll.summary;
+    const hand = reading(s.shot.release.revs_rpm, "revs", units);
+    return revs_at_pins_rpm === null
+      ? hand
+      : `${hand} from the hand, ${reading(revs_at_pins_rpm, "revs", units)} at the pins`;
+  },
+  "axis rotation": (s, units) => reading(s.shot.release.axis_rotation_deg, "angle", units),
+  "axis tilt": (s, units) => reading(s.shot.release.axis_tilt_deg, "angle", units),
+  time: (s, units) => (s.roll.summary.time_s === null ? "" : reading(s.roll.summary.time_s, "time", units)),
+  slip: (s, units) => {
+    const [first] = s.roll.samples;
+    const last = s.roll.samples.at(-1);
+    return first && last
+      ? `${reading(first.slip_mph, "speed", units)} at first, ${reading(last.slip_mph, "speed", units)} at the end`
+      : "";
+  },
+  "axis migration": (s, units) =>
+    s.roll.summary.axis_migration_deg === null
+      ? ""
+      : reading(s.roll.summary.axis_migration_deg, "angle", units),
+  pocket: (s, units) =>
+    s.roll.summary.board_at_pins === null
+      ? ""
+      : `board ${reading(s.roll.summary.board_at_pins, "board", units)} at the pins`,
+  "published limit": (s) => {
+    const { rules } = s.ball.check();
+    const of = (verdict: string) => rules.filter((rule) => rule.verdict === verdict).length;
+    return `${of("pass")} within, ${of("fail")} outside`;
+  },
+  pour: (s) => `${pouredOf(s.file).pours.length} pours`,
+  "cost index": (s) => digits(pouredOf(s.file).cost_index, 2),
   "intermediate differential": (s, units) => reading(s.weighed.intermediate_differential_in, "rg", units),
   CG: (s, units) => `${reading(s.weighed.cg_in[2], "cover", units)} from the middle towards the pin`,
   "top weight": (s, units) => reading(s.weighed.top_weight_oz, "imbalance", units),

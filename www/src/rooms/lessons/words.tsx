@@ -7,22 +7,27 @@ import { place } from "../../draw/lane-frame";
 import { LayoutDrawing } from "../../draw/layout";
 import { endOf } from "../../draw/moment";
 import { ShotsDrawing } from "../../draw/shots";
+import { fromGlossary } from "../../lessons/at";
 import { type Scene, sceneOf } from "../../lessons/scenes";
 import { SectionDrawing } from "../../parts/section-drawing";
-import { useStore } from "../../store";
+import { type Room, useStore } from "../../store";
 import { WORDS, type Word } from "../../words";
+import { usePictures } from "./counted";
 import { APART, apartSays, type Draws, NUMBERS, pictureOf } from "./pictures";
 
 const ALL = (Object.keys(WORDS) as Word[]).sort((a, b) => a.localeCompare(b, "en", { sensitivity: "base" }));
-/** Words of counting have no picture: the Scale shows them where balls are poured. */
+/** Words of counting are shown on balls that are poured for them. */
 const LISTS = [
-  { title: "Words of the trade", words: ALL.filter((word) => pictureOf(word) !== null) },
-  { title: "Words of counting", words: ALL.filter((word) => pictureOf(word) === null) },
+  { title: "Words of the trade", words: ALL.filter((word) => pictureOf(word).draws !== "counted") },
+  { title: "Words of counting", words: ALL.filter((word) => pictureOf(word).draws === "counted") },
 ];
+/** All of them are shown on one. */
+const POURED = pictureOf("tolerance").doc.ball;
 const AT_ONCE = 3;
 
 /** The trade's words, each with its meaning and a picture computed here. */
-export function Words({ word }: { word: Word | null }) {
+export function Words({ word, from }: { word: Word | null; from?: Room }) {
+  const store = useStore();
   // A few at a time, the one that was asked for first.
   const [drawn, setDrawn] = useState(AT_ONCE);
   useEffect(() => {
@@ -36,10 +41,16 @@ export function Words({ word }: { word: Word | null }) {
     // Once the room itself has taken the keyboard.
     requestAnimationFrame(() => requestAnimationFrame(() => front.current?.focus()));
   }, [word]);
+  const counted = usePictures(POURED);
   const order = word ? [word, ...ALL.filter((other) => other !== word)] : ALL;
   const due = new Set(order.slice(0, drawn));
   return (
     <section aria-label="Words">
+      {from && (
+        <button type="button" class="primary" onClick={() => fromGlossary(store, from)}>
+          {store.loan.value ? "Back to the lesson" : "Back to where you were"}
+        </button>
+      )}
       <p>
         Each picture is worked out by this page, from a ball and a shot of Harbour Street Lanes. Wherever a
         word has a dotted line under it, it opens its meaning, and from there you come here.
@@ -58,7 +69,8 @@ export function Words({ word }: { word: Word | null }) {
               >
                 <h4>{one}</h4>
                 <p>{WORDS[one]}</p>
-                {due.has(one) && <Drawn word={one} />}
+                {due.has(one) &&
+                  (words === LISTS[1]?.words ? counted(one, pictureOf(one).shows) : <Drawn word={one} />)}
               </li>
             ))}
           </ul>
@@ -74,9 +86,6 @@ function Drawn({ word }: { word: Word }) {
   const store = useStore();
   const { units } = store.view.value;
   const picture = pictureOf(word);
-  if (picture === null) {
-    return <p class="hint">The Scale shows it where thousands of balls are poured.</p>;
-  }
   const scene = sceneOf(store, picture.doc);
   const number = NUMBERS[word]?.(scene, units) ?? "";
   const says = number === "" ? picture.shows : `${picture.shows} Here: ${number}.`;
@@ -170,6 +179,8 @@ function Drawing({ id, draws, scenes, word, says }: DrawingProps) {
           desc={says}
         />
       );
+    case "counted":
+      return null;
     case "layout":
       return first.drilled ? (
         <LayoutDrawing

@@ -1,5 +1,6 @@
 // The Saw's view of the cover: its thickness on the ball, or on a flat map of
 // it where three dimensions cannot be had or are not wanted; and the same in words.
+import { Term } from "../../parts/term";
 import "../../cover/cover.css";
 import { CLASSES, LIMITS_IN, limitText } from "../../cover/classes";
 import { Legend } from "../../cover/legend";
@@ -138,7 +139,9 @@ export function CoverWords({ place, clickable, onCut }: CoverWordsProps) {
         </button>
       )}
       <table>
-        <caption>Thickness along the radius</caption>
+        <caption>
+          <Term word="coverstock">Thickness of the cover</Term> along the radius
+        </caption>
         <tbody>
           {PLACES.map(({ name, direction }) => (
             <tr key={name}>

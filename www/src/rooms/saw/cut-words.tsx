@@ -1,4 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
+import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import type { Section } from "../../types";
 import { reading } from "../../units";
@@ -50,7 +51,9 @@ function Words({ id, section }: { id: string; section: Section }) {
       <p>From its right side in to the middle: {say(aside)}.</p>
       {section.narrowest && <p>{narrowestWords(section.narrowest, section, units)}</p>}
       <table>
-        <caption>Area of each part on the cut</caption>
+        <caption>
+          Area of each part on the <Term word="cut">cut</Term>
+        </caption>
         <tbody>
           {areas(section).map(({ part, area_in2 }) => (
             <tr key={part}>

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { BoundedField } from "../../parts/bounded-field";
+import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import {
   type Facing,
@@ -55,7 +56,9 @@ export function PlaneControls({ apart, onFace }: PlaneControlsProps) {
   const current = atHoles ? "holes" : plane ? presetOf(plane.normal) : "whole";
   return (
     <fieldset class="plane-controls">
-      <legend>Cut</legend>
+      <legend>
+        <Term word="cut">Cut</Term>
+      </legend>
       <div class="choices">
         {holes && (
           <button type="button" aria-pressed={current === "holes"} onClick={() => choose(holes)}>

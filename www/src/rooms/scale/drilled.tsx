@@ -34,12 +34,16 @@ export function WhatHolesChange() {
 }
 
 const ROWS: ChangeRow<Drilled["before"]>[] = [
-  { name: "Weight", quantity: "weight", of: (ball) => ball.weight_lb },
-  { name: "Lowest RG", quantity: "rg", of: (ball) => ball.rg_in.low },
-  { name: "Middle RG", quantity: "rg", of: (ball) => ball.rg_in.middle },
-  { name: "Highest RG", quantity: "rg", of: (ball) => ball.rg_in.high },
-  { name: "Differential", quantity: "rg", of: (ball) => ball.differential_in },
-  { name: "Intermediate", quantity: "rg", of: (ball) => ball.intermediate_differential_in },
+  { name: <Term word="weight">Weight</Term>, quantity: "weight", of: (ball) => ball.weight_lb },
+  { name: <Term word="RG">Lowest RG</Term>, quantity: "rg", of: (ball) => ball.rg_in.low },
+  { name: <Term word="middle RG">Middle RG</Term>, quantity: "rg", of: (ball) => ball.rg_in.middle },
+  { name: <Term word="high RG">Highest RG</Term>, quantity: "rg", of: (ball) => ball.rg_in.high },
+  { name: <Term word="differential">Differential</Term>, quantity: "rg", of: (ball) => ball.differential_in },
+  {
+    name: <Term word="intermediate differential">Intermediate</Term>,
+    quantity: "rg",
+    of: (ball) => ball.intermediate_differential_in,
+  },
 ];
 
 const SIDES = [

@@ -5,6 +5,7 @@ import { LazyFold } from "../../parts/lazy-fold";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import { reading } from "../../units";
+import type { Word } from "../../words";
 
 /** How much cover there is and what that means for the ball's life; worked out only while it is open. */
 export function Durability() {
@@ -24,12 +25,12 @@ function Told() {
   const size = (inches: number) => reading(inches, "cover", units);
   const percent = (share: number) => reading(share, "share", units);
   const [least, most] = usual_in.map((inches) => reading(inches, "size", units));
-  const rows: [string, string][] = [
-    ["Thinnest place", thinnest ? size(thinnest.thickness_in) : "no core"],
-    ["Mean", size(cover.mean_in)],
-    [`Surface with under ${least}`, percent(cover.under_usual_share)],
-    [`Surface with under ${most}`, percent(cover.under_most_share)],
-    ["Ball filled by pieces", percent(cover.core_share)],
+  const rows: [string, string, Word][] = [
+    ["Thinnest place", thinnest ? size(thinnest.thickness_in) : "no core", "coverstock"],
+    ["Mean", size(cover.mean_in), "coverstock"],
+    [`Surface with under ${least}`, percent(cover.under_usual_share), "coverstock"],
+    [`Surface with under ${most}`, percent(cover.under_most_share), "coverstock"],
+    ["Ball filled by pieces", percent(cover.core_share), "piece"],
   ];
   return (
     <div class="cover-words">
@@ -39,9 +40,11 @@ function Told() {
       <table>
         <caption class="visually-hidden">The cover in numbers</caption>
         <tbody>
-          {rows.map(([name, value]) => (
+          {rows.map(([name, value, word]) => (
             <tr key={name}>
-              <th scope="row">{name}</th>
+              <th scope="row">
+                <Term word={word}>{name}</Term>
+              </th>
               <td>{value}</td>
             </tr>
           ))}

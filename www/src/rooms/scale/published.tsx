@@ -1,9 +1,10 @@
 import "./published.css";
 import { useMemo } from "preact/hooks";
-import { Aside } from "../../parts/term";
+import { Aside, ToWord } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { Checked } from "../../types";
 import { type Quantity, reading } from "../../units";
+import type { Word } from "../../words";
 
 type Rule = Checked["rules"][number];
 
@@ -48,7 +49,9 @@ function Rules({ rules }: { rules: Rule[] }) {
       {rules.map((rule) => (
         <li key={rule.rule}>
           <span class="rule-name">
-            <Aside text={about(rule)}>{rule.name}</Aside>
+            <Aside text={about(rule)} more={<ToWord word={wordOf(rule)} />}>
+              {rule.name}
+            </Aside>
           </span>{" "}
           <span class={rule.verdict === "fail" ? "rule-verdict out" : "rule-verdict"}>
             {IN_WORDS[rule.verdict]}
@@ -59,6 +62,23 @@ function Rules({ rules }: { rules: Rule[] }) {
     </ul>
   );
 }
+
+/** Which word of the glossary shows what a rule limits. */
+const WORDS_OF: Record<string, Word> = {
+  weight: "weight",
+  diameter: "ball diameter",
+  density: "density",
+  low_rg: "RG",
+  high_rg: "high RG",
+  differential: "differential",
+  intermediate_differential: "intermediate differential",
+  static_balance: "static balance",
+  friction: "friction",
+  holes: "hole",
+  low_rg_mark: "pin",
+  high_rg_mark: "mass bias",
+};
+const wordOf = ({ rule }: Rule): Word => WORDS_OF[rule] ?? "published limit";
 
 function about({ applies, note, source, edition }: Rule): string {
   return [`For ${applies}.`, note, `${source}; ${edition}.`].filter((text) => text !== "").join(" ");

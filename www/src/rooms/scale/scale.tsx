@@ -16,6 +16,7 @@ import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { Vec3 } from "../../types";
 import { change, measure, type Quantity, reading } from "../../units";
+import type { Word } from "../../words";
 import { WhatHolesChange } from "./drilled";
 import { Durability } from "./durability";
 import { Published } from "./published";
@@ -34,7 +35,7 @@ export function Scale() {
   return (
     <>
       <Readout
-        label="Weight"
+        label={<Term word="weight">Weight</Term>}
         value={weighed.weight_lb}
         before={before?.weight_lb}
         quantity="weight"
@@ -62,8 +63,8 @@ export function Scale() {
         )}
       </Readout>
       <dl class="pair">
-        <Small name="Middle" value={rg_in.middle} before={before?.rg_in.middle} />
-        <Small name="Hardest" value={rg_in.high} before={before?.rg_in.high} />
+        <Small word="middle RG" name="Middle" value={rg_in.middle} before={before?.rg_in.middle} />
+        <Small word="high RG" name="Hardest" value={rg_in.high} before={before?.rg_in.high} />
       </dl>
       <Readout
         label={
@@ -164,14 +165,23 @@ function Called({ band }: { band: string }) {
   return <span class="visually-hidden">Usually called {band}. </span>;
 }
 
-function Small({ name, value, before }: { name: string; value: number; before?: number }) {
+interface SmallProps {
+  name: string;
+  word: Word;
+  value: number;
+  before?: number;
+}
+
+function Small({ name, word, value, before }: SmallProps) {
   const units = useStore().view.value.units;
   const moved = before === undefined ? null : change(value - before, "rg", units);
   return (
     <div>
       <dt>
-        {name}
-        <span class="visually-hidden"> axis</span>
+        <Term word={word}>
+          {name}
+          <span class="visually-hidden"> axis</span>
+        </Term>
       </dt>
       <dd>
         {reading(value, "rg", units)}

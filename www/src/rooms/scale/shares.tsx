@@ -3,6 +3,7 @@ import { Swatch } from "../../parts/swatch";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import { LB_KG, measure, number, type Quantity } from "../../units";
+import type { Word } from "../../words";
 
 const WIDTH = 300;
 
@@ -17,9 +18,9 @@ export function Shares() {
     from += Math.max(0, rg_share);
     return { part, x: start * WIDTH, width: Math.max(0, rg_share) * WIDTH };
   });
-  const head = (name: string, quantity: Quantity) => (
+  const head = (word: Word, name: string, quantity: Quantity) => (
     <th scope="col">
-      {name} <span class="unit">{measure(quantity, units).unit}</span>
+      <Term word={word}>{name}</Term> <span class="unit">{measure(quantity, units).unit}</span>
     </th>
   );
   return (
@@ -46,9 +47,9 @@ export function Shares() {
         <thead>
           <tr>
             <th scope="col">Part</th>
-            {head("Weight", "weight")}
-            {head("Volume", "volume")}
-            {head("RG share", "share")}
+            {head("weight", "Weight", "weight")}
+            {head("volume", "Volume", "volume")}
+            {head("RG", "RG share", "share")}
           </tr>
         </thead>
         <tbody>

@@ -1,6 +1,7 @@
 import { useEffect, useId, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import { LazyFold } from "../../parts/lazy-fold";
+import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import type { Ladder } from "../../types";
 import { digits, measure, number, reading } from "../../units";
@@ -133,21 +134,35 @@ function Rungs({ ladder }: { ladder: Ladder }) {
           </caption>
           <thead>
             <tr>
-              <th scope="col">Weight</th>
+              <th scope="col">
+                <Term word="weight">Weight</Term>
+              </th>
               {bySize ? (
-                <th scope="col">Size, times</th>
+                <th scope="col">
+                  <Term word="piece">Size, times</Term>
+                </th>
               ) : (
                 ladder.parts.map((name) => (
                   <th scope="col" key={name}>
-                    {name} <span class="unit">g/cc</span>
+                    <Term word="density">{name}</Term> <span class="unit">g/cc</span>
                   </th>
                 ))
               )}
-              <th scope="col">Low RG {unit("rg")}</th>
-              <th scope="col">Middle RG {unit("rg")}</th>
-              <th scope="col">High RG {unit("rg")}</th>
-              <th scope="col">Differ&shy;ential {unit("rg")}</th>
-              <th scope="col">Top weight {unit("imbalance")}</th>
+              <th scope="col">
+                <Term word="RG">Low RG</Term> {unit("rg")}
+              </th>
+              <th scope="col">
+                <Term word="middle RG">Middle RG</Term> {unit("rg")}
+              </th>
+              <th scope="col">
+                <Term word="high RG">High RG</Term> {unit("rg")}
+              </th>
+              <th scope="col">
+                <Term word="differential">Differ&shy;ential</Term> {unit("rg")}
+              </th>
+              <th scope="col">
+                <Term word="top weight">Top weight</Term> {unit("imbalance")}
+              </th>
             </tr>
           </thead>
           <tbody>

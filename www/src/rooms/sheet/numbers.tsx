@@ -1,12 +1,15 @@
 import { ASYMMETRIC_SHARE, DIFFERENTIAL, RG } from "../../limits";
+import { Term } from "../../parts/term";
 import type { Units } from "../../store";
 import type { Cover, Drilled, Weighed } from "../../types";
 import { change, type Quantity, reading } from "../../units";
+import type { Word } from "../../words";
 import { bandOf } from "../scale/verdict";
 import { type Told, useCover } from "./told";
 
 interface Row {
   name: string;
+  word: Word;
   quantity: Quantity;
   /** null where the ball has no such number. */
   of(told: Measured): number | null;
@@ -30,9 +33,16 @@ const BESIDE_USUAL: Record<Cover["beside_usual"], string> = {
 };
 
 const ROWS: Row[] = [
-  { name: "Weight", quantity: "weight", of: ({ weighed }) => weighed.weight_lb, says: "What the arm lifts." },
+  {
+    name: "Weight",
+    word: "weight",
+    quantity: "weight",
+    of: ({ weighed }) => weighed.weight_lb,
+    says: "What the arm lifts.",
+  },
   {
     name: "RG",
+    word: "RG",
     quantity: "rg",
     of: ({ weighed }) => weighed.rg_in.low,
     says: "How far out the weight sits: the larger, the harder to spin up.",
@@ -40,6 +50,7 @@ const ROWS: Row[] = [
   },
   {
     name: "Differential",
+    word: "differential",
     quantity: "rg",
     of: ({ weighed }) => weighed.differential_in,
     says: "How strongly it prefers one axis: room for the track to move to fresh cover.",
@@ -47,6 +58,7 @@ const ROWS: Row[] = [
   },
   {
     name: "Intermediate differential",
+    word: "intermediate differential",
     quantity: "rg",
     of: ({ weighed }) => weighed.intermediate_differential_in,
     says: "How far from round the core is about its pin.",
@@ -57,12 +69,14 @@ const ROWS: Row[] = [
   },
   {
     name: "Top weight, undrilled",
+    word: "top weight",
     quantity: "imbalance",
     of: ({ weighed, drilled }) => (drilled?.before ?? weighed).top_weight_oz,
     says: "How far its balance lies towards the pin before any hole.",
   },
   {
     name: "Cover, thinnest",
+    word: "coverstock",
     quantity: "cover",
     of: ({ cover }) => cover.thinnest?.thickness_in ?? null,
     says: "How deep the core lies below the surface.",
@@ -88,7 +102,7 @@ export function Numbers({ balls, units }: { balls: Told[]; units: Units }) {
         </thead>
       )}
       <tbody>
-        {ROWS.map(({ name, quantity, of, says, means }) => {
+        {ROWS.map(({ name, word, quantity, of, says, means }) => {
           const values = measured.map(of);
           const [a, b] = values;
           const [first] = measured;
@@ -96,7 +110,7 @@ export function Numbers({ balls, units }: { balls: Told[]; units: Units }) {
           return (
             <tr key={name}>
               <th scope="row">
-                {name}
+                <Term word={word}>{name}</Term>
                 <span class="sheet-says">
                   {says}
                   {!two && means && first && ` ${means(first)}`}

@@ -1,3 +1,4 @@
+import { Term } from "../../parts/term";
 import type { Units } from "../../store";
 import type { Ladder } from "../../types";
 import { digits, measure, number, reading } from "../../units";
@@ -34,10 +35,18 @@ export function Weights({ told, ladder, units }: WeightsProps) {
         </caption>
         <thead>
           <tr>
-            <th scope="col">Weight</th>
-            <th scope="col">g/cc</th>
-            <th scope="col">RG, {unit}</th>
-            <th scope="col">Diff., {unit}</th>
+            <th scope="col">
+              <Term word="weight">Weight</Term>
+            </th>
+            <th scope="col">
+              <Term word="density">g/cc</Term>
+            </th>
+            <th scope="col">
+              <Term word="RG">RG</Term>, {unit}
+            </th>
+            <th scope="col">
+              <Term word="differential">Diff.</Term>, {unit}
+            </th>
           </tr>
         </thead>
         <tbody>
@@ -96,13 +105,15 @@ export function BothWeights({ ladders, drilled, units }: BothWeightsProps) {
         </caption>
         <thead>
           <tr>
-            <th scope="col">Weight</th>
+            <th scope="col">
+              <Term word="weight">Weight</Term>
+            </th>
             {["A", "B"].flatMap((letter) => [
               <th scope="col" key={`${letter} rg`}>
-                {letter}: RG, {unit}
+                {letter}: <Term word="RG">RG</Term>, {unit}
               </th>,
               <th scope="col" key={`${letter} diff`}>
-                Diff., {unit}
+                <Term word="differential">Diff.</Term>, {unit}
               </th>,
             ])}
           </tr>

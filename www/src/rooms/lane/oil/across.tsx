@@ -1,5 +1,7 @@
 // The film across the lane at one distance, and its mean foot by foot.
+
 import { NumberField } from "../../../parts/field";
+import { Term } from "../../../parts/term";
 import { useStore } from "../../../store";
 import type { OilMap } from "../../../types";
 import { measure, number, reading } from "../../../units";
@@ -26,7 +28,7 @@ export function Across({ map, cut_ft, onCut }: AcrossProps) {
   return (
     <div class="oil-across">
       <NumberField
-        label="Distance"
+        label={<Term word="oil pattern">Distance</Term>}
         value={cut_ft - 0.5}
         quantity="distance"
         min={0.5}
@@ -75,7 +77,9 @@ export function Across({ map, cut_ft, onCut }: AcrossProps) {
             <thead>
               <tr>
                 <th scope="col">Board from the right</th>
-                <th scope="col">Film, {measure("film", units).unit}</th>
+                <th scope="col">
+                  <Term word="film">Film</Term>, {measure("film", units).unit}
+                </th>
               </tr>
             </thead>
             <tbody>
@@ -92,7 +96,9 @@ export function Across({ map, cut_ft, onCut }: AcrossProps) {
             <thead>
               <tr>
                 <th scope="col">To, {measure("distance", units).unit}</th>
-                <th scope="col">Film, {measure("film", units).unit}</th>
+                <th scope="col">
+                  <Term word="film">Film</Term>, {measure("film", units).unit}
+                </th>
               </tr>
             </thead>
             <tbody>

@@ -1,7 +1,9 @@
 // The same edits as with the pencil, in numbers: which part of the film, and
 // what happens to it.
+
 import { useState } from "preact/hooks";
 import { BoundedField } from "../../../parts/bounded-field";
+import { Term } from "../../../parts/term";
 import { useStore } from "../../../store";
 import { paint } from "./map";
 import { BOARDS, cellsOf, MOST_UM, ROWS } from "./paint";
@@ -23,7 +25,7 @@ export function AreaFields({ mirrored, stale }: { mirrored: boolean; stale: bool
           <BoundedField
             bare
             key={key}
-            label={key === "from_board" ? "From board" : "To board"}
+            label={<Term word="board">{key === "from_board" ? "From board" : "To board"}</Term>}
             value={area[key]}
             quantity="count"
             min={1}
@@ -36,7 +38,7 @@ export function AreaFields({ mirrored, stale }: { mirrored: boolean; stale: bool
           <BoundedField
             bare
             key={key}
-            label={key === "from_ft" ? "From" : "To"}
+            label={<Term word="oil pattern">{key === "from_ft" ? "From" : "To"}</Term>}
             value={area[key]}
             quantity="distance"
             min={0}
@@ -49,7 +51,7 @@ export function AreaFields({ mirrored, stale }: { mirrored: boolean; stale: bool
       <div class="oil-part">
         <BoundedField
           bare
-          label="Film"
+          label={<Term word="film">Film</Term>}
           value={film_um}
           quantity="film"
           min={0}

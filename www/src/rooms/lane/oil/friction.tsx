@@ -208,7 +208,9 @@ function CurveTable({ own, plain }: { own: FrictionCurve; plain: FrictionCurve }
   const { units } = useStore().view.value;
   return (
     <table class="friction-table">
-      <caption>Friction by film</caption>
+      <caption>
+        <Term word="friction">Friction</Term> by <Term word="film">film</Term>
+      </caption>
       <thead>
         <tr>
           <th scope="col">Film, µm</th>

@@ -113,11 +113,15 @@ function Oil({ lane, on, stale }: { lane: OiledLane; on: OilOn; stale: boolean }
       {oil.note && <p>{oil.note}</p>}
       <dl class="oil-numbers">
         <div>
-          <dt>Length</dt>
+          <dt>
+            <Term word="oil pattern">Length</Term>
+          </dt>
           <dd>{reading(map.length_ft, "distance", units)}</dd>
         </div>
         <div>
-          <dt>Volume</dt>
+          <dt>
+            <Term word="oil pattern">Volume</Term>
+          </dt>
           <dd>{reading(map.volume_ml, "oil", units)}</dd>
         </div>
         <div>

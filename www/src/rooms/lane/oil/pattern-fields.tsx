@@ -55,7 +55,9 @@ export function PatternFields({ pattern, problem }: { pattern: OilPattern; probl
 
   return (
     <fieldset class="oil-pattern">
-      <legend>The pattern in numbers</legend>
+      <legend>
+        The <Term word="oil pattern">pattern</Term> in numbers
+      </legend>
       {ROWS.map(({ key, ...row }) => (
         <NumberField
           {...row}

@@ -1,4 +1,5 @@
 // What games do to the oil, and to the shot: a model, and labelled as one.
+
 import { useMemo, useState } from "preact/hooks";
 import { FilmDrawing, filmFrame } from "../../../draw/film";
 import { line } from "../../../draw/lane-frame";
@@ -6,6 +7,7 @@ import { useSize } from "../../../draw/use-size";
 import { useJobs } from "../../../jobs";
 import { BoundedField } from "../../../parts/bounded-field";
 import { LazyFold } from "../../../parts/lazy-fold";
+import { Term } from "../../../parts/term";
 import { type Shot, type Units, useStore } from "../../../store";
 import type { OilMap, Roll, Worn } from "../../../types";
 import { digits, measure, number, reading } from "../../../units";
@@ -75,7 +77,7 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
   return (
     <div class="oil-fold">
       <BoundedField
-        label="Games"
+        label={<Term word="oil pattern">Games</Term>}
         value={games}
         quantity="count"
         min={1}
@@ -227,11 +229,21 @@ function GameTable({ worn, units }: { worn: Worn; units: Units }) {
         <thead>
           <tr>
             <th scope="col">Game</th>
-            <th scope="col">On lane, {unit}</th>
-            <th scope="col">Gone, {unit}</th>
-            <th scope="col">Moved, {unit}</th>
-            <th scope="col">Board</th>
-            <th scope="col">Angle, °</th>
+            <th scope="col">
+              <Term word="oil pattern">On lane</Term>, {unit}
+            </th>
+            <th scope="col">
+              <Term word="film">Gone</Term>, {unit}
+            </th>
+            <th scope="col">
+              <Term word="film">Moved</Term>, {unit}
+            </th>
+            <th scope="col">
+              <Term word="board">Board</Term>
+            </th>
+            <th scope="col">
+              <Term word="entry angle">Angle</Term>, °
+            </th>
           </tr>
         </thead>
         <tbody>

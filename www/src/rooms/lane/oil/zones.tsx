@@ -36,7 +36,9 @@ export function Zones({ zones }: { zones: Zone[] }) {
 
   return (
     <fieldset>
-      <legend>Friction by distance</legend>
+      <legend>
+        <Term word="friction">Friction</Term> by distance
+      </legend>
       {zones.map((zone, i) => (
         <div key={i}>
           {i < zones.length - 1 && (

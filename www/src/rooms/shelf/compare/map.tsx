@@ -1,4 +1,5 @@
 import { DIFFERENTIAL, RG, RG_LIMITS_FROM_LB } from "../../../limits";
+import { Term } from "../../../parts/term";
 import { measuredSoon } from "../../../shelf/measured";
 import { useShelf } from "../../../shelf/shelf";
 import { isProblem, useStore } from "../../../store";
@@ -134,9 +135,15 @@ export function BallMap({ items }: { items: Items }) {
               <tr>
                 <th scope="col">Ball</th>
                 <th scope="col">Where</th>
-                <th scope="col">Low RG, {measure("rg", units).unit}</th>
-                <th scope="col">Differential, {measure("rg", units).unit}</th>
-                <th scope="col">Weight, {measure("weight", units).unit}</th>
+                <th scope="col">
+                  <Term word="RG">Low RG</Term>, {measure("rg", units).unit}
+                </th>
+                <th scope="col">
+                  <Term word="differential">Differential</Term>, {measure("rg", units).unit}
+                </th>
+                <th scope="col">
+                  <Term word="weight">Weight</Term>, {measure("weight", units).unit}
+                </th>
               </tr>
             </thead>
             <tbody>

@@ -24,10 +24,10 @@ const shot = (label: ComponentChildren, quantity: Quantity, of: (roll: Roll) => 
 });
 
 const BALL: Row[] = [
-  ball("Weight", "weight", ({ weight_lb }) => weight_lb),
+  ball(<Term word="weight">Weight</Term>, "weight", ({ weight_lb }) => weight_lb),
   ball(<Term word="RG">RG, low</Term>, "rg", ({ rg_in }) => rg_in.low),
-  ball("RG, middle", "rg", ({ rg_in }) => rg_in.middle),
-  ball("RG, high", "rg", ({ rg_in }) => rg_in.high),
+  ball(<Term word="middle RG">RG, middle</Term>, "rg", ({ rg_in }) => rg_in.middle),
+  ball(<Term word="high RG">RG, high</Term>, "rg", ({ rg_in }) => rg_in.high),
   ball(<Term word="differential">Differential</Term>, "rg", ({ differential_in }) => differential_in),
   ball(
     <Term word="intermediate differential">Intermediate differential</Term>,
@@ -59,12 +59,26 @@ const BALANCE: Row[] = [
     </>,
     "top_oz",
   ),
-  balance("Static balance: finger, thumb below 0", "finger_oz"),
-  balance("Static balance: positive side", "side_oz"),
+  balance(
+    <>
+      <Term word="static balance">Static balance</Term>: finger, thumb below 0
+    </>,
+    "finger_oz",
+  ),
+  balance(
+    <>
+      <Term word="static balance">Static balance</Term>: positive side
+    </>,
+    "side_oz",
+  ),
 ];
 
 const SHOT: Row[] = [
-  { label: "Speed at release", quantity: "speed", of: ({ roll }) => roll?.samples[0]?.speed_mph ?? null },
+  {
+    label: <Term word="speed">Speed at release</Term>,
+    quantity: "speed",
+    of: ({ roll }) => roll?.samples[0]?.speed_mph ?? null,
+  },
   {
     label: <Term word="rev rate">Revs at release</Term>,
     quantity: "revs",
@@ -83,13 +97,19 @@ const SHOT: Row[] = [
     "distance",
     ({ summary }) => summary.breakpoint.distance_ft,
   ),
-  shot("Breakpoint board", "board", ({ summary }) => summary.breakpoint.board),
+  shot(
+    <>
+      <Term word="breakpoint">Breakpoint</Term> board
+    </>,
+    "board",
+    ({ summary }) => summary.breakpoint.board,
+  ),
   shot(<Term word="hook">Hook starts</Term>, "distance", ({ summary }) => summary.hook_start_ft),
   shot(<Term word="roll">Roll starts</Term>, "distance", ({ summary }) => summary.roll_start_ft),
-  shot("Speed at the pins", "speed", ({ summary }) => summary.speed_at_pins_mph),
-  shot("Revs at the pins", "revs", ({ summary }) => summary.revs_at_pins_rpm),
+  shot(<Term word="speed">Speed at the pins</Term>, "speed", ({ summary }) => summary.speed_at_pins_mph),
+  shot(<Term word="rev rate">Revs at the pins</Term>, "revs", ({ summary }) => summary.revs_at_pins_rpm),
   shot(<Term word="track flare">Flare</Term>, "size", ({ summary }) => summary.flare_in),
-  shot("Time to the pins", "time", ({ summary }) => summary.time_s),
+  shot(<Term word="time">Time to the pins</Term>, "time", ({ summary }) => summary.time_s),
 ];
 
 export function BallTable({ all }: { all: Compared[] }) {
@@ -100,7 +120,9 @@ export function BallTable({ all }: { all: Compared[] }) {
       all={all}
     >
       <tr>
-        <th scope="row">Published limits</th>
+        <th scope="row">
+          <Term word="published limit">Published limits</Term>
+        </th>
         {all.map((one) => (
           <td key={one.letter}>
             <Verdict one={one} />

@@ -1,0 +1,209 @@
+// The words of counting, shown on balls poured a little off.
+import "../../maker/maker.css";
+import { useEffect, useId, useState } from "preact/hooks";
+import { Picture } from "../../draw/picture";
+import { useJobs } from "../../jobs";
+import { at, MORE } from "../../maker/scatter/numbers";
+import { pour } from "../../maker/scatter/pour";
+import { ShareBar, shareSays, sharesSay } from "../../maker/scatter/shares";
+import { useStore } from "../../store";
+import type { BallFile, Scattered } from "../../types";
+import { number, reading } from "../../units";
+import type { Word } from "../../words";
+
+const BALLS = 1000;
+const WIDTH = 300;
+const HEIGHT = 84;
+const FOOT = 18;
+const LINE = 26;
+/** Of the tolerances, so many are drawn. */
+const MOST = 5;
+
+const poured = new Map<string, Scattered>();
+
+/** Balls poured once for all words; null while they are. */
+function usePoured(ball: BallFile): Scattered | null {
+  const store = useStore();
+  const jobs = useJobs();
+  const [done, setDone] = useState(poured.get(ball.name) ?? null);
+  useEffect(() => {
+    const known = poured.get(ball.name);
+    if (known) {
+      setDone(known);
+      return undefined;
+    }
+    const stop = new AbortController();
+    const made = new store.wasm.Ball(ball);
+    const tolerances = { ...made.usual_tolerances(), balls: BALLS };
+    made.free();
+    pour(jobs, { ball, tolerances }, stop.signal, () => {}).then(
+      (found) => {
+        poured.set(ball.name, found);
+        setDone(found);
+      },
+      (error) => {
+        if (!stop.signal.aborted) store.fail(error);
+      },
+    );
+    return () => stop.abort();
+  }, [ball, jobs, store]);
+  return done;
+}
+
+/** All words of counting together, so that the balls are poured once. */
+export function usePictures(ball: BallFile): (word: Word, shows: string) => preact.JSX.Element {
+  const scattered = usePoured(ball);
+  return (word, shows) =>
+    scattered ? (
+      <Counted word={word} shows={shows} scattered={scattered} />
+    ) : (
+      <p class="hint">Pouring {BALLS.toLocaleString("en")} balls …</p>
+    );
+}
+
+function Counted({ word, shows, scattered }: { word: Word; shows: string; scattered: Scattered }) {
+  switch (word) {
+    case "histogram":
+    case "standard deviation":
+    case "percentile":
+      return <Bars word={word} shows={shows} scattered={scattered} />;
+    case "95 % interval":
+      return <Interval shows={shows} scattered={scattered} />;
+    case "scrap":
+      return (
+        <figure>
+          <ShareBar scattered={scattered} />
+          <figcaption>
+            {shows} Here: {sharesSay(scattered)} Filled, hatched, white.
+          </figcaption>
+        </figure>
+      );
+    default:
+      return <Costs word={word} shows={shows} scattered={scattered} />;
+  }
+}
+
+interface CountedProps {
+  word: "histogram" | "standard deviation" | "percentile";
+  shows: string;
+  scattered: Scattered;
+}
+
+function Bars({ word, shows, scattered }: CountedProps) {
+  const { units } = useStore().view.value;
+  const id = useId();
+  const one = scattered.numbers.find(({ number }) => number === "low_rg_in");
+  if (!one) return null;
+  const say = (value: number) => reading(value, "rg", units, MORE);
+  const x = (value: number) => ((value - one.least) / (one.most - one.least)) * WIDTH;
+  const tallest = Math.max(1, ...one.bins.map(({ count }) => count));
+  const marks = word === "percentile" ? [1, 50, 99].map((percent) => at(one, percent) ?? one.mean) : [];
+  const [low, high] = [one.mean - one.deviation, one.mean + one.deviation];
+  const here = {
+    histogram: `${one.count.toLocaleString("en")} balls from ${say(one.least)} to ${say(one.most)}`,
+    "standard deviation": `mean ${say(one.mean)}, standard deviation ${say(one.deviation)}`,
+    percentile: `1 % below ${say(marks[0] ?? 0)}, 50 % below ${say(marks[1] ?? 0)}, 99 % below ${say(marks[2] ?? 0)}`,
+  }[word];
+  return (
+    <figure class="histogram">
+      <Picture
+        id={id}
+        viewBox={`-2 -2 ${WIDTH + 4} ${HEIGHT + FOOT + 4}`}
+        title={`${word}, drawn`}
+        desc={`${shows} Here: ${here}.`}
+      >
+        {word === "standard deviation" && (
+          <rect class="histogram-middle" x={x(low)} width={x(high) - x(low)} height={HEIGHT} />
+        )}
+        {one.bins.map((bin) => {
+          const tall = (bin.count / tallest) * (HEIGHT - 6);
+          return (
+            <rect
+              key={bin.from}
+              class="histogram-bar"
+              x={x(bin.from)}
+              y={HEIGHT - tall}
+              width={Math.max(0.5, x(bin.to) - x(bin.from) - 0.5)}
+              height={tall}
+            />
+          );
+        })}
+        <path class="histogram-axis" d={`M0 ${HEIGHT}H${WIDTH}`} />
+        {[...marks, ...(word === "standard deviation" ? [one.mean] : [])].map((mark) => (
+          <path key={mark} class="histogram-accept" d={`M${x(mark)} 0V${HEIGHT}`} />
+        ))}
+        <text x="0" y={HEIGHT + FOOT}>
+          {number(one.least, "rg", units, MORE)}
+        </text>
+        <text x={WIDTH} y={HEIGHT + FOOT} text-anchor="end">
+          {say(one.most)}
+        </text>
+      </Picture>
+      <figcaption>
+        {shows} Here: {here}.
+      </figcaption>
+    </figure>
+  );
+}
+
+/** The share that passes with its interval, on a line from nothing to all. */
+function Interval({ shows, scattered }: Omit<CountedProps, "word">) {
+  const id = useId();
+  const { passed } = scattered;
+  const [low, high] = passed.wilson_95;
+  const says = `${shows} Here: ${shareSays(passed)} of ${scattered.balls.toLocaleString("en")} balls.`;
+  return (
+    <figure class="histogram">
+      <Picture id={id} viewBox={`-2 -2 ${WIDTH + 4} 44`} title="95 % interval, drawn" desc={says}>
+        <path class="histogram-axis" d={`M0 20H${WIDTH}`} />
+        <rect class="histogram-middle" x={low * WIDTH} width={(high - low) * WIDTH} y="8" height="24" />
+        <path class="histogram-accept" d={`M${passed.share * WIDTH} 4V36`} />
+        <text x="0" y="40">
+          0 %
+        </text>
+        <text x={WIDTH} y="40" text-anchor="end">
+          100 %
+        </text>
+      </Picture>
+      <figcaption>{says}</figcaption>
+    </figure>
+  );
+}
+
+/** The tolerances that do most, by themselves and with others. */
+function Costs({ word, shows, scattered }: { word: Word; shows: string; scattered: Scattered }) {
+  const { units } = useStore().view.value;
+  const id = useId();
+  const wanted = word === "first order" ? "low_rg_in" : "passing";
+  const most = scattered.costs
+    .map((cost) => ({
+      name: `${cost.part ?? "ball"}: ${cost.what}`,
+      first: cost.of.find((one) => one.number === wanted)?.first ?? 0,
+      total: cost.of.find((one) => one.number === wanted)?.total ?? 0,
+    }))
+    .toSorted((a, b) => b.total - a.total)
+    .slice(0, MOST);
+  const [top] = most;
+  if (!top) return null;
+  const says = `${shows} Here ${top.name} does most: ${reading(top.first, "share", units)} by itself, ${reading(top.total, "share", units)} with others.`;
+  const length = (part: number) => Math.min(1, Math.max(0, part)) * WIDTH;
+  return (
+    <figure class="histogram">
+      <Picture
+        id={id}
+        viewBox={`-2 -2 ${WIDTH + 4} ${most.length * LINE + 2}`}
+        title={`${word}, drawn`}
+        desc={says}
+      >
+        {most.map(({ name, first, total }, n) => (
+          <g key={name} transform={`translate(0 ${n * LINE})`}>
+            <text y="11">{name}</text>
+            <rect class="costs-first" x="0" y="14" width={length(first)} height="8" />
+            <rect class="costs-total" x="0" y="14" width={length(total)} height="8" />
+          </g>
+        ))}
+      </Picture>
+      <figcaption>{says}</figcaption>
+    </figure>
+  );
+}
