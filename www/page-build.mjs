@@ -4,6 +4,7 @@ import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { lessonFiles } from "./lesson-files.mjs";
+import { localeFiles } from "./locale-files.mjs";
 import { markdown } from "./markdown.mjs";
 import { workerSource } from "./worker-source.mjs";
 
@@ -22,7 +23,7 @@ const wasmModules = (carried) => ({
 /** Options for esbuild; `carried` for the page that has everything inside itself. */
 export const pageBuild = ({ carried, ...rest }) => ({
   entryPoints: [source("main.tsx")],
-  plugins: [wasmModules(carried), workerSource, lessonFiles, markdown],
+  plugins: [wasmModules(carried), workerSource, lessonFiles, localeFiles, markdown],
   bundle: true,
   format: "esm",
   target: "es2022",
@@ -32,7 +33,14 @@ export const pageBuild = ({ carried, ...rest }) => ({
   entryNames: "assets/[name]-[hash]",
   assetNames: "assets/[name]-[hash]",
   chunkNames: "assets/[name]-[hash]",
-  loader: { ".woff2": "file", ".svg": "file", ".json": "json", ".wasm": "file", ".txt": "text" },
+  loader: {
+    ".woff2": "file",
+    ".svg": "file",
+    ".json": "json",
+    ".wasm": "file",
+    ".txt": "text",
+    ".ftl": "text",
+  },
   define: { VERSION: JSON.stringify(process.env.PITHBALL_VERSION ?? "development") },
   legalComments: "none",
   logLevel: "warning",

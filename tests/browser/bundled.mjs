@@ -1,6 +1,7 @@
 // A module of the page's source, bundled so that Node can run it by itself.
 import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
+import { localeFiles } from "../../www/locale-files.mjs";
 import { workerSource } from "../../www/worker-source.mjs";
 
 const npm = createRequire(new URL("../../www/package.json", import.meta.url));
@@ -12,7 +13,8 @@ export async function bundled(path) {
     entryPoints: [fileURLToPath(new URL(`../../www/src/${path}`, import.meta.url))],
     bundle: true,
     format: "esm",
-    plugins: [workerSource],
+    plugins: [workerSource, localeFiles],
+    loader: { ".ftl": "text" },
     write: false,
   });
   const source = Buffer.from(outputFiles[0].contents).toString("base64");

@@ -1,4 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
+import { say } from "./frame";
 import { useStore } from "./store";
 import { reading, sentenceIn } from "./units";
 
@@ -15,13 +16,13 @@ export function Announcer() {
   const angle = roll.summary.entry_angle_deg;
   const problem = ballProblem ?? shotProblem;
   const text = problem
-    ? `${sentenceIn(problem.message, units)} The numbers are still those of the last good ball.`
-    : [
-        `Weight ${reading(weighed.weight_lb, "weight", units)}`,
-        `RG ${reading(weighed.rg_in.low, "rg", units)}`,
-        `differential ${reading(weighed.differential_in, "rg", units)}`,
-        angle === null ? "in the gutter" : `enters at ${reading(angle, "angle", units)}`,
-      ].join(", ");
+    ? say("announce-problem", { problem: sentenceIn(problem.message, units) })
+    : say(angle === null ? "announce-gutter" : "announce-results", {
+        weight: reading(weighed.weight_lb, "weight", units),
+        rg: reading(weighed.rg_in.low, "rg", units),
+        differential: reading(weighed.differential_in, "rg", units),
+        angle: reading(angle ?? 0, "angle", units),
+      });
 
   useEffect(() => {
     if (first) {

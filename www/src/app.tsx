@@ -1,11 +1,13 @@
 import { useErrorBoundary } from "preact/hooks";
 import { Announcer } from "./announce";
 import { Bar } from "./bar";
+import { say } from "./frame";
 import { arrange } from "./lessons/arrange";
 import { waits } from "./lessons/taken";
+import { Say } from "./locale/say";
 import { Fault } from "./parts/fault";
 import { Hatches } from "./parts/swatch";
-import { inWorkshop, type Place, RoomsNav, useFront, useWorkshop, WHOLE, WORKSHOP } from "./places";
+import { inWorkshop, type Place, RoomsNav, roomName, useFront, useWorkshop, WHOLE, WORKSHOP } from "./places";
 import { useStore } from "./store";
 import { Strip } from "./strip";
 
@@ -27,7 +29,7 @@ export function App() {
   return (
     <div class="page">
       <a class="skip" href="#rooms">
-        {workshop ? "Skip to the ball" : `Skip to the ${front}`}
+        {workshop ? say("frame-skip-ball") : say("frame-skip-room", { room: roomName(front) })}
       </a>
       <Hatches />
       <Bar />
@@ -71,7 +73,8 @@ interface RoomProps extends Place {
   out: boolean;
 }
 
-function Room({ room, name, View, kind, stale, out }: RoomProps) {
+function Room({ room, View, kind, stale, out }: RoomProps) {
+  const name = roomName(room);
   const store = useStore();
   const front = useFront();
   const lesson = store.loan.value !== null;
@@ -106,10 +109,10 @@ function Larger({ room, name, large }: { room: Place["room"]; name: string; larg
     <button
       type="button"
       class="room-larger"
-      aria-label={large ? undefined : `Larger: ${name}`}
+      aria-label={large ? undefined : say("frame-larger-room", { room: name })}
       onClick={() => store.look({ large: large ? null : room })}
     >
-      {large ? "All rooms" : "Larger"}
+      {large ? say("frame-all-rooms") : say("frame-larger")}
     </button>
   );
 }
@@ -118,7 +121,7 @@ function Larger({ room, name, large }: { room: Place["room"]; name: string; larg
 function Stale() {
   const problem = useStore().derived.value.ballProblem;
   if (!problem) return null;
-  return <p class="stale">The ball on the Bench has a mistake; this is still the last good one.</p>;
+  return <p class="stale">{say("frame-stale")}</p>;
 }
 
 /** The invitation, where the Bench that makes it is not in view. */
@@ -126,12 +129,17 @@ function Elsewhere() {
   const store = useStore();
   if (store.canUndo.value || store.view.value.room === "bench") return null;
   return (
-    <aside class="invitation invitation-elsewhere" aria-label="Where to start">
-      Change something: make a piece heavier on the{" "}
-      <button type="button" class="term" onClick={() => store.look({ room: "bench" })}>
-        Bench
-      </button>{" "}
-      and watch these numbers answer.
+    <aside class="invitation invitation-elsewhere" aria-label={say("frame-where")}>
+      <Say
+        id="frame-elsewhere"
+        parts={{
+          bench: (word) => (
+            <button type="button" class="term" onClick={() => store.look({ room: "bench" })}>
+              {word}
+            </button>
+          ),
+        }}
+      />
     </aside>
   );
 }

@@ -18,6 +18,14 @@ declare module "*.md" {
   const html: string;
   export default html;
 }
+declare module "*.ftl" {
+  const text: string;
+  export default text;
+}
+/** All of locales/es (see `locale-files.mjs`). */
+declare module "locales:es" {
+  export const TEXTS: string[];
+}
 declare module "*.txt" {
   const text: string;
   export default text;

@@ -1,6 +1,8 @@
 import { useSignal } from "@preact/signals";
 import { useEffect, useState } from "preact/hooks";
 import { open, saveBall, saveShot } from "./files";
+import { say } from "./frame";
+import { chooseLanguage, LANGUAGES, type Language, spoken } from "./locale/language";
 import { NewerPage } from "./offline/newer-page";
 import { OpenFile } from "./parts/open-file";
 import { PlacesNav } from "./places";
@@ -45,64 +47,81 @@ export function Bar() {
     }
   }
 
+  async function choose(tag: string): Promise<void> {
+    try {
+      await chooseLanguage(tag as Language);
+    } catch {
+      store.notice.value = say("frame-language-missing");
+    }
+  }
+
   return (
     <header class="bar" data-open={menu || undefined}>
       <h1 class="bar-name">
-        Pithball <span class="bar-tag">what is inside a bowling ball, and what that does</span>
+        Pithball <span class="bar-tag">{say("frame-tag")}</span>
       </h1>
       <PlacesNav />
       <div class="bar-group">
         <button type="button" disabled={!store.canUndo.value} onClick={() => store.undo()}>
-          Undo
+          {say("frame-undo")}
         </button>
         <button type="button" disabled={!store.canRedo.value} onClick={() => store.redo()}>
-          Redo
+          {say("frame-redo")}
         </button>
         <button type="button" class="bar-menu" aria-expanded={menu} onClick={() => setMenu(!menu)}>
-          More
+          {say("frame-more")}
         </button>
       </div>
       <div class="bar-group bar-tucked">
-        <OpenFile label="File to open" onOpen={([file]) => file && void openFile(file)}>
-          Open…
+        <OpenFile label={say("frame-open-label")} onOpen={([file]) => file && void openFile(file)}>
+          {say("frame-open")}
         </OpenFile>
         <button
           type="button"
           onClick={() => {
             saveBall(store.doc.value);
             if (store.derived.value.ballProblem) {
-              store.notice.value =
-                "Saved with its mistake still in it: such a file opens again only once that is put right.";
+              store.notice.value = say("frame-saved-wrong");
             }
           }}
         >
-          Save ball
+          {say("frame-save-ball")}
         </button>
         <button type="button" onClick={() => saveShot(store.doc.value)}>
-          Save shot
+          {say("frame-save-shot")}
         </button>
         <ShareButton open={sharing} />
       </div>
       <div class="bar-group bar-tucked">
         <label>
-          <span class="bar-label">Units</span>
+          <span class="bar-label">{say("frame-units")}</span>
           <select
             value={view.units}
             onChange={(event) => store.look({ units: event.currentTarget.value as Units })}
           >
-            <option value="trade">inches, pounds</option>
-            <option value="metric">metric</option>
+            <option value="trade">{say("frame-units-trade")}</option>
+            <option value="metric">{say("frame-units-metric")}</option>
           </select>
         </label>
         <label>
-          <span class="bar-label">Theme</span>
+          <span class="bar-label">{say("frame-theme")}</span>
           <select
             value={view.theme}
             onChange={(event) => store.look({ theme: event.currentTarget.value as Theme })}
           >
-            <option value="system">as the system</option>
-            <option value="light">light</option>
-            <option value="dark">dark</option>
+            <option value="system">{say("frame-theme-system")}</option>
+            <option value="light">{say("frame-theme-light")}</option>
+            <option value="dark">{say("frame-theme-dark")}</option>
+          </select>
+        </label>
+        <label>
+          <span class="bar-label">{say("frame-language")}</span>
+          <select value={spoken.value.tag} onChange={(event) => void choose(event.currentTarget.value)}>
+            {Object.entries(LANGUAGES).map(([tag, name]) => (
+              <option key={tag} value={tag} lang={tag}>
+                {name}
+              </option>
+            ))}
           </select>
         </label>
       </div>
@@ -127,7 +146,7 @@ function Notice() {
               store.notice.value = null;
             }}
           >
-            Close
+            {say("frame-close")}
           </button>
         </p>
       )}

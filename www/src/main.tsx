@@ -2,11 +2,13 @@ import "./styles/main.css";
 import { effect } from "@preact/signals";
 import { render } from "preact";
 import { App } from "./app";
+import { say } from "./frame";
 import { type Jobs, JobsContext, startJobs, waiting } from "./jobs";
+import { speak, spoken, wantedLanguage } from "./locale/language";
 import { moreModule } from "./more-module";
 import { keepPage } from "./offline/offline";
 import { Fault } from "./parts/fault";
-import { loadRest } from "./parts/later";
+import { loadRest } from "./parts/part";
 import { autosave, type Found, restore } from "./persist";
 import { FIRST_DOC } from "./rooms/bench/templates";
 import { watchLinks } from "./share/link";
@@ -38,10 +40,6 @@ function keptDoc(found: Found): Doc | null {
 
 const QUIET_MS = 200;
 
-const NOT_ARRIVED =
-  "A part of the page did not arrive: the network was gone before it came. " +
-  "What takes longer to work out waits until you load the page again; your work is kept.";
-
 /** Fetches the rest of the page, after which it asks for nothing more, and starts the workers. */
 async function loadOn(store: Store, started: (jobs: Jobs) => void): Promise<void> {
   performance.mark("first picture");
@@ -51,7 +49,7 @@ async function loadOn(store: Store, started: (jobs: Jobs) => void): Promise<void
     const jobs = startJobs(module);
     started(jobs);
     watchLinks(store, jobs);
-  } else store.notice.value = NOT_ARRIVED;
+  } else store.notice.value = say("frame-rest-missing");
   await rest;
   performance.mark("loaded");
   await keepPage();
@@ -61,7 +59,8 @@ async function start(root: HTMLElement): Promise<void> {
   const found = restore();
   let store: Store;
   try {
-    store = build(await startModule(), found);
+    const [wasm] = await Promise.all([startModule(), speak(wantedLanguage())]);
+    store = build(wasm, found);
   } catch (error) {
     root.replaceChildren();
     render(<Fault error={error} doc={keptDoc(found)} />, root);
@@ -69,6 +68,9 @@ async function start(root: HTMLElement): Promise<void> {
   }
   if ("trouble" in found) store.notice.value = found.trouble;
   autosave(store);
+  effect(() => {
+    document.title = say("frame-title");
+  });
   effect(() => {
     document.documentElement.dataset.theme = store.view.value.theme;
   });
@@ -89,7 +91,7 @@ async function start(root: HTMLElement): Promise<void> {
     <StoreContext.Provider value={store}>
       <JobsContext.Provider value={jobs}>
         <ShelfContext.Provider value={shelf}>
-          <App />
+          <Page />
         </ShelfContext.Provider>
       </JobsContext.Provider>
     </StoreContext.Provider>,
@@ -98,6 +100,9 @@ async function start(root: HTMLElement): Promise<void> {
   // Once the first picture is there and the page answers: what is not needed for it.
   requestAnimationFrame(() => setTimeout(() => void loadOn(store, started), QUIET_MS));
 }
+
+/** All of it anew when another language is chosen; what the reader made is in the store. */
+const Page = () => <App key={spoken.value.tag} />;
 
 const root = document.getElementById("page");
 if (root) await start(root);

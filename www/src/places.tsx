@@ -3,7 +3,9 @@
 
 import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
-import { later, part } from "./parts/later";
+import { say } from "./frame";
+import { later } from "./parts/later";
+import { part } from "./parts/part";
 import { Bench } from "./rooms/bench/bench";
 import { Lane } from "./rooms/lane/lane";
 import { Saw } from "./rooms/saw/saw";
@@ -12,17 +14,16 @@ import { FIRST_VIEW, type Room, useStore } from "./store";
 
 export interface Place {
   room: Room;
-  name: string;
   View: () => JSX.Element | null;
   /** Reached from another room, not from the bar. */
   aside?: true;
 }
 
 export const WORKSHOP: Place[] = [
-  { room: "bench", name: "Bench", View: Bench },
-  { room: "saw", name: "Saw", View: Saw },
-  { room: "scale", name: "Scale", View: Scale },
-  { room: "lane", name: "Lane", View: Lane },
+  { room: "bench", View: Bench },
+  { room: "saw", View: Saw },
+  { room: "scale", View: Scale },
+  { room: "lane", View: Lane },
 ];
 
 const startMore = part(async () => (await import("./more")).startMore());
@@ -39,15 +40,29 @@ const Sheet = later(async () => (await import("./rooms/sheet/sheet")).Sheet);
 const ModelNote = later(async () => (await import("./rooms/model/model")).ModelNote);
 
 /** Beside the workshop while a lesson has the bench. */
-const LESSON: Place = { room: "lesson", name: "Lesson", View: LessonPanel };
+const LESSON: Place = { room: "lesson", View: LessonPanel };
 
 /** Rooms that take the whole space; shown alone, and only then built. */
 export const WHOLE: Place[] = [
-  { room: "shelf", name: "Shelf", View: Shelf },
-  { room: "sheet", name: "Sheet", View: Sheet },
-  { room: "lessons", name: "Lessons", View: Lessons },
-  { room: "model", name: "Model note", View: ModelNote, aside: true },
+  { room: "shelf", View: Shelf },
+  { room: "sheet", View: Sheet },
+  { room: "lessons", View: Lessons },
+  { room: "model", View: ModelNote, aside: true },
 ];
+const NAMES: Record<Room, string> = {
+  bench: "room-bench",
+  saw: "room-saw",
+  scale: "room-scale",
+  lane: "room-lane",
+  lesson: "room-lesson",
+  shelf: "room-shelf",
+  sheet: "room-sheet",
+  lessons: "room-lessons",
+  model: "room-model",
+};
+
+export const roomName = (room: Room): string => say(NAMES[room]);
+
 const IN_BAR = WHOLE.filter(({ aside }) => !aside);
 
 export const inWorkshop = (room: Room): boolean =>
@@ -101,10 +116,10 @@ export function PlacesNav() {
     if (inWorkshop(front)) last.current = front;
   }, [front]);
   return (
-    <nav class="places-nav" aria-label="Places">
-      <Tab name="Workshop" current={inWorkshop(front)} onGo={() => go(last.current)} />
-      {IN_BAR.map(({ room, name }) => (
-        <Tab key={room} name={name} current={front === room} onGo={() => go(room)} />
+    <nav class="places-nav" aria-label={say("room-places")}>
+      <Tab name={say("room-workshop")} current={inWorkshop(front)} onGo={() => go(last.current)} />
+      {IN_BAR.map(({ room }) => (
+        <Tab key={room} name={roomName(room)} current={front === room} onGo={() => go(room)} />
       ))}
     </nav>
   );
@@ -116,9 +131,9 @@ export function RoomsNav() {
   const front = useFront();
   const workshop = useWorkshop();
   return (
-    <nav class="rooms-nav" aria-label="Rooms">
-      {[...workshop, ...IN_BAR].map(({ room, name }) => (
-        <Tab key={room} name={name} current={front === room} onGo={() => go(room)} />
+    <nav class="rooms-nav" aria-label={say("room-rooms")}>
+      {[...workshop, ...IN_BAR].map(({ room }) => (
+        <Tab key={room} name={roomName(room)} current={front === room} onGo={() => go(room)} />
       ))}
     </nav>
   );

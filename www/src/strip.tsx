@@ -1,3 +1,4 @@
+import { say } from "./frame";
 import { Term } from "./parts/term";
 import { useStore } from "./store";
 import { measure, number, type Quantity } from "./units";
@@ -9,18 +10,24 @@ export function Strip() {
   const { weighed, roll, ballProblem } = store.derived.value;
   const { entry_angle_deg } = roll.summary;
   return (
-    <section class="strip-place" aria-label="The numbers that matter">
+    <section class="strip-place" aria-label={say("strip-label")}>
       <dl class="strip" data-stale={ballProblem ? "" : undefined}>
-        <Item name="Weight" word="weight" value={weighed.weight_lb} quantity="weight" />
-        <Item name="RG" word="RG" value={weighed.rg_in.low} quantity="rg" />
+        <Item name={say("strip-weight")} word="weight" value={weighed.weight_lb} quantity="weight" />
+        <Item name={say("strip-rg")} word="RG" value={weighed.rg_in.low} quantity="rg" />
         <Item
-          name="Diff."
+          name={say("strip-differential")}
           word="differential"
-          spoken="Differential"
+          spoken={say("strip-differential-whole")}
           value={weighed.differential_in}
           quantity="rg"
         />
-        <Item name="Entry" word="entry angle" spoken="Entry angle" value={entry_angle_deg} quantity="angle" />
+        <Item
+          name={say("strip-entry")}
+          word="entry angle"
+          spoken={say("strip-entry-whole")}
+          value={entry_angle_deg}
+          quantity="angle"
+        />
       </dl>
     </section>
   );
@@ -43,7 +50,7 @@ function Item(props: ItemProps) {
         <Term word={word}>{spoken ? <abbr title={spoken}>{name}</abbr> : name}</Term>
       </dt>
       <dd>
-        {value === null ? "gutter" : number(value, quantity, units)}
+        {value === null ? say("strip-gutter") : number(value, quantity, units)}
         {value !== null && <span class="unit">{measure(quantity, units).unit}</span>}
       </dd>
     </div>

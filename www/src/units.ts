@@ -2,7 +2,11 @@
 // units and in metric ones; values pass through here on the way to the reader
 // and back.
 
+import units from "../locales/en/units.ftl";
+import { phrases } from "./locale/say";
 import type { Units } from "./store";
+
+const say = phrases(units);
 
 export type Quantity =
   | "size" // inches
@@ -30,7 +34,7 @@ export type Quantity =
 
 interface Measure {
   unit: string;
-  /** As a screen reader should say it. */
+  /** As a screen reader should say it; in the table the name of its text. */
   spoken: string;
   /** Times the file's number gives this one. */
   factor: number;
@@ -47,62 +51,71 @@ export const LB_KG = 0.45359237;
 /** Trade first, then metric where it differs. 1 in = 25.4 mm, 1 lb = 0.45359237 kg. */
 const MEASURES: Record<Quantity, [Measure, Measure?]> = {
   size: [
-    { unit: "in", spoken: "inches", factor: 1, decimals: 2 },
-    { unit: "mm", spoken: "millimetres", factor: 25.4, decimals: 1 },
+    { unit: "in", spoken: "unit-inches", factor: 1, decimals: 2 },
+    { unit: "mm", spoken: "unit-millimetres", factor: 25.4, decimals: 1 },
   ],
   rg: [
-    { unit: "in", spoken: "inches", factor: 1, decimals: 3 },
-    { unit: "mm", spoken: "millimetres", factor: 25.4, decimals: 2 },
+    { unit: "in", spoken: "unit-inches", factor: 1, decimals: 3 },
+    { unit: "mm", spoken: "unit-millimetres", factor: 25.4, decimals: 2 },
   ],
   cover: [
-    { unit: "in", spoken: "inches", factor: 1, decimals: 3 },
-    { unit: "mm", spoken: "millimetres", factor: 25.4, decimals: 2 },
+    { unit: "in", spoken: "unit-inches", factor: 1, decimals: 3 },
+    { unit: "mm", spoken: "unit-millimetres", factor: 25.4, decimals: 2 },
   ],
   weight: [
-    { unit: "lb", spoken: "pounds", factor: 1, decimals: 2 },
-    { unit: "kg", spoken: "kilograms", factor: LB_KG, decimals: 3 },
+    { unit: "lb", spoken: "unit-pounds", factor: 1, decimals: 2 },
+    { unit: "kg", spoken: "unit-kilograms", factor: LB_KG, decimals: 3 },
   ],
   imbalance: [
-    { unit: "oz", spoken: "ounces", factor: 1, decimals: 2 },
-    { unit: "g", spoken: "grams", factor: 28.349523125, decimals: 1 },
+    { unit: "oz", spoken: "unit-ounces", factor: 1, decimals: 2 },
+    { unit: "g", spoken: "unit-grams", factor: 28.349523125, decimals: 1 },
   ],
-  density: same("g/cc", "grams per cc", 2),
-  volume: same("cc", "cubic centimetres", 0),
-  oil: same("mL", "millilitres", 1),
-  film: same("µm", "micrometres", 2),
-  grit: same("grit", "grit", 0),
+  density: same("g/cc", "unit-grams-per-cc", 2),
+  volume: same("cc", "unit-cubic-centimetres", 0),
+  oil: same("mL", "unit-millilitres", 1),
+  film: same("µm", "unit-micrometres", 2),
+  grit: same("unit-grit", "unit-grit", 0),
   count: same("", "", 0),
-  angle: same("°", "degrees", 1),
+  angle: same("°", "unit-degrees", 1),
   speed: [
-    { unit: "mph", spoken: "miles an hour", factor: 1, decimals: 1 },
-    { unit: "km/h", spoken: "kilometres an hour", factor: 1.609344, decimals: 1 },
+    { unit: "mph", spoken: "unit-miles-an-hour", factor: 1, decimals: 1 },
+    { unit: "km/h", spoken: "unit-kilometres-an-hour", factor: 1.609344, decimals: 1 },
   ],
   distance: [
-    { unit: "ft", spoken: "feet", factor: 1, decimals: 1 },
-    { unit: "m", spoken: "metres", factor: 0.3048, decimals: 2 },
+    { unit: "ft", spoken: "unit-feet", factor: 1, decimals: 1 },
+    { unit: "m", spoken: "unit-metres", factor: 0.3048, decimals: 2 },
   ],
-  revs: same("rpm", "turns a minute", 0),
+  revs: same("rpm", "unit-turns-a-minute", 0),
   bend: [
-    { unit: "°/ft", spoken: "degrees a foot", factor: 1, decimals: 2 },
-    { unit: "°/m", spoken: "degrees a metre", factor: 1 / 0.3048, decimals: 2 },
+    { unit: "°/ft", spoken: "unit-degrees-a-foot", factor: 1, decimals: 2 },
+    { unit: "°/m", spoken: "unit-degrees-a-metre", factor: 1 / 0.3048, decimals: 2 },
   ],
-  time: same("s", "seconds", 2),
+  time: same("s", "unit-seconds", 2),
   board: same("", "", 1),
   friction: same("", "", 3),
   ratio: same("", "", 2),
-  share: [{ unit: "%", spoken: "percent", factor: 100, decimals: 1 }],
-  percent: same("%", "percent", 2),
+  share: [{ unit: "%", spoken: "unit-percent", factor: 100, decimals: 1 }],
+  percent: same("%", "unit-percent", 2),
 };
 
 export function measure(quantity: Quantity, units: Units): Measure {
   const [trade, metric] = MEASURES[quantity];
-  return units === "metric" && metric ? metric : trade;
+  const found = units === "metric" && metric ? metric : trade;
+  const text = (id: string) => (id.startsWith("unit-") ? say(id) : id);
+  return { ...found, unit: text(found.unit), spoken: text(found.spoken) };
 }
+
+/** A number written with a point, as it is read in the page's language. */
+export const written = (number: string): string => number.replace(".", say("decimal-mark"));
+
+/** A count, its thousands apart: 10,000. */
+export const count = (many: number): string =>
+  String(many).replace(/\B(?=(\d{3})+$)/g, say("thousands-mark"));
 
 /** A number as read on the page, without its unit; a true minus sign, no "-0". */
 export function digits(value: number, decimals: number): string {
-  const text = Math.abs(value).toFixed(decimals);
-  return value < 0 && Number(text) !== 0 ? `\u2212${text}` : text;
+  const text = written(Math.abs(value).toFixed(decimals));
+  return value < 0 && /[1-9]/.test(text) ? `\u2212${text}` : text;
 }
 
 /** The value in the reader's units, without the unit; with `more` decimals where little things count. */
@@ -121,14 +134,14 @@ export function reading(value: number, quantity: Quantity, units: Units, more = 
 /** A change with its sign; null where it rounds to nothing. */
 export function change(value: number, quantity: Quantity, units: Units, more = 0): string | null {
   const text = number(value, quantity, units, more);
-  if (Number(text.replace("\u2212", "-")) === 0) return null;
+  if (!/[1-9]/.test(text)) return null;
   return value > 0 ? `+${text}` : text;
 }
 
 /** What stands in a field: all digits that matter, none that only rounding made. */
 export function fieldText(value: number, quantity: Quantity, units: Units): string {
   const { factor } = measure(quantity, units);
-  return String(Number((value * factor).toFixed(4)));
+  return written(String(Number((value * factor).toFixed(4))));
 }
 
 /** What a typed text means in the file's unit; null where it is not a number. */

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { say } from "../frame";
 import { newer, takeNewer } from "./offline";
 
 /** Offers a newer Pithball; nothing changes before the reader says so. */
@@ -9,13 +10,13 @@ export function NewerPage() {
     <div class="notice-place" role="status">
       {offered && (
         <p class="notice">
-          A newer Pithball is here. Your ball and shot stay as they are; only Undo begins afresh.{" "}
+          {say("newer-here")}{" "}
           <span>
             <button type="button" onClick={takeNewer}>
-              Use it now
+              {say("newer-use")}
             </button>{" "}
             <button type="button" onClick={() => setLater(true)}>
-              Later
+              {say("newer-later")}
             </button>
           </span>
         </p>

@@ -1,4 +1,5 @@
 import { saveBall } from "../files";
+import { say } from "../frame";
 import { keepInstead, startAfresh } from "../persist";
 import { type Doc, describe } from "../store";
 
@@ -15,18 +16,13 @@ export function Fault({ error, doc, good }: FaultProps) {
   const before = good && (good.ball !== doc?.ball || good.shot !== doc?.shot) ? good : null;
   return (
     <main class="fault">
-      <h1>Pithball has stopped</h1>
+      <h1>{say("fault-stopped")}</h1>
       <div role="alert">
-        <p>
-          Something broke in the page itself; it was not your doing. What you made is kept in this browser and
-          comes back when you load the page again. If it stops again,{" "}
-          {before && "go back to before the last change, or "}
-          save the ball to a file and start with a fresh one.
-        </p>
+        <p>{before ? say("fault-says-before") : say("fault-says")}</p>
       </div>
       <p class="fault-actions">
         <button type="button" onClick={() => location.reload()}>
-          Load the page again
+          {say("frame-reload")}
         </button>
         {before && (
           <button
@@ -36,12 +32,12 @@ export function Fault({ error, doc, good }: FaultProps) {
               location.reload();
             }}
           >
-            Go back to before the last change
+            {say("fault-back")}
           </button>
         )}
         {doc && (
           <button type="button" onClick={() => saveBall(doc)}>
-            Save the ball to a file
+            {say("fault-save")}
           </button>
         )}
         {doc && (
@@ -52,11 +48,11 @@ export function Fault({ error, doc, good }: FaultProps) {
               location.reload();
             }}
           >
-            Start with a fresh ball
+            {say("fault-afresh")}
           </button>
         )}
       </p>
-      <p>What the browser said:</p>
+      <p>{say("fault-browser")}</p>
       <pre>{describe(error)}</pre>
     </main>
   );

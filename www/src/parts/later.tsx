@@ -3,21 +3,10 @@
 
 import type { JSX } from "preact";
 import { useEffect, useState } from "preact/hooks";
+import { say } from "../frame";
+import { part } from "./part";
 
 type View = () => JSX.Element | null;
-
-const all: (() => Promise<unknown>)[] = [];
-
-/** What is loaded by `load` once: when it is first wanted, or by `loadRest` before. */
-export function part<T>(load: () => Promise<T>): () => Promise<T> {
-  let loading: Promise<T> | null = null;
-  const once = () => {
-    loading ??= load();
-    return loading;
-  };
-  all.push(once);
-  return once;
-}
 
 /** A room that is loaded by `load` when it is first shown, or by `loadRest` before. */
 export function later(load: () => Promise<View>): View {
@@ -35,22 +24,17 @@ export function later(load: () => Promise<View>): View {
       );
     }, []);
     if (Loaded) return <Loaded />;
-    return state === "missing" ? <Missing /> : <p role="status">One moment …</p>;
+    return state === "missing" ? <Missing /> : <p role="status">{say("frame-moment")}</p>;
   };
 }
 
 function Missing() {
   return (
     <p role="alert">
-      This part of the page did not arrive: the network was gone before it came. Your work is kept.{" "}
+      {say("frame-missing")}{" "}
       <button type="button" onClick={() => location.reload()}>
-        Load the page again
+        {say("frame-reload")}
       </button>
     </p>
   );
-}
-
-/** Fetches everything that is not there yet; what fails is told where it is missed. */
-export async function loadRest(): Promise<void> {
-  await Promise.allSettled(all.map((load) => load()));
 }
