@@ -66,7 +66,11 @@ fn main() -> ExitCode {
     });
     let seen = seen.into_inner().expect("no thread has panicked");
     println!("{count} random recipes weighed in {:.0} s, none panicked", start.elapsed().as_secs_f64());
-    println!("largest error bound {:.2e}, but for {} that reached the most lines:", seen.largest_bound, seen.above.len());
+    println!(
+        "largest error bound {:.2e}, but for {} that reached the most lines:",
+        seen.largest_bound,
+        seen.above.len()
+    );
     for (n, bound) in &seen.above {
         println!("  recipe {n}: bound {bound:.2e}");
     }
