@@ -5,7 +5,8 @@
 
 import type { Units } from "../store";
 import type { Vec3 } from "../types";
-import { measure } from "../units";
+import { digits, measure, written } from "../units";
+import { say } from "./say";
 
 /** Where one class ends and the next begins, in inches. */
 export const LIMITS_IN = [0.5, 0.625, 0.75, 0.875, 1, 1.25, 1.5, 2] as const;
@@ -46,13 +47,14 @@ export const CLASSES: Class[] = COLOURS.map((css, n) => ({
 /** A limit as it is written in the reader's units: eighths and quarters of an inch in full. */
 export function limitText(inches: number, units: Units): string {
   const { factor } = measure("size", units);
-  return units === "metric" ? (inches * factor).toFixed(1) : String(inches);
+  return units === "metric" ? digits(inches * factor, 1) : written(String(inches));
 }
 
 /** What a class holds, in the reader's units. */
 export function classText({ from_in, to_in }: Class, units: Units): string {
   const { unit } = measure("size", units);
-  if (from_in === 0) return `under ${limitText(to_in, units)}\u00a0${unit}`;
-  if (to_in === Number.POSITIVE_INFINITY) return `${limitText(from_in, units)}\u00a0${unit} or more`;
-  return `${limitText(from_in, units)} to ${limitText(to_in, units)}\u00a0${unit}`;
+  if (from_in === 0) return say("cover-under", { limit: limitText(to_in, units), unit });
+  if (to_in === Number.POSITIVE_INFINITY)
+    return say("cover-or-more", { limit: limitText(from_in, units), unit });
+  return say("cover-range", { from: limitText(from_in, units), to: limitText(to_in, units), unit });
 }

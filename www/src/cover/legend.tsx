@@ -1,5 +1,6 @@
 import { useStore } from "../store";
 import { CLASSES, classText } from "./classes";
+import { say } from "./say";
 import type { Covered } from "./use-cover";
 
 /** What the colours of the map stand for; the classes that the ball has none of are left out. */
@@ -9,7 +10,7 @@ export function Legend({ map, to_hole_in }: Pick<Covered, "map" | "to_hole_in">)
     map.some((inches, n) => inches >= from_in && inches < to_in && !((to_hole_in[n] ?? 1) <= 0));
   const shown = CLASSES.filter(({ from_in, to_in }) => has(from_in - 4e-5, to_in - 4e-5));
   return (
-    <ul class="cover-legend" aria-label="Thickness of the cover by colour">
+    <ul class="cover-legend" aria-label={say("cover-by-colour")}>
       {shown.map((one) => (
         <li key={one.css}>
           <svg viewBox="0 0 16 16" aria-hidden="true">
@@ -23,7 +24,7 @@ export function Legend({ map, to_hole_in }: Pick<Covered, "map" | "to_hole_in">)
           <svg viewBox="0 0 16 16" aria-hidden="true">
             <rect x="0.5" y="0.5" width="15" height="15" class="cover-hole" />
           </svg>
-          hole
+          {say("cover-hole")}
         </li>
       )}
     </ul>

@@ -2,18 +2,19 @@
 
 import type { Units } from "../store";
 import type { Cover, Vec3 } from "../types";
-import { number, reading } from "../units";
+import { digits, number, reading } from "../units";
+import { say } from "./say";
 import { COLUMNS, type Covered, ROWS } from "./use-cover";
 
 /** Round a ball, a thickness that differs by less is the same. */
 const EVEN_IN = 0.002;
 
-const share = (value: number): string => {
+/** Whether a share reads as all, none or a part, and the part. */
+function share(value: number): { how: "all" | "none" | "some"; part: string } {
   const percent = 100 * value;
-  if (percent > 99.95) return "all";
-  if (percent < 0.05) return "none";
-  return `${percent < 10 ? percent.toFixed(1) : percent.toFixed(0)}\u00a0%`;
-};
+  const how = percent > 99.95 ? "all" : percent < 0.05 ? "none" : "some";
+  return { how, part: `${digits(percent, percent < 10 ? 1 : 0)}\u00a0%` };
+}
 
 /** Down from the pin, and round the pin axis from the ball's +x. */
 function angles([x, y, z]: Vec3): { down_deg: number; round_deg: number } {
@@ -24,9 +25,12 @@ function angles([x, y, z]: Vec3): { down_deg: number; round_deg: number } {
 /** Where a place is on the ball, from the pin. */
 export function whereabouts(place: Vec3): string {
   const { down_deg, round_deg } = angles(place);
-  if (down_deg < 2) return "at the pin";
-  if (down_deg > 178) return "opposite the pin";
-  return `${down_deg.toFixed(0)}° down from the pin, ${Math.round(round_deg) % 360}° round from the ball's +x`;
+  if (down_deg < 2) return say("cover-at-pin");
+  if (down_deg > 178) return say("cover-opposite-pin");
+  return say("cover-at-angles", {
+    down: digits(down_deg, 0),
+    round: digits(Math.round(round_deg) % 360, 0),
+  });
 }
 
 /** Where the thinnest place is, or that it runs all round. */
@@ -36,7 +40,7 @@ function thinnestPlace({ cover, map }: Covered, direction: Vec3): string {
   const ring = map.slice(row * COLUMNS, (row + 1) * COLUMNS);
   const even = Math.max(...ring) - Math.min(...ring) < EVEN_IN;
   return even && cover.as_thin_share > 0.002 && down_deg > 2 && down_deg < 178
-    ? `all round at ${down_deg.toFixed(0)}° down from the pin`
+    ? say("cover-all-round", { down: digits(down_deg, 0) })
     : whereabouts(direction);
 }
 
@@ -44,32 +48,45 @@ function thinnestPlace({ cover, map }: Covered, direction: Vec3): string {
 export function computed(covered: Covered, units: Units): string[] {
   const { thinnest, mean_in, ...cover } = covered.cover;
   const size = (inches: number) => reading(inches, "cover", units);
-  if (!thinnest) return ["There is no piece in this ball: it is cover all through."];
-  const { thickness_in, error_in, piece, direction } = thinnest;
-  const error = error_in < 5e-4 ? "" : ` (at most ${size(error_in)} less)`;
-  const first =
-    thickness_in === 0
-      ? `The ${piece} comes to the surface ${thinnestPlace(covered, direction)}: there is no cover there.`
-      : `The cover is ${size(thickness_in)}${error} at its thinnest, over the ${piece}`;
-  const where =
-    thickness_in === 0
-      ? ""
-      : cover.as_thin_share > 0.995
-        ? ", and as thin all over."
-        : `, ${thinnestPlace(covered, direction)}.`;
-  const under = (limit_in: number, part: number) =>
-    `${share(part)} of the surface has less than ${reading(limit_in, "size", units)}`;
-  const [least_in, most_in] = cover.usual_in;
+  if (!thinnest) return [say("cover-no-piece")];
+  const { piece } = thinnest;
+  const [least, most] = cover.usual_in.map((inches) => reading(inches, "size", units));
+  const mean = { mean: size(mean_in), least: least ?? "" };
+  const [under, over] = [share(cover.under_usual_share), share(cover.under_most_share)];
   return [
-    `${first}${where}`,
-    `On average it is ${size(mean_in)}; ${
-      cover.under_usual_share === 1
-        ? under(least_in, 1)
-        : `${under(least_in, cover.under_usual_share)}, ${share(cover.under_most_share)} of it less than ${reading(most_in, "size", units)}`
-    }.`,
-    `The pieces under it fill ${reading(cover.core_share, "share", units)} of the ball. The ${piece} beneath is of ` +
-      `${reading(thinnest.piece_g_cc, "density", units)}, the cover of ${number(cover.cover_g_cc, "density", units)}.`,
+    thinnestWords(covered, thinnest, size),
+    cover.under_usual_share === 1
+      ? say("cover-mean-all-thin", mean)
+      : say("cover-mean", {
+          ...mean,
+          under: under.how,
+          "under-share": under.part,
+          over: over.how,
+          "over-share": over.part,
+          most: most ?? "",
+        }),
+    say("cover-pieces", {
+      share: reading(cover.core_share, "share", units),
+      piece,
+      density: reading(thinnest.piece_g_cc, "density", units),
+      cover: number(cover.cover_g_cc, "density", units),
+    }),
   ];
+}
+
+function thinnestWords(
+  covered: Covered,
+  { thickness_in, error_in, piece, direction }: NonNullable<Cover["thinnest"]>,
+  size: (inches: number) => string,
+): string {
+  const [thickness, error] = [size(thickness_in), size(error_in)];
+  const exact = error_in < 5e-4;
+  if (thickness_in > 0 && covered.cover.as_thin_share > 0.995) {
+    return say(exact ? "cover-thin-all-over" : "cover-thin-all-over-error", { thickness, error, piece });
+  }
+  const place = thinnestPlace(covered, direction);
+  if (thickness_in === 0) return say("cover-none-there", { piece, place });
+  return say(exact ? "cover-thinnest" : "cover-thinnest-error", { thickness, error, piece, place });
 }
 
 /** What holes leave standing. */
@@ -78,15 +95,15 @@ export function besideHoles({ holes, webs }: Cover, units: Units): string[] {
   return [
     ...holes.map(({ name, core_from_in, to_core_in }) => {
       const hole = `${name[0]?.toUpperCase() ?? ""}${name.slice(1)}`;
-      if (core_from_in !== null) return `${hole}: the drill leaves the cover ${size(core_from_in)} down.`;
-      if (to_core_in === null) return `${hole}: cover all round it.`;
-      if (to_core_in === 0) return `${hole}: its wall opens into the core.`;
-      return `${hole}: ${size(to_core_in)} of cover between it and the core.`;
+      if (core_from_in !== null) return say("cover-drilled-to-core", { hole, depth: size(core_from_in) });
+      if (to_core_in === null) return say("cover-all-round-hole", { hole });
+      if (to_core_in === 0) return say("cover-opens-into-core", { hole });
+      return say("cover-to-core", { hole, thickness: size(to_core_in) });
     }),
     ...webs.map(({ holes: [one, other], least_in, depth_in }) =>
       least_in === 0
-        ? `${one} and ${other} meet inside the ball.`
-        : `Between ${one} and ${other}: ${size(least_in)} at the least, ${size(depth_in)} below the surface.`,
+        ? say("cover-holes-meet", { one, other })
+        : say("cover-between-holes", { one, other, least: size(least_in), depth: size(depth_in) }),
     ),
   ];
 }
@@ -96,26 +113,26 @@ export function inPractice(
   { beside_usual, usual_in, under_most_share, thinnest }: Cover,
   units: Units,
 ): string {
-  const [least, most] = usual_in.map((inches) => reading(inches, "size", units));
-  const usual = `the ${least?.split("\u00a0")[0]} to ${most} of common balls`;
+  const [low, most = ""] = usual_in.map((inches) => reading(inches, "size", units));
+  const usual = { least: low?.split("\u00a0")[0] ?? "", most };
   switch (beside_usual) {
     case "thinner":
-      return `That is thinner than ${usual}. A thin cover over a big core tends to come away and crack with age.*`;
+      return say("cover-thinner", usual);
     case "usual":
       return under_most_share > 0.5
-        ? `That is within ${usual}. A thin cover over a big outer core tends to come away and crack with age, so the thin end of that range lasts less long.*`
-        : `That is within ${usual}, and only near the ${thinnest?.piece ?? "core"}: most of the ball has more, which lasts longer.*`;
+        ? say("cover-usual", usual)
+        : say("cover-usual-in-part", { ...usual, piece: thinnest?.piece ?? say("cover-core") });
     case "thicker":
-      return `That is more than ${usual}, as is usual where a core sits in the cover with no outer core between: a thicker cover lasts longer.*`;
+      return say("cover-thicker", usual);
     case "no_core":
-      return "There is no core for the cover to come away from.*";
+      return say("cover-no-core");
   }
 }
 
 /** Thickness at a point of the map, as read on the page. */
 export const thickness = (inches: number, radius_in: number, units: Units): string =>
   Number.isNaN(inches)
-    ? "a hole"
+    ? say("cover-hole-here")
     : inches >= radius_in - 1e-9
-      ? "cover to the centre"
+      ? say("cover-to-centre")
       : reading(inches, "cover", units);

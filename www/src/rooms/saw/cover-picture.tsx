@@ -4,23 +4,25 @@ import { Term } from "../../parts/term";
 import "../../cover/cover.css";
 import { CLASSES, LIMITS_IN, limitText } from "../../cover/classes";
 import { Legend } from "../../cover/legend";
+import { say } from "../../cover/say";
 import { COLUMNS, type Covered, ROWS, useCover } from "../../cover/use-cover";
 import { besideHoles, computed, inPractice, thickness, whereabouts } from "../../cover/words";
 import { CoverMap } from "../../draw/cover-map";
+import { Say } from "../../locale/say";
 import { type Units, useStore } from "../../store";
 import type { Vec3 } from "../../types";
 import type { Camera } from "./camera";
 import { normalOf } from "./plane";
 import { Solid } from "./solid";
 
-/** Where the thickness is always told. */
+/** Where the thickness is always told, each with the name of its text. */
 const PLACES: { name: string; direction: Vec3 }[] = [
-  { name: "at the pin", direction: [0, 0, 1] },
-  { name: "opposite the pin", direction: [0, 0, -1] },
-  { name: "at +x", direction: [1, 0, 0] },
-  { name: "at \u2212x", direction: [-1, 0, 0] },
-  { name: "at +y", direction: [0, 1, 0] },
-  { name: "at \u2212y", direction: [0, -1, 0] },
+  { name: "cover-at-pin", direction: [0, 0, 1] },
+  { name: "cover-opposite-pin", direction: [0, 0, -1] },
+  { name: "cover-at-plus-x", direction: [1, 0, 0] },
+  { name: "cover-at-minus-x", direction: [-1, 0, 0] },
+  { name: "cover-at-plus-y", direction: [0, 1, 0] },
+  { name: "cover-at-minus-y", direction: [0, -1, 0] },
 ];
 
 interface CoverPictureProps {
@@ -39,11 +41,12 @@ export function CoverPicture({ flat, onPlace, ...solid }: CoverPictureProps) {
   const { units } = store.view.value;
   const { ball, file } = store.derived.value;
   const covered = useCover();
-  if (!covered) return <p>Measuring the cover …</p>;
+  if (!covered) return <p>{say("cover-measuring")}</p>;
   if (flat) return <Flat covered={covered} units={units} />;
-  const say = (direction: Vec3) => thickness(ball.cover_along(direction), file.diameter_in / 2, units);
+  const told = (direction: Vec3) => thickness(ball.cover_along(direction), file.diameter_in / 2, units);
   const spots = spotsOf(covered);
-  const first = covered.cover.thinnest ? "thinnest, " : "";
+  const named = (spot: Vec3, n: number) =>
+    n === 0 && covered.cover.thinnest ? say("cover-thinnest-mark", { thickness: told(spot) }) : told(spot);
   return (
     <Solid
       {...solid}
@@ -51,7 +54,7 @@ export function CoverPicture({ flat, onPlace, ...solid }: CoverPictureProps) {
       onPick={() => {}}
       cover={{
         look: { limits_in: LIMITS_IN, colours: CLASSES.map(({ colour }) => colour), spots },
-        names: spots.map((spot, n) => (n === 0 ? first : "") + say(spot)),
+        names: spots.map(named),
         onPlace,
       }}
     />
@@ -83,11 +86,13 @@ function Flat({ covered, units }: { covered: Covered; units: Units }) {
         thinnest && cover.as_thin_share < 0.995
           ? {
               direction: thinnest.direction,
-              text: `thinnest, ${thickness(thinnest.thickness_in, file.diameter_in, units)}`,
+              text: say("cover-thinnest-mark", {
+                thickness: thickness(thinnest.thickness_in, file.diameter_in, units),
+              }),
             }
           : null
       }
-      title={`Map of the cover of ${file.name}`}
+      title={say("cover-map", { ball: file.name })}
       desc={computed(covered, units).join(" ")}
     />
   );
@@ -111,15 +116,15 @@ export function CoverWords({ place, clickable, onCut }: CoverWordsProps) {
   const { cover } = covered;
   const radius_in = file.diameter_in / 2;
   const { thinnest } = cover;
-  const say = (direction: Vec3) => thickness(ball.cover_along(direction), radius_in, units);
+  const told = (direction: Vec3) => thickness(ball.cover_along(direction), radius_in, units);
   return (
     <div class="cover-words" id="cover-words">
       <Legend {...covered} />
       {clickable && (
         <p class="cover-place" role="status">
           {place
-            ? `Here, ${whereabouts(place)}: ${say(place)}.`
-            : "Click the ball to read the thickness there."}
+            ? say("cover-here", { place: whereabouts(place), thickness: told(place) })
+            : say("cover-click")}
         </p>
       )}
       {computed(covered, units).map((sentence) => (
@@ -135,18 +140,21 @@ export function CoverWords({ place, clickable, onCut }: CoverWordsProps) {
             onCut();
           }}
         >
-          Cut through the thinnest place
+          {say("cover-cut")}
         </button>
       )}
       <table>
         <caption>
-          <Term word="coverstock">Thickness of the cover</Term> along the radius
+          <Say
+            id="cover-along-radius"
+            parts={{ coverstock: (word) => <Term word="coverstock">{word}</Term> }}
+          />
         </caption>
         <tbody>
           {PLACES.map(({ name, direction }) => (
             <tr key={name}>
-              <th scope="row">{name}</th>
-              <td>{say(direction)}</td>
+              <th scope="row">{say(name)}</th>
+              <td>{told(direction)}</td>
             </tr>
           ))}
         </tbody>
@@ -155,7 +163,7 @@ export function CoverWords({ place, clickable, onCut }: CoverWordsProps) {
         <p key={sentence}>{sentence}</p>
       ))}
       <p>{inPractice(cover, units)}</p>
-      <p class="fine-print">* Common practice, no source. The numbers are computed from this ball.</p>
+      <p class="fine-print">{say("cover-in-practice-note")}</p>
     </div>
   );
 }

@@ -1,11 +1,13 @@
 import { useEffect, useState } from "preact/hooks";
+import { Say } from "../../locale/say";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import type { Section } from "../../types";
-import { reading } from "../../units";
+import { digits, reading } from "../../units";
 import { narrowestWords } from "./narrowest";
 import { partNames } from "./parts";
 import { planeWords } from "./plane";
+import { say } from "./say";
 import { areas, type Layer, walkIn } from "./walk";
 
 const REST_MS = 100;
@@ -29,30 +31,34 @@ function Words({ id, section }: { id: string; section: Section }) {
   const derived = store.derived.value;
   const names = partNames(derived);
   const radius_in = derived.file.diameter_in / 2;
-  const name = (part: number) => (part < 0 ? "drilled hole" : (names[part] ?? ""));
+  const name = (part: number) => (part < 0 ? say("saw-drilled-hole") : (names[part] ?? ""));
   const size = (inches: number) => reading(inches, "size", units);
-  const say = (layers: Layer[]) =>
-    layers.map(({ part, thick_in }) => `${name(part)} ${reading(thick_in, "cover", units)}`).join(", then ");
+  const told = (layers: Layer[]) => {
+    const [outermost = "", ...others] = layers.map(({ part, thick_in }) =>
+      say("saw-layer", { part: name(part), thickness: reading(thick_in, "cover", units) }),
+    );
+    return others.reduce((first, next) => say("saw-layers", { first, next }), outermost);
+  };
   if (section.regions.length === 0) {
     return (
       <p class="cut-words" id={id}>
-        The plane passes the ball by: it cuts nothing.
+        {say("saw-passes-by")}
       </p>
     );
   }
   const up = walkIn(derived.ball, section, section.v, radius_in);
   const aside = walkIn(derived.ball, section, section.u, radius_in);
   const area = (in2: number) =>
-    units === "metric" ? `${(in2 * 6.4516).toFixed(1)}\u00a0cm²` : `${in2.toFixed(2)}\u00a0in²`;
+    units === "metric" ? `${digits(in2 * 6.4516, 1)}\u00a0cm²` : `${digits(in2, 2)}\u00a0in²`;
   return (
     <div class="cut-words" id={id}>
-      <p>The ball is cut {planeWords(section, size)}.</p>
-      <p>From the top of the cut down to its middle: {say(up)}.</p>
-      <p>From its right side in to the middle: {say(aside)}.</p>
+      <p>{say("saw-is-cut", { plane: planeWords(section, size) })}</p>
+      <p>{say("saw-from-top", { layers: told(up) })}</p>
+      <p>{say("saw-from-side", { layers: told(aside) })}</p>
       {section.narrowest && <p>{narrowestWords(section.narrowest, section, units)}</p>}
       <table>
         <caption>
-          Area of each part on the <Term word="cut">cut</Term>
+          <Say id="saw-areas" parts={{ cut: (word) => <Term word="cut">{word}</Term> }} />
         </caption>
         <tbody>
           {areas(section).map(({ part, area_in2 }) => (

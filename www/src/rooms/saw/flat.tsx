@@ -9,6 +9,7 @@ import { reading } from "../../units";
 import { narrowestWords } from "./narrowest";
 import { marksOf, partNames, type Shown } from "./parts";
 import { planeWords } from "./plane";
+import { say } from "./say";
 import { areas } from "./walk";
 
 export interface FlatProps {
@@ -61,10 +62,11 @@ export function Flat(props: FlatProps) {
       width_px={props.width_px}
       height_px={props.height_px}
       paper={props.paper ?? (props.dark ? "#d6d1c6" : "#fffdf8")}
-      title={`Section of ${made.name}, cut ${cut}`}
-      desc={`From the largest area to the smallest it shows: ${parts.join(", ")}.${
-        narrowest ? ` ${narrowestWords(narrowest, section, units)}` : ""
-      }`}
+      title={say("saw-section-title", { ball: made.name, plane: cut })}
+      desc={[
+        say("saw-section-shows", { parts: parts.join(", ") }),
+        ...(narrowest ? [narrowestWords(narrowest, section, units)] : []),
+      ].join(" ")}
       text_px={props.text_px ?? remPx(0.8125)}
       metric={units === "metric"}
       highlighted={props.highlighted ?? null}

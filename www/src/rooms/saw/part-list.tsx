@@ -1,6 +1,7 @@
 import { Swatch } from "../../parts/swatch";
 import { useStore } from "../../store";
 import { partNames } from "./parts";
+import { say } from "./say";
 
 /** The parts of the ball: choose one to learn about it, or take it out of the picture. */
 export function PartList({ onPick }: { onPick(part: number | null): void }) {
@@ -10,7 +11,7 @@ export function PartList({ onPick }: { onPick(part: number | null): void }) {
   const names = partNames(derived);
   return (
     <fieldset class="saw-parts">
-      <legend>Parts</legend>
+      <legend>{say("saw-parts")}</legend>
       <ul>
         {names.map((name, part) => {
           const shown = !hidden.includes(part);
@@ -31,14 +32,14 @@ export function PartList({ onPick }: { onPick(part: number | null): void }) {
                 <input
                   type="checkbox"
                   checked={shown}
-                  aria-label={`Show ${name}`}
+                  aria-label={say("saw-show-part", { part: name })}
                   onChange={() =>
                     store.look({
                       hidden: shown ? [...hidden, part] : hidden.filter((other) => other !== part),
                     })
                   }
                 />
-                shown
+                {say("saw-shown")}
               </label>
             </li>
           );
@@ -46,8 +47,7 @@ export function PartList({ onPick }: { onPick(part: number | null): void }) {
       </ul>
       <label class="markers">
         <input type="checkbox" checked={markers} onChange={() => store.look({ markers: !markers })} />
-        Mark the pin, the centre of gravity, the low and high RG axes
-        {derived.drilled && ", PAP and grip centre"}
+        {say(derived.drilled ? "saw-marks-drilled" : "saw-marks")}
       </label>
     </fieldset>
   );

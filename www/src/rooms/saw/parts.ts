@@ -3,14 +3,15 @@ import type { Mark } from "../../draw/section";
 import { dot } from "../../draw/vectors";
 import type { Derived, Units } from "../../store";
 import type { Section, Vec3 } from "../../types";
-import { reading } from "../../units";
+import { LB_KG, reading } from "../../units";
+import { say } from "./say";
 
 /** What a cut shows: a ball, its recipe and its numbers. */
 export type Shown = Pick<Derived, "ball" | "made" | "weighed">;
 
 /** Names of the parts, cover first. */
 export const partNames = ({ made }: Pick<Shown, "made">): string[] => [
-  made.cover.name ?? "cover",
+  made.cover.name ?? say("saw-part-cover"),
   ...made.pieces.map((piece) => piece.name),
 ];
 
@@ -21,10 +22,13 @@ export function aboutPart(derived: Shown, part: number, units: Units): string {
   const share = weighed.pieces[part];
   if (!piece || !share) return "";
   const name = partNames(derived)[part] ?? "";
-  const material = piece.material ? `${piece.material}, ` : "";
-  const weight = reading(share.mass_kg / 0.45359237, "weight", units);
-  const head = `${name[0]?.toUpperCase() ?? ""}${name.slice(1)}: ${material}${reading(piece.density_g_cc, "density", units)}`;
-  return `${head}. It weighs ${weight} and carries ${reading(share.rg_share, "share", units)} of the ball's RG.`;
+  return say(piece.material ? "saw-part-material" : "saw-part", {
+    part: `${name[0]?.toUpperCase() ?? ""}${name.slice(1)}`,
+    material: piece.material ?? "",
+    density: reading(piece.density_g_cc, "density", units),
+    weight: reading(share.mass_kg / LB_KG, "weight", units),
+    share: reading(share.rg_share, "share", units),
+  });
 }
 
 /** Pin and centre of gravity, where they lie close enough to the cut to be shown on it. */
@@ -33,5 +37,8 @@ export function marksOf(derived: Shown, section: Section, radius_in: number): Ma
     Math.abs(dot(at, section.normal) - section.depth_in) <= within_in
       ? [{ name, at: [dot(at, section.u), dot(at, section.v)] }]
       : [];
-  return [...flat("pin", [0, 0, radius_in], 0.15), ...flat("CG", derived.weighed.cg_in, 0.15)];
+  return [
+    ...flat(say("saw-mark-pin"), [0, 0, radius_in], 0.15),
+    ...flat(say("saw-mark-cg"), derived.weighed.cg_in, 0.15),
+  ];
 }

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { Say } from "../../locale/say";
 import { BoundedField } from "../../parts/bounded-field";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
@@ -12,6 +13,7 @@ import {
   presetOf,
   throughHoles,
 } from "./plane";
+import { say } from "./say";
 
 const DEPTH_STEP_IN = 0.05;
 
@@ -57,12 +59,12 @@ export function PlaneControls({ apart, onFace }: PlaneControlsProps) {
   return (
     <fieldset class="plane-controls">
       <legend>
-        <Term word="cut">Cut</Term>
+        <Say id="saw-cut" parts={{ cut: (word) => <Term word="cut">{word}</Term> }} />
       </legend>
       <div class="choices">
         {holes && (
           <button type="button" aria-pressed={current === "holes"} onClick={() => choose(holes)}>
-            Through the holes
+            {say("saw-through-holes")}
           </button>
         )}
         {PRESETS.map(({ key, name, facing }) => (
@@ -72,22 +74,22 @@ export function PlaneControls({ apart, onFace }: PlaneControlsProps) {
             aria-pressed={current === key}
             onClick={() => choose({ normal: normalOf(facing), depth_in: 0 })}
           >
-            {name}
+            {say(name)}
           </button>
         ))}
         <button type="button" aria-pressed={current === "whole"} onClick={() => choose(null)}>
-          Whole
+          {say("saw-whole")}
         </button>
         {plane && (
           <button type="button" onClick={() => choose(flipped(plane))}>
-            Other half
+            {say("saw-other-half")}
           </button>
         )}
       </div>
       {plane && shown && (
         <>
           <BoundedField
-            label="Depth"
+            label={say("saw-depth")}
             value={plane.depth_in}
             quantity="size"
             min={-reach_in}
@@ -98,7 +100,7 @@ export function PlaneControls({ apart, onFace }: PlaneControlsProps) {
             onChange={(depth_in) => store.look({ plane: { ...plane, depth_in } })}
           />
           <BoundedField
-            label="Turn"
+            label={say("saw-turn")}
             value={Number(shown.round_deg.toFixed(2))}
             quantity="angle"
             min={-180}
@@ -107,7 +109,7 @@ export function PlaneControls({ apart, onFace }: PlaneControlsProps) {
             onChange={(value) => turn({ round_deg: value })}
           />
           <BoundedField
-            label="Lean"
+            label={say("saw-lean")}
             value={Number(shown.up_deg.toFixed(2))}
             quantity="angle"
             min={-90}
@@ -119,7 +121,7 @@ export function PlaneControls({ apart, onFace }: PlaneControlsProps) {
       )}
       {apart && (
         <BoundedField
-          label="Pull apart"
+          label={say("saw-pull-apart")}
           value={exploded}
           quantity="share"
           min={0}

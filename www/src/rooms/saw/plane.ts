@@ -2,6 +2,8 @@
 import { cross, dot, scale, unit } from "../../draw/vectors";
 import type { View } from "../../store";
 import type { BallFile, Vec3 } from "../../types";
+import { digits } from "../../units";
+import { say } from "./say";
 
 export type Plane = NonNullable<View["plane"]>;
 
@@ -13,10 +15,11 @@ export interface Facing {
 
 const RAD = Math.PI / 180;
 
+/** Each with the name of its text. */
 export const PRESETS: { key: string; name: string; facing: Facing }[] = [
-  { key: "along", name: "Along the pin", facing: { round_deg: 0, up_deg: 0 } },
-  { key: "across", name: "Across", facing: { round_deg: 0, up_deg: 90 } },
-  { key: "aslant", name: "Off-axis", facing: { round_deg: 30, up_deg: 35 } },
+  { key: "along", name: "saw-along", facing: { round_deg: 0, up_deg: 0 } },
+  { key: "across", name: "saw-across", facing: { round_deg: 0, up_deg: 90 } },
+  { key: "aslant", name: "saw-aslant", facing: { round_deg: 30, up_deg: 35 } },
 ];
 
 const tidy = (value: number): number => (Math.abs(value) < 1e-12 ? 0 : value);
@@ -84,12 +87,14 @@ export const flipped = (plane: Plane): Plane => ({
 /** How the plane lies, in words that complete "cut …". */
 export function planeWords(plane: Plane, length: (inches: number) => string): string {
   const { up_deg, round_deg } = facingOf(plane.normal);
-  const off =
-    Math.abs(plane.depth_in) < 0.005
-      ? "through the centre"
-      : `${length(Math.abs(plane.depth_in))} from the centre`;
-  if (Math.abs(up_deg) > 89.9) return `across the pin axis, ${off}`;
-  const turned = Math.abs(round_deg) < 0.05 ? "" : `, turned ${Math.round(round_deg)}° about it`;
-  if (Math.abs(up_deg) < 0.05) return `along the pin axis${turned}, ${off}`;
-  return `off the pin axis by ${Math.round(Math.abs(up_deg))}°${turned}, ${off}`;
+  const where = {
+    at: Math.abs(plane.depth_in) < 0.005 ? "centre" : "off",
+    distance: length(Math.abs(plane.depth_in)),
+    turn: digits(round_deg, 0),
+    lean: digits(Math.abs(up_deg), 0),
+  };
+  if (Math.abs(up_deg) > 89.9) return say("saw-plane-across", where);
+  const turned = Math.abs(round_deg) >= 0.05;
+  if (Math.abs(up_deg) < 0.05) return say(turned ? "saw-plane-along-turned" : "saw-plane-along", where);
+  return say(turned ? "saw-plane-aslant-turned" : "saw-plane-aslant", where);
 }

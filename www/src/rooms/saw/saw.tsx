@@ -14,15 +14,17 @@ import { PartList } from "./part-list";
 import { aboutPart } from "./parts";
 import type { Plane } from "./plane";
 import { PlaneControls } from "./plane-controls";
+import { say } from "./say";
 import { clampCamera, Solid } from "./solid";
 import { TwoCuts } from "./two-cuts";
 
 type Picture = "solid" | "flat" | "two" | "cover";
+/** Each with the name of its text. */
 const PICTURES: { key: Picture; name: string }[] = [
-  { key: "solid", name: "Solid" },
-  { key: "flat", name: "Drawing" },
-  { key: "two", name: "Two cuts" },
-  { key: "cover", name: "Cover" },
+  { key: "solid", name: "saw-solid" },
+  { key: "flat", name: "saw-drawing" },
+  { key: "two", name: "saw-two-cuts" },
+  { key: "cover", name: "saw-cover" },
 ];
 
 /** The ball sawn open: turn it, cut it anywhere, ask what a part is. */
@@ -44,7 +46,7 @@ export function Saw() {
     setAsked(part);
     store.look({ selected: part });
     setSaid(
-      part === null ? "No part chosen." : aboutPart(store.derived.peek(), part, store.view.peek().units),
+      part === null ? say("saw-no-part") : aboutPart(store.derived.peek(), part, store.view.peek().units),
     );
   }
 
@@ -57,22 +59,21 @@ export function Saw() {
     <div class="saw">
       <div class="saw-columns" data-picture={picture}>
         <div class="saw-picture">
-          <fieldset class="choices" aria-label="Picture">
+          <fieldset class="choices" aria-label={say("saw-picture")}>
             {PICTURES.map(({ key, name }) => (
               <button type="button" key={key} aria-pressed={picture === key} onClick={() => setPicture(key)}>
-                {name}
+                {say(name)}
               </button>
             ))}
           </fieldset>
           {missing !== null && picture === "solid" && (
             <p class="saw-missing" role="status">
-              This browser cannot draw in three dimensions (no WebGL2), so the flat drawing of the same cut
-              stands in.
+              {say("saw-flat-instead")}
             </p>
           )}
           {missing !== null && picture === "cover" && (
             <p class="saw-missing" role="status">
-              This browser cannot draw in three dimensions (no WebGL2), so a flat map stands in.
+              {say("saw-map-instead")}
             </p>
           )}
           {picture === "two" ? (
@@ -104,12 +105,12 @@ export function Saw() {
           {picture === "cover" ? (
             <>
               {missing === null && (
-                <fieldset class="choices" aria-label="Show the cover">
+                <fieldset class="choices" aria-label={say("saw-show-cover")}>
                   <button type="button" aria-pressed={!mapped} onClick={() => setMapped(false)}>
-                    On the ball
+                    {say("saw-on-ball")}
                   </button>
                   <button type="button" aria-pressed={mapped} onClick={() => setMapped(true)}>
-                    As a map
+                    {say("saw-as-map")}
                   </button>
                 </fieldset>
               )}
@@ -119,7 +120,7 @@ export function Saw() {
             <>
               <p class="saw-about">
                 {selected === null
-                  ? "Click a part, in the picture or in the list, to learn what it is."
+                  ? say("saw-click")
                   : aboutPart(store.derived.value, selected, store.view.value.units)}
               </p>
               <p class="visually-hidden" role="status">
@@ -164,7 +165,7 @@ function FlatPicture({ highlighted, onPick }: { highlighted: number | null; onPi
           onPick={onPick}
         />
       )}
-      {!section && <p>The ball is whole: choose a cut to see a drawing of it.</p>}
+      {!section && <p>{say("saw-whole-ball")}</p>}
     </div>
   );
 }
@@ -185,37 +186,45 @@ interface CameraButtonsProps {
 function CameraButtons({ camera, onCamera, plane }: CameraButtonsProps) {
   const go = (change: Partial<Camera>) => onCamera(clampCamera({ ...camera, ...change }));
   return (
-    <fieldset class="choices camera" aria-label="Turn and zoom the picture">
-      <button type="button" aria-label="Turn left" onClick={() => go({ yaw_deg: camera.yaw_deg + 15 })}>
+    <fieldset class="choices camera" aria-label={say("saw-turn-and-zoom")}>
+      <button
+        type="button"
+        aria-label={say("saw-turn-left")}
+        onClick={() => go({ yaw_deg: camera.yaw_deg + 15 })}
+      >
         ←
       </button>
-      <button type="button" aria-label="Turn right" onClick={() => go({ yaw_deg: camera.yaw_deg - 15 })}>
+      <button
+        type="button"
+        aria-label={say("saw-turn-right")}
+        onClick={() => go({ yaw_deg: camera.yaw_deg - 15 })}
+      >
         →
       </button>
       <button
         type="button"
-        aria-label="Look from higher"
+        aria-label={say("saw-higher")}
         onClick={() => go({ pitch_deg: camera.pitch_deg + 15 })}
       >
         ↑
       </button>
       <button
         type="button"
-        aria-label="Look from lower"
+        aria-label={say("saw-lower")}
         onClick={() => go({ pitch_deg: camera.pitch_deg - 15 })}
       >
         ↓
       </button>
-      <button type="button" aria-label="Zoom in" onClick={() => go({ zoom: camera.zoom * 1.25 })}>
+      <button type="button" aria-label={say("saw-zoom-in")} onClick={() => go({ zoom: camera.zoom * 1.25 })}>
         +
       </button>
-      <button type="button" aria-label="Zoom out" onClick={() => go({ zoom: camera.zoom / 1.25 })}>
+      <button type="button" aria-label={say("saw-zoom-out")} onClick={() => go({ zoom: camera.zoom / 1.25 })}>
         −
       </button>
       <button type="button" onClick={() => onCamera(facingCamera(plane?.normal ?? [1, 0, 0]))}>
-        Face the cut
+        {say("saw-face-cut")}
       </button>
-      <span class="saw-hint">Drag to turn; click the ball, then the wheel zooms.</span>
+      <span class="saw-hint">{say("saw-drag")}</span>
     </fieldset>
   );
 }
@@ -265,10 +274,10 @@ function Saves({ solid, takePicture }: SavesProps) {
   return (
     <div class="choices saves">
       <button type="button" disabled={!plane} onClick={saveSection}>
-        Save section as SVG
+        {say("saw-save-section")}
       </button>
       <button type="button" disabled={!solid} onClick={() => void savePicture()}>
-        Save 3D view as PNG
+        {say("saw-save-picture")}
       </button>
     </div>
   );

@@ -6,6 +6,7 @@ import { useStore } from "../../store";
 import type { Look, MarkPlace, Vec3, WasmBall, WasmView } from "../../types";
 import { type Camera, lookOf } from "./camera";
 import { useDark } from "./dark";
+import { say } from "./say";
 
 interface SolidProps {
   /** The part that stands out. */
@@ -30,14 +31,14 @@ export interface CoverShown {
   onPlace(direction: Vec3): void;
 }
 
-/** Names set beside the marks in the picture. */
+/** The texts set beside the marks in the picture. */
 const MARKS = new Map<MarkPlace["mark"], string>([
-  ["pin", "pin"],
-  ["cg", "CG"],
-  ["low_rg", "low RG"],
-  ["high_rg", "high RG"],
-  ["pap", "PAP"],
-  ["grip_centre", "grip centre"],
+  ["pin", "saw-mark-pin"],
+  ["cg", "saw-mark-cg"],
+  ["low_rg", "saw-mark-low-rg"],
+  ["high_rg", "saw-mark-high-rg"],
+  ["pap", "saw-mark-pap"],
+  ["grip_centre", "saw-mark-grip-centre"],
 ]);
 
 /** Room a mark's name needs beside it. */
@@ -70,7 +71,7 @@ export function Solid(props: SolidProps) {
       : null;
   const marks: Map<MarkPlace["mark"], string> = cover
     ? new Map(cover.names.map((name, n) => [`spot_${n}` as const, name]))
-    : MARKS;
+    : new Map([...MARKS].map(([mark, text]) => [mark, say(text)]));
   const labels = useRef(new Map<MarkPlace["mark"], HTMLElement>());
   const drawn = useRef<{ ball: WasmBall; look: string } | null>(null);
   const latest = useRef(look);
@@ -211,12 +212,8 @@ export function Solid(props: SolidProps) {
         role="application"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: it is turned with the arrow keys
         tabIndex={0}
-        aria-roledescription="3D picture"
-        aria-label={
-          cover
-            ? "The thickness of the cover on the ball. Arrow keys turn it, plus and minus zoom."
-            : "The ball sawn open. Arrow keys turn it, plus and minus zoom."
-        }
+        aria-roledescription={say("saw-3d-picture")}
+        aria-label={say(cover ? "saw-3d-cover" : "saw-3d-ball")}
         aria-describedby={cover ? "cover-words" : "cut-words"}
         onKeyDown={press}
       >
@@ -248,8 +245,7 @@ export function Solid(props: SolidProps) {
       </div>
       {lost && (
         <p class="solid-lost" role="status">
-          The graphics card let go of the 3D picture. Your ball is safe; the picture comes back by itself when
-          the card does. Until then, Drawing above shows the same cut.
+          {say("saw-3d-lost")}
         </p>
       )}
     </div>

@@ -2,28 +2,38 @@ import { useMemo, useState } from "preact/hooks";
 import { useSize } from "../../draw/use-size";
 import { type Derived, useStore } from "../../store";
 import type { Section } from "../../types";
-import { reading } from "../../units";
+import { digits, reading } from "../../units";
 import { useDark } from "./dark";
 import { Flat } from "./flat";
 import { normalOf, type Plane, planeWords } from "./plane";
+import { say } from "./say";
 import { areas } from "./walk";
 
 const FIRST: Plane = { normal: normalOf({ round_deg: 0, up_deg: 0 }), depth_in: 0 };
 interface Other {
   key: string;
+  /** Of its text. */
   name: string;
   plane: Plane;
 }
 const QUARTER: Other = {
   key: "quarter",
-  name: "A quarter turn on",
+  name: "saw-quarter",
   plane: { normal: normalOf({ round_deg: 90, up_deg: 0 }), depth_in: 0 },
 };
 const OTHERS: Other[] = [
   QUARTER,
-  { key: "beside", name: "Beside the centre", plane: { normal: FIRST.normal, depth_in: 1 } },
-  { key: "aslant", name: "Off-axis", plane: { normal: normalOf({ round_deg: 0, up_deg: 45 }), depth_in: 0 } },
-  { key: "across", name: "Across", plane: { normal: normalOf({ round_deg: 0, up_deg: 90 }), depth_in: 0 } },
+  { key: "beside", name: "saw-beside", plane: { normal: FIRST.normal, depth_in: 1 } },
+  {
+    key: "aslant",
+    name: "saw-aslant",
+    plane: { normal: normalOf({ round_deg: 0, up_deg: 45 }), depth_in: 0 },
+  },
+  {
+    key: "across",
+    name: "saw-across",
+    plane: { normal: normalOf({ round_deg: 0, up_deg: 90 }), depth_in: 0 },
+  },
 ];
 
 /** Square inches by which two cuts differ, part by part. */
@@ -71,25 +81,25 @@ export function TwoCuts({ highlighted }: { highlighted: number | null }) {
           <>
             <figure>
               <Flat {...drawing} id="cut-one" section={first} />
-              <figcaption>Cut {words(FIRST)}</figcaption>
+              <figcaption>{say("saw-cut-caption", { plane: words(FIRST) })}</figcaption>
             </figure>
             <figure>
               <Flat {...drawing} id="cut-two" section={second} />
-              <figcaption>Cut {words(other.plane)}</figcaption>
+              <figcaption>{say("saw-cut-caption", { plane: words(other.plane) })}</figcaption>
             </figure>
           </>
         )}
       </div>
       <p class="two-cuts-says">
-        One ball, one core, two saw cuts at the same scale. The parts differ by{" "}
-        {units === "metric"
-          ? `${(difference_in2(first, second) * 6.4516).toFixed(0)} cm²`
-          : `${difference_in2(first, second).toFixed(1)} in²`}{" "}
-        of cut face, and nothing in the ball has changed. People in the trade are regularly fooled by this:
-        before you say that two cores differ, ask how each was cut.
+        {say("saw-two-cuts-say", {
+          area:
+            units === "metric"
+              ? `${digits(difference_in2(first, second) * 6.4516, 0)} cm²`
+              : `${digits(difference_in2(first, second), 1)} in²`,
+        })}
       </p>
       <fieldset>
-        <legend>Second cut</legend>
+        <legend>{say("saw-second-cut")}</legend>
         <div class="choices">
           {OTHERS.map((one) => (
             <button
@@ -98,7 +108,7 @@ export function TwoCuts({ highlighted }: { highlighted: number | null }) {
               aria-pressed={one.key === key}
               onClick={() => setChosen(one.key)}
             >
-              {one.name}
+              {say(one.name)}
             </button>
           ))}
         </div>

@@ -8,6 +8,7 @@ import { isProblem, useStore } from "../../../store";
 import { reading } from "../../../units";
 import { useDark } from "../../saw/dark";
 import { normalOf, PRESETS, planeWords } from "../../saw/plane";
+import { say } from "../../saw/say";
 import type { Compared } from "./throws";
 
 const AS_ON_SAW = "saw";
@@ -36,7 +37,7 @@ export function Sections({ all }: { all: Compared[] }) {
         <select value={chosen} onChange={(event) => setChosen(event.currentTarget.value)}>
           {PRESETS.map(({ key, name }) => (
             <option key={key} value={key}>
-              {name}
+              {say(name)}
             </option>
           ))}
           {sawn && <option value={AS_ON_SAW}>As on the Saw</option>}
