@@ -4,7 +4,7 @@ import { Term } from "../parts/term";
 import { type Units, useStore } from "../store";
 import type { ProseBlock, Said } from "../types";
 import { measure, reading } from "../units";
-import { WORDS, type Word } from "../words";
+import { isWord } from "../words";
 
 /** A value with its unit; as many decimals more or fewer as the lesson wants beside the usual ones. */
 function valueIn(said: Extract<Said, { kind: "value" }>, units: Units): string {
@@ -21,8 +21,6 @@ export function plain(said: Said[], units: Units): string {
     })
     .join("");
 }
-
-const isWord = (word: string): word is Word => word in WORDS;
 
 /** One sentence or more; `still` without words to open, where it is on a control itself. */
 export function Line({ said, still }: { said: Said[]; still?: boolean }) {

@@ -2,7 +2,7 @@ import { type ComponentChildren, createContext } from "preact";
 import { useContext, useId, useRef, useState } from "preact/hooks";
 import { toGlossary } from "../lessons/at";
 import { useStore } from "../store";
-import { WORDS, type Word } from "../words";
+import { meaningOf, nameOf, type Word } from "../words";
 
 /** Whether what stands here is held fast by a step of a lesson, so that no button works. */
 export const Held = createContext(false);
@@ -10,8 +10,8 @@ export const Held = createContext(false);
 /** A word of the trade; its dotted underline opens its meaning. */
 export function Term({ word, children }: { word: Word; children?: ComponentChildren }) {
   return (
-    <Aside text={WORDS[word]} more={<ToWord word={word} />}>
-      {children ?? word}
+    <Aside text={meaningOf(word)} more={<ToWord word={word} />}>
+      {children ?? nameOf(word)}
     </Aside>
   );
 }
@@ -21,7 +21,7 @@ export function ToWord({ word }: { word: Word }) {
   const store = useStore();
   return (
     <Press class="to-word" onPress={() => toGlossary(store, word)}>
-      See it drawn<span class="visually-hidden"> {word}</span>
+      See it drawn<span class="visually-hidden"> {nameOf(word)}</span>
     </Press>
   );
 }

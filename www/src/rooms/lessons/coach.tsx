@@ -9,7 +9,7 @@ import { Watched } from "../../lessons/watched";
 import { useStore } from "../../store";
 import type { AnsweredStep, ProseBlock, Said } from "../../types";
 import { measure, parseField } from "../../units";
-import { WORDS, type Word } from "../../words";
+import { isWord, meaningOf } from "../../words";
 import { CutOf, ShotOf } from "./pictured";
 
 /** One thing on the screen. */
@@ -174,7 +174,7 @@ function Body({ one, slide, hands, answered, onHands, onAnswer }: BodyProps) {
           {one.about.words.map((word) => (
             <div key={word}>
               <dt>{word}</dt>
-              <dd>{WORDS[word as Word] ?? ""}</dd>
+              <dd>{isWord(word) ? meaningOf(word) : ""}</dd>
             </div>
           ))}
         </dl>

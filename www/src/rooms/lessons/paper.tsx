@@ -9,7 +9,7 @@ import { Watched } from "../../lessons/watched";
 import { useStore } from "../../store";
 import type { ProseBlock, Said } from "../../types";
 import { measure } from "../../units";
-import { WORDS, type Word } from "../../words";
+import { isWord, meaningOf } from "../../words";
 import { type Paper, PaperSelect, usePaper, useTitle, usualPaper } from "../sheet/paper";
 import { CutOf, LaneOf, ShotOf } from "./pictured";
 
@@ -79,7 +79,7 @@ function Worksheet({ one: { about }, steps }: { one: Listed; steps: ToldStep[] }
             {about.words.map((word) => (
               <div key={word}>
                 <dt>{word}</dt>
-                <dd>{WORDS[word as Word] ?? ""}</dd>
+                <dd>{isWord(word) ? meaningOf(word) : ""}</dd>
               </div>
             ))}
           </dl>

@@ -11,7 +11,7 @@ import { fromGlossary } from "../../lessons/at";
 import { type Scene, sceneOf } from "../../lessons/scenes";
 import { SectionDrawing } from "../../parts/section-drawing";
 import { type Room, useStore } from "../../store";
-import { WORDS, type Word } from "../../words";
+import { meaningOf, WORDS, type Word } from "../../words";
 import { usePictures } from "./counted";
 import { APART, apartSays, type Draws, NUMBERS, pictureOf } from "./pictures";
 
@@ -68,7 +68,7 @@ export function Words({ word, from }: { word: Word | null; from?: Room }) {
                 ref={one === word ? front : undefined}
               >
                 <h4>{one}</h4>
-                <p>{WORDS[one]}</p>
+                <p>{meaningOf(one)}</p>
                 {due.has(one) &&
                   (words === LISTS[1]?.words ? counted(one, pictureOf(one).shows) : <Drawn word={one} />)}
               </li>
