@@ -1,23 +1,12 @@
 // The sentence under the Lane's title, from made-up summaries: every case a
 // shot can end in. What real shots give is read off the page in lane.test.mjs.
 import assert from "node:assert/strict";
-import { createRequire } from "node:module";
 import { before, test } from "node:test";
-import { fileURLToPath } from "node:url";
-
-const npm = createRequire(new URL("../../www/package.json", import.meta.url));
-const { build } = npm("esbuild");
+import { bundled } from "./bundled.mjs";
 
 let whatHappened;
 before(async () => {
-  const { outputFiles } = await build({
-    entryPoints: [fileURLToPath(new URL("../../www/src/rooms/lane/sentence.ts", import.meta.url))],
-    bundle: true,
-    format: "esm",
-    write: false,
-  });
-  const source = Buffer.from(outputFiles[0].contents).toString("base64");
-  ({ whatHappened } = await import(`data:text/javascript;base64,${source}`));
+  ({ whatHappened } = await bundled("rooms/lane/sentence.ts"));
 });
 
 function shot(summary, { x_in = 0, y_ft = 60 } = {}) {

@@ -116,7 +116,7 @@ test("the phases in numbers join, in either units, and fit a narrow screen", asy
     await room.getByRole("img", { name: `${name} by distance` }).waitFor();
   }
   // Each phase's bend is what its path turns over its length: no ripple in it.
-  const bend = await room.locator("#chart-bend-of-the-path-desc").textContent();
+  const bend = await room.locator("#lane-chart-bend-desc").textContent();
   const [, hook] = /hook (\d+\.\d+)/.exec(bend);
   assert.ok(Math.abs(Number(hook) - Number.parseFloat(cells[1][7]) / Number(cells[1][3])) < 0.02, bend);
   await room.getByText("Room for error", { exact: true }).click();

@@ -3,6 +3,7 @@
 // Classes by colour with a line and its number between them.
 import { contours } from "d3-contour";
 import type { Vec3 } from "../types";
+import { say } from "./say";
 
 export interface CoverMapProps {
   /** Inches, row by row from the pin down, from +x round. */
@@ -101,10 +102,10 @@ export function CoverMap(props: CoverMapProps) {
         </g>
       )}
       <text x={WIDTH / 2} y="-5" text-anchor="middle" class="cover-edge">
-        pin
+        {say("draw-pin")}
       </text>
       <text x={WIDTH / 2} y={HEIGHT + 14} text-anchor="middle" class="cover-edge">
-        opposite the pin
+        {say("draw-opposite-pin")}
       </text>
       {["+x", "+y", "−x", "−y"].map((axis, n) => (
         <text key={axis} x={(n * WIDTH) / 4 + 3} y={HEIGHT - 5} class="cover-number">

@@ -3,6 +3,7 @@
 import type { BandWidth, Hand, Hole, Phase, Roll, Vec3 } from "../types";
 import { endOf, momentAt } from "./moment";
 import { Picture } from "./picture";
+import { say } from "./say";
 import { circleAt } from "./sphere";
 import { add, dot, type Quaternion, scale, turned, turnedBack, unit } from "./vectors";
 
@@ -138,8 +139,8 @@ export function Globe(props: GlobeProps) {
         );
       })}
       {measured && <Band roll={roll} turn={now.turn} radius_in={radius_in} r={r} />}
-      {axis && <Spot name="PAP" at={axis} turn={now.turn} r={r} />}
-      <Spot name="pin" at={[0, 0, 1]} turn={now.turn} r={r} />
+      {axis && <Spot kind="PAP" name={say("draw-pap")} at={axis} turn={now.turn} r={r} />}
+      <Spot kind="pin" name={say("draw-pin")} at={[0, 0, 1]} turn={now.turn} r={r} />
       <path class="contact" d={contact(r)} />
     </Picture>
   );
@@ -193,11 +194,19 @@ function contact(r: number): string {
   return `M${x * r} ${-y * r}l-6 10h12Z`;
 }
 
-function Spot({ name, at, turn, r }: { name: string; at: Vec3; turn: Quaternion; r: number }) {
+interface SpotProps {
+  kind: "pin" | "PAP";
+  name: string;
+  at: Vec3;
+  turn: Quaternion;
+  r: number;
+}
+
+function Spot({ kind, name, at, turn, r }: SpotProps) {
   const [x, y, depth] = seen(turned(turn, unit(at)));
   return (
-    <g class={depth >= 0 ? `spot ${name}` : `spot far ${name}`} transform={`translate(${x * r} ${-y * r})`}>
-      {name === "pin" ? <circle r="4.5" /> : <path d="M0-6L6 0L0 6L-6 0Z" />}
+    <g class={depth >= 0 ? `spot ${kind}` : `spot far ${kind}`} transform={`translate(${x * r} ${-y * r})`}>
+      {kind === "pin" ? <circle r="4.5" /> : <path d="M0-6L6 0L0 6L-6 0Z" />}
       <text x={x > 0.6 ? -9 : 9} y="4" text-anchor={x > 0.6 ? "end" : "start"}>
         {name}
       </text>

@@ -1,10 +1,12 @@
 // The lane from above, width stretched: boards, feet, arrows, oil, the path by
 // phase, the breakpoint, the entry. Colours come from draw.css.
 import type { Hand, Roll } from "../types";
+import { digits } from "../units";
 import type { Ground as GroundData } from "./ground";
 import { ARROWS, boardToX, GUTTER_IN, LANE_FT, line, PINS, PIT_FT, type Place, WIDTH_IN } from "./lane-frame";
 import { momentAt, stretches } from "./moment";
 import { Picture } from "./picture";
+import { phaseName, say } from "./say";
 
 export interface LaneProps {
   id: string;
@@ -21,6 +23,8 @@ export interface LaneProps {
 }
 
 const HALF_IN = WIDTH_IN / 2;
+/** Room a letter of a phase's name needs, so that it is not wider than its phase. */
+const LETTER_PX = 7.5;
 
 function box(place: Place, x0: number, y0: number, x1: number, y1: number) {
   const [ax, ay] = place.at(x0, y0);
@@ -176,15 +180,16 @@ function Phases({ roll, place, hand }: LaneProps) {
         const [from, y] = place.at(gutter_in, first.y_ft);
         const [to] = place.at(0, last.y_ft);
         if (to - from < 4) return null;
+        const name = phaseName(phase);
         return (
           <g key={first.t_s} class={phase}>
             <path
               class="extent"
               d={`M${from + 1} ${y}H${to - 1}M${from + 1} ${y - 4}v8M${to - 1} ${y - 4}v8`}
             />
-            {to - from > 30 && (
+            {to - from > LETTER_PX * name.length && (
               <text x={(from + to) / 2} y={y + 4} text-anchor="middle">
-                {phase}
+                {name}
               </text>
             )}
           </g>
@@ -208,14 +213,14 @@ function Remarks(props: LaneProps) {
           y={place.at(last.x_in, 0)[1] + (last.x_in > 0 ? 15 : -7)}
           text-anchor="middle"
         >
-          into the gutter
+          {say("draw-gutter")}
         </text>
       )}
       {!gutter && breakpoint.distance_ft > 1 && breakpoint.distance_ft < LANE_FT - 1 && (
         <g>
           <path class="breakpoint" d={`M${bx} ${by - 6}L${bx + 6} ${by}L${bx} ${by + 6}L${bx - 6} ${by}Z`} />
           <text x={bx} y={by + (outward > 0 ? 19 : -11)} text-anchor="middle">
-            breakpoint, board {breakpoint.board.toFixed(0)}
+            {say("draw-breakpoint", { board: digits(breakpoint.board, 0) })}
           </text>
         </g>
       )}
@@ -236,7 +241,7 @@ function Entry({ roll, place, hand }: LaneProps) {
       <path class="entry" d={line([place.at(last.x_in, LANE_FT - 8), [x, y]])} />
       <circle class="entry-mark" cx={x} cy={y} r="3" />
       <text x={x - 6} y={y + (inward < 0 ? -6 : 15)} text-anchor="end">
-        {angle.toFixed(1)}°
+        {digits(angle, 1)}°
       </text>
     </g>
   );

@@ -6,6 +6,7 @@ import type { Units } from "../store";
 import type { Drilled, Hand, Track, Vec3 } from "../types";
 import { reading } from "../units";
 import { Picture } from "./picture";
+import { say } from "./say";
 import { circleAt, greatCircle, outline, type Seen, seenFrom } from "./sphere";
 import { add, cross, dot, scale, unit } from "./vectors";
 
@@ -41,7 +42,7 @@ export function LayoutDrawing({ id, drilled, hand, track, radius_in, size_px, un
       viewBox={`${-size_px / 2} ${-size_px / 2} ${size_px} ${size_px}`}
       width={size_px}
       height={size_px}
-      title="The layout, seen at the grip with the fingers up"
+      title={say("draw-layout")}
       desc={layoutWords(drilled, hand, units)}
     >
       <circle class="globe" r={r} />
@@ -73,14 +74,18 @@ export function LayoutDrawing({ id, drilled, hand, track, radius_in, size_px, un
         );
       })}
       {track?.bow_ties?.map(({ at }, n) => (
-        <Spot key={n} see={see} at={at} kind="tie" name="bow-tie" />
+        <Spot key={n} see={see} at={at} kind="tie" name={say("draw-bow-tie")} />
       ))}
-      <LineName see={see} at={turnedFrom(marks.grip_centre, scale(marks.over, -1), 52)} name="midline" />
-      <LineName see={see} at={turnedFrom(marks.foot, marks.up, 40)} beside name="VAL" />
-      <Spot see={see} at={marks.grip_centre} kind="grip" name="grip centre" />
-      <Spot see={see} at={marks.mass_bias} kind="bias" name="mass bias" />
-      <Spot see={see} at={marks.pap} kind="PAP" name="PAP" />
-      <Spot see={see} at={marks.pin} kind="pin" name="pin" />
+      <LineName
+        see={see}
+        at={turnedFrom(marks.grip_centre, scale(marks.over, -1), 52)}
+        name={say("draw-midline")}
+      />
+      <LineName see={see} at={turnedFrom(marks.foot, marks.up, 40)} beside name={say("draw-val")} />
+      <Spot see={see} at={marks.grip_centre} kind="grip" name={say("draw-grip-centre")} />
+      <Spot see={see} at={marks.mass_bias} kind="bias" name={say("draw-mass-bias")} />
+      <Spot see={see} at={marks.pap} kind="PAP" name={say("draw-pap")} />
+      <Spot see={see} at={marks.pin} kind="pin" name={say("draw-pin")} />
     </Picture>
   );
 }
@@ -139,14 +144,20 @@ export function layoutWords({ marks, holes }: Drilled, hand: Hand, units: Units)
   const right: Vec3 = hand === "right" ? marks.over : scale(marks.over, -1);
   const where = (at: Vec3): string => {
     const [across, up] = [dot(at, right), dot(at, marks.up)];
-    const sides = [
-      ...(Math.abs(up) > 0.08 ? [up > 0 ? "above" : "below"] : []),
-      ...(Math.abs(across) > 0.08 ? [across > 0 ? "to the right" : "to the left"] : []),
-    ];
-    const said = sides.length > 0 ? sides.join(" and ") : "at the middle";
-    return dot(at, marks.grip_centre) < 0 ? `${said}, on the far side` : said;
+    return say("draw-layout-where", {
+      up: Math.abs(up) <= 0.08 ? "middle" : up > 0 ? "above" : "below",
+      across: Math.abs(across) <= 0.08 ? "middle" : across > 0 ? "right" : "left",
+      side: dot(at, marks.grip_centre) < 0 ? "far" : "near",
+    });
   };
   const size = (inches: number) => reading(inches, "size", units);
-  const names = holes.map(({ name }) => name);
-  return `Seen at the grip with the fingers up: the pin is ${where(marks.pin)}, ${size(marks.pin_to_grip_centre_in)} from the grip centre and ${size(Math.abs(marks.pin_to_val_in))} from the vertical axis line; the PAP is ${where(marks.pap)}, ${size(marks.pap_to_grip_centre_in)} away; the mass bias side is ${where(marks.mass_bias)}. Holes: ${names.join(", ")}.`;
+  return say("draw-layout-says", {
+    pin: where(marks.pin),
+    "pin-to-grip": size(marks.pin_to_grip_centre_in),
+    "pin-to-val": size(Math.abs(marks.pin_to_val_in)),
+    pap: where(marks.pap),
+    "pap-to-grip": size(marks.pap_to_grip_centre_in),
+    bias: where(marks.mass_bias),
+    holes: holes.map(({ name }) => name).join(", "),
+  });
 }

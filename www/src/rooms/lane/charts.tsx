@@ -4,14 +4,17 @@ import type { ReadonlySignal } from "@preact/signals";
 import { line as polyline } from "../../draw/lane-frame";
 import { revsOf, sampleAfter } from "../../draw/moment";
 import { Picture } from "../../draw/picture";
+import { phaseName } from "../../draw/say";
 import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { Roll, Sample } from "../../types";
-import { measure, number, type Quantity, reading } from "../../units";
+import { count, measure, number, type Quantity, reading } from "../../units";
 import type { Word } from "../../words";
 import { Phases } from "./phases";
+import { say } from "./say";
 
 interface Line {
+  /** Of its text. */
   name: string;
   word: Word;
   quantity: Quantity;
@@ -21,29 +24,34 @@ interface Line {
 }
 
 const LINES: Line[] = [
-  { name: "Speed", word: "speed", quantity: "speed", of: (sample) => sample.speed_mph },
-  { name: "Revs", word: "rev rate", quantity: "revs", of: revsOf },
-  { name: "Slip", word: "slip", quantity: "speed", of: (sample) => sample.slip_mph },
+  { name: "lane-chart-speed", word: "speed", quantity: "speed", of: (sample) => sample.speed_mph },
+  { name: "lane-chart-revs", word: "rev rate", quantity: "revs", of: revsOf },
+  { name: "lane-chart-slip", word: "slip", quantity: "speed", of: (sample) => sample.slip_mph },
   {
-    name: "Bend of the path",
+    name: "lane-chart-bend",
     word: "hook",
     quantity: "bend",
     of: (sample) => sample.curvature_deg_ft,
     says: meanBends,
   },
   {
-    name: "Axis rotation",
+    name: "lane-chart-rotation",
     word: "axis rotation",
     quantity: "angle",
     of: (sample) => sample.axis_rotation_deg ?? 0,
   },
-  { name: "Axis tilt", word: "axis tilt", quantity: "angle", of: (sample) => sample.axis_tilt_deg ?? 0 },
-  { name: "Friction met", word: "friction", quantity: "friction", of: (sample) => sample.mu },
+  {
+    name: "lane-chart-tilt",
+    word: "axis tilt",
+    quantity: "angle",
+    of: (sample) => sample.axis_tilt_deg ?? 0,
+  },
+  { name: "lane-chart-friction", word: "friction", quantity: "friction", of: (sample) => sample.mu },
 ];
 
 /** Where there is oil on the lane, its film under the ball too. */
 const FILM: Line = {
-  name: "Oil under the ball",
+  name: "lane-chart-film",
   word: "film",
   quantity: "film",
   of: (sample) => sample.film_um ?? 0,
@@ -58,7 +66,10 @@ const HEIGHT = 70;
 function meanBends({ phases }: Roll, units: Units): string {
   const bends = phases
     .filter(({ length_ft }) => length_ft > 0)
-    .map(({ phase, turned_deg, length_ft }) => `${phase} ${number(turned_deg / length_ft, "bend", units)}`);
+    .map(
+      ({ phase, turned_deg, length_ft }) =>
+        `${phaseName(phase)} ${number(turned_deg / length_ft, "bend", units)}`,
+    );
   return `${bends.join(", ")} ${measure("bend", units).unit}`;
 }
 
@@ -71,19 +82,17 @@ export function Charts({ t_s }: { t_s: ReadonlySignal<number> }) {
     <>
       <Phases roll={roll} />
       <details class="charts">
-        <summary>Charts by distance: speed, revs and {lines.length - 2} more</summary>
+        <summary>{say("lane-charts", { more: count(lines.length - 2) })}</summary>
         <div class="charts-row">
           {lines.map((line) => (
             <Chart key={line.name} line={line} roll={roll} t_s={t_s} />
           ))}
         </div>
-        <p class="readout-says">
-          Ripples once a turn are a centre of gravity that is not in the middle going round.
-        </p>
+        <p class="readout-says">{say("lane-charts-ripples")}</p>
         <details>
-          <summary>The same as a table</summary>
+          <summary>{say("lane-charts-table")}</summary>
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard. */}
-          <section class="charts-table" tabIndex={0} aria-label="The shot by distance">
+          <section class="charts-table" tabIndex={0} aria-label={say("lane-charts-by-distance")}>
             <Table roll={roll} />
           </section>
         </details>
@@ -113,18 +122,18 @@ function Chart({ line, roll, t_s }: ChartProps) {
   ];
   const from = reading(line.of(first), line.quantity, units);
   const to = reading(line.of(last), line.quantity, units);
-  const says = line.says?.(roll, units);
-  const id = `chart-${line.name.toLowerCase().replaceAll(" ", "-")}`;
+  const mean = line.says?.(roll, units);
+  const name = say(line.name);
   return (
     <Picture
-      id={id}
+      id={line.name}
       class="chart"
       viewBox={`-4 -18 ${WIDTH + 8} ${HEIGHT + 34}`}
-      title={`${line.name} by distance`}
-      desc={says ? `On average ${says}.` : `From ${from} at release to ${to} at the end.`}
+      title={say("lane-chart-title", { name })}
+      desc={mean ? say("lane-chart-says-mean", { mean }) : say("lane-chart-says", { from, to })}
     >
       <text x="0" y="-6">
-        {line.name}: {says ?? `${from} to ${to}`}
+        {mean ? say("lane-chart-mean", { name, mean }) : say("lane-chart-ends", { name, from, to })}
       </text>
       <path class="chart-axis" d={`M0 0V${HEIGHT}M0 ${height(0)}H${WIDTH}`} />
       <path class="chart-line" d={polyline(roll.samples.map(at))} />
@@ -172,17 +181,16 @@ function stops(roll: Roll): Sample[] {
 
 function Table({ roll }: { roll: Roll }) {
   const { units } = useStore().view.value;
-  const distance = measure("distance", units).unit;
   return (
     <table>
-      <caption>The shot by distance</caption>
+      <caption>{say("lane-charts-by-distance")}</caption>
       <thead>
         <tr>
-          <th scope="col">Distance, {distance}</th>
-          <th scope="col">Phase</th>
+          <th scope="col">{say("lane-chart-distance", { unit: measure("distance", units).unit })}</th>
+          <th scope="col">{say("lane-phase")}</th>
           {linesOf(roll).map((line) => (
             <th scope="col" key={line.name}>
-              <Term word={line.word}>{line.name}</Term>
+              <Term word={line.word}>{say(line.name)}</Term>
               {measure(line.quantity, units).unit && `, ${measure(line.quantity, units).unit}`}
             </th>
           ))}
@@ -192,7 +200,7 @@ function Table({ roll }: { roll: Roll }) {
         {stops(roll).map((sample) => (
           <tr key={sample.t_s}>
             <th scope="row">{number(sample.y_ft, "distance", units)}</th>
-            <td>{sample.phase}</td>
+            <td>{phaseName(sample.phase)}</td>
             {linesOf(roll).map((line) => (
               <td key={line.name}>{number(line.of(sample), line.quantity, units)}</td>
             ))}

@@ -1,9 +1,10 @@
 import { NumberField } from "../../parts/field";
 import { Fixed } from "../../parts/fixed";
-import { Term } from "../../parts/term";
+import { SayTerms } from "../../parts/say-terms";
 import { type Shot, useStore } from "../../store";
 import type { Hand, Layout, Release } from "../../types";
 import type { Quantity } from "../../units";
+import { say } from "./say";
 
 interface Row<Key> {
   key: Key;
@@ -15,10 +16,17 @@ interface Row<Key> {
 }
 
 const RELEASE: Row<keyof Release>[] = [
-  { key: "speed_mph", label: <Term word="speed">Speed</Term>, quantity: "speed", min: 8, max: 24, step: 0.1 },
+  {
+    key: "speed_mph",
+    label: <SayTerms id="lane-speed" terms={{ speed: "speed" }} />,
+    quantity: "speed",
+    min: 8,
+    max: 24,
+    step: 0.1,
+  },
   {
     key: "revs_rpm",
-    label: <Term word="rev rate">Rev rate</Term>,
+    label: <SayTerms id="lane-rev-rate" terms={{ revs: "rev rate" }} />,
     quantity: "revs",
     min: 0,
     max: 600,
@@ -26,7 +34,7 @@ const RELEASE: Row<keyof Release>[] = [
   },
   {
     key: "axis_rotation_deg",
-    label: <Term word="axis rotation">Axis rotation</Term>,
+    label: <SayTerms id="lane-axis-rotation" terms={{ rotation: "axis rotation" }} />,
     quantity: "angle",
     min: -20,
     max: 100,
@@ -34,7 +42,7 @@ const RELEASE: Row<keyof Release>[] = [
   },
   {
     key: "axis_tilt_deg",
-    label: <Term word="axis tilt">Axis tilt</Term>,
+    label: <SayTerms id="lane-axis-tilt" terms={{ tilt: "axis tilt" }} />,
     quantity: "angle",
     min: -10,
     max: 60,
@@ -42,27 +50,26 @@ const RELEASE: Row<keyof Release>[] = [
   },
   {
     key: "launch_angle_deg",
-    label: (
-      <>
-        <Term word="launch angle">Launch angle</Term>, to the right
-      </>
-    ),
+    label: <SayTerms id="lane-launch-angle" terms={{ angle: "launch angle" }} />,
     quantity: "angle",
     min: -6,
     max: 6,
     step: 0.1,
   },
-  { key: "board", label: <Term word="board">Board</Term>, quantity: "board", min: 1, max: 39, step: 0.5 },
+  {
+    key: "board",
+    label: <SayTerms id="lane-board" terms={{ board: "board" }} />,
+    quantity: "board",
+    min: 1,
+    max: 39,
+    step: 0.5,
+  },
 ];
 
 const LAYOUT: Row<keyof Layout>[] = [
   {
     key: "pin_to_pap_in",
-    label: (
-      <>
-        <Term word="pin">Pin</Term> to <Term word="PAP" />
-      </>
-    ),
+    label: <SayTerms id="lane-pin-to-pap" terms={{ pin: "pin", pap: "PAP" }} />,
     quantity: "size",
     min: 0,
     max: 6.75,
@@ -70,7 +77,7 @@ const LAYOUT: Row<keyof Layout>[] = [
   },
   {
     key: "drilling_angle_deg",
-    label: <Term word="drilling angle">Drilling angle</Term>,
+    label: <SayTerms id="lane-drilling-angle" terms={{ angle: "drilling angle" }} />,
     quantity: "angle",
     min: 0,
     max: 180,
@@ -78,7 +85,7 @@ const LAYOUT: Row<keyof Layout>[] = [
   },
   {
     key: "start_turn_deg",
-    label: <Term word="start turn">Start turn</Term>,
+    label: <SayTerms id="lane-start-turn" terms={{ turn: "start turn" }} />,
     quantity: "angle",
     min: -180,
     max: 180,
@@ -100,9 +107,9 @@ export function Controls() {
   return (
     <div class="lane-controls">
       <fieldset>
-        <legend>Release</legend>
+        <legend>{say("lane-release")}</legend>
         <Fixed place="shot.hand" whole>
-          <fieldset class="choices" aria-label="Hand">
+          <fieldset class="choices" aria-label={say("lane-hand")}>
             {(["right", "left"] as const).map((hand) => (
               <button
                 type="button"
@@ -110,7 +117,7 @@ export function Controls() {
                 aria-pressed={shot.hand === hand}
                 onClick={() => setHand(hand)}
               >
-                {hand === "right" ? "Right hand" : "Left hand"}
+                {say(hand === "right" ? "lane-right-hand" : "lane-left-hand")}
               </button>
             ))}
           </fieldset>
@@ -132,7 +139,7 @@ export function Controls() {
         ))}
       </fieldset>
       <fieldset>
-        <legend>Ball in the hand</legend>
+        <legend>{say("lane-in-hand")}</legend>
         {LAYOUT.map(({ key, ...row }) => (
           <Fixed key={key} place={`shot.layout.${key}`}>
             <NumberField

@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import { useStore } from "../../store";
 import { EXAMPLES } from "./examples";
+import { say } from "./say";
 
 /** Shots to start from, thrown with the ball on the bench or with their own. */
 export function ExampleShots() {
@@ -10,9 +11,9 @@ export function ExampleShots() {
   if (!example) return null;
   return (
     <fieldset class="example-shots">
-      <legend>Example shots</legend>
+      <legend>{say("lane-examples")}</legend>
       <select
-        aria-label="Example shot"
+        aria-label={say("lane-example")}
         value={chosen}
         onChange={(event) => setChosen(Number(event.currentTarget.value))}
       >
@@ -25,10 +26,10 @@ export function ExampleShots() {
       <p>{example.note}</p>
       <div class="choices">
         <button type="button" onClick={() => store.editShot(() => example.shot)}>
-          Throw it with my ball
+          {say("lane-throw-with-mine")}
         </button>
         <button type="button" onClick={() => store.replace({ shot: example.shot, ball: example.ball })}>
-          With its own: {example.ball.name}
+          {say("lane-throw-with-its-own", { ball: example.ball.name })}
         </button>
       </div>
     </fieldset>

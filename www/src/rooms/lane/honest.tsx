@@ -2,11 +2,13 @@
 // two round balls that differ in RG alone, and this ball beside a round one of
 // its own RG. Said in words, with numbers computed for this very throw.
 import { useEffect, useState } from "preact/hooks";
+import type { Args } from "../../locale/say";
 import { LazyFold } from "../../parts/lazy-fold";
-import { Term } from "../../parts/term";
+import { SayTerms } from "../../parts/say-terms";
 import { type Derived, type Store, type Units, useStore } from "../../store";
 import type { Roll } from "../../types";
 import { reading } from "../../units";
+import { say } from "./say";
 import { averageRg, roundBall, throwBall } from "./twins";
 
 const RG_STEP_IN = 0.05;
@@ -30,30 +32,30 @@ function twins(store: Store, of: Derived): Twins {
   return { of, rg_in, round: round(rg_in), higher: round(rg_in + RG_STEP_IN) };
 }
 
-/** How `roll` compares with `other`, in words; null where neither comes to roll. */
-function compare(roll: Roll, other: Roll, units: Units, it = "the other"): string | null {
+/** What `roll` does beside `other`, as its sentence has it; null where neither comes to roll. */
+function compare(roll: Roll, other: Roll, units: Units): Args | null {
   const a = roll.summary;
   const b = other.summary;
   if (a.roll_start_ft === null && b.roll_start_ft === null) return null;
-  if (a.roll_start_ft === null) return `is still slipping at the end, where ${it} already rolls`;
-  if (b.roll_start_ft === null) return `comes to roll, where ${it} is still slipping at the end`;
+  if (a.roll_start_ft === null) return { rolls: "never" };
+  if (b.roll_start_ft === null) return { rolls: "alone" };
   const sooner = b.roll_start_ft - a.roll_start_ft;
-  const when =
-    Math.abs(sooner) < 0.05
-      ? "rolls at the same place"
-      : `rolls ${reading(Math.abs(sooner), "distance", units)} ${sooner > 0 ? "sooner" : "later"}`;
-  if (a.entry_angle_deg === null || b.entry_angle_deg === null) return when;
+  const rolls = {
+    rolls: Math.abs(sooner) < 0.05 ? "same" : sooner > 0 ? "sooner" : "later",
+    distance: reading(Math.abs(sooner), "distance", units),
+  };
+  if (a.entry_angle_deg === null || b.entry_angle_deg === null) return { ...rolls, enters: "none" };
   const smaller = b.entry_angle_deg - a.entry_angle_deg;
-  const angle =
-    Math.abs(smaller) < 0.05
-      ? "enters at the same angle"
-      : `enters at an angle ${reading(Math.abs(smaller), "angle", units)} ${smaller > 0 ? "smaller" : "larger"}`;
-  return `${when} and ${angle}`;
+  return {
+    ...rolls,
+    enters: Math.abs(smaller) < 0.05 ? "same" : smaller > 0 ? "smaller" : "larger",
+    angle: reading(Math.abs(smaller), "angle", units),
+  };
 }
 
 export function Honest() {
   return (
-    <LazyFold class="honest" summary="What RG and differential do here">
+    <LazyFold class="honest" summary={say("lane-honest")}>
       <Note />
     </LazyFold>
   );
@@ -71,10 +73,7 @@ function Note() {
   return (
     <div class="honest-note">
       <p>
-        Let go in the same way, a ball with a lower <Term word="RG" /> is easier to spin up: it revs up and
-        rolls earlier, so it makes its move sooner. But it stores less spin, and once both balls roll it ends
-        at a slightly smaller angle. A higher-RG ball saves its motion for later. Trade talk often says
-        otherwise.
+        <SayTerms id="lane-honest-says" terms={{ rg: "RG" }} />
       </p>
       {found?.of === derived && !derived.shotProblem && <Compared found={found} units={units} />}
       <LastChange derived={derived} units={units} />
@@ -94,17 +93,21 @@ function Compared({ found, units }: { found: Twins; units: Units }) {
     <>
       {byRg && (
         <p>
-          RG alone, thrown like this: of two balls of your ball's weight with round cores, RG {rg(rg_in)} and{" "}
-          {rg(rg_in + RG_STEP_IN)}, the lower one {byRg}.
+          {say("lane-honest-rg", { ...byRg, other: "other", low: rg(rg_in), high: rg(rg_in + RG_STEP_IN) })}
         </p>
       )}
       {byCore && (
         <p>
-          The rest of your core: beside a round one of the same weight and average RG, your ball {byCore}. The{" "}
-          <Term word="differential" /> does that
-          {axis_migration_deg !== null &&
-            `: on the way the spin axis moves ${reading(axis_migration_deg, "angle", units)} over the ball`}
-          .
+          <SayTerms
+            id="lane-honest-core"
+            args={{
+              ...byCore,
+              other: "other",
+              moves: axis_migration_deg === null ? "no" : "yes",
+              migration: reading(axis_migration_deg ?? 0, "angle", units),
+            }}
+            terms={{ differential: "differential" }}
+          />
         </p>
       )}
     </>
@@ -128,12 +131,16 @@ function LastChange({ derived, units }: { derived: Derived; units: Units }) {
   if (derived.shotProblem || !before || !rollBefore || Math.abs(before.rg_in.low - weighed.rg_in.low) < 5e-4)
     return null;
   if (!sameRelease(roll, rollBefore)) return null;
-  const change = compare(roll, rollBefore, units, "the one before");
+  const change = compare(roll, rollBefore, units);
   if (!change) return null;
   return (
     <p>
-      Your last change took the RG from {reading(before.rg_in.low, "rg", units)} to{" "}
-      {reading(weighed.rg_in.low, "rg", units)}: the ball now {change}.
+      {say("lane-honest-last", {
+        ...change,
+        other: "before",
+        before: reading(before.rg_in.low, "rg", units),
+        now: reading(weighed.rg_in.low, "rg", units),
+      })}
     </p>
   );
 }

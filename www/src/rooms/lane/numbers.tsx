@@ -1,17 +1,19 @@
 import type { ComponentChildren } from "preact";
 import { revsOf } from "../../draw/moment";
 import { Readout } from "../../parts/readout";
-import { Term } from "../../parts/term";
+import { SayTerms } from "../../parts/say-terms";
 import { useStore } from "../../store";
 import type { Roll } from "../../types";
-import { type Quantity, reading } from "../../units";
+import { type Quantity, reading, written } from "../../units";
+import { say } from "./say";
 
 /** Where the numbers differ between two runs is worth knowing; what both have is read off each. */
 interface Row {
   label: ComponentChildren;
   quantity: Quantity;
   of(roll: Roll): number | null;
-  says: ComponentChildren;
+  /** Its text. */
+  says: string;
 }
 
 const lost = (roll: Roll): number | null => {
@@ -22,66 +24,58 @@ const lost = (roll: Roll): number | null => {
 
 const ROWS: Row[] = [
   {
-    label: <Term word="entry angle">Entry angle</Term>,
+    label: <SayTerms id="lane-entry" terms={{ entry: "entry angle" }} />,
     quantity: "angle",
     of: (roll) => roll.summary.entry_angle_deg,
-    says: "As published, 4° to 6° into the pocket strikes best.",
+    says: "lane-entry-says",
   },
   {
-    label: (
-      <>
-        <Term word="board">Board</Term> at the pins
-      </>
-    ),
+    label: <SayTerms id="lane-board-at-pins" terms={{ board: "board" }} />,
     quantity: "board",
     of: (roll) => roll.summary.board_at_pins,
-    says: "The pocket is near board 17.5.",
+    says: "lane-board-at-pins-says",
   },
   {
-    label: <Term word="breakpoint">Breakpoint</Term>,
+    label: <SayTerms id="lane-breakpoint" terms={{ breakpoint: "breakpoint" }} />,
     quantity: "distance",
     of: (roll) => roll.summary.breakpoint.distance_ft,
-    says: "How far down the lane it is furthest out.",
+    says: "lane-breakpoint-says",
   },
   {
-    label: (
-      <>
-        <Term word="breakpoint">Breakpoint</Term> board
-      </>
-    ),
+    label: <SayTerms id="lane-breakpoint-board" terms={{ breakpoint: "breakpoint" }} />,
     quantity: "board",
     of: (roll) => roll.summary.breakpoint.board,
-    says: "How far out it gets.",
+    says: "lane-breakpoint-board-says",
   },
   {
-    label: <Term word="time">Time</Term>,
+    label: <SayTerms id="lane-time" terms={{ time: "time" }} />,
     quantity: "time",
     of: (roll) => roll.summary.time_s,
-    says: "From release to the pins.",
+    says: "lane-time-says",
   },
   {
-    label: <Term word="speed">Speed lost</Term>,
+    label: <SayTerms id="lane-speed-lost" terms={{ speed: "speed" }} />,
     quantity: "speed",
     of: lost,
-    says: "2 to 2.5 mph is usual; common practice, no source.",
+    says: "lane-speed-lost-says",
   },
   {
-    label: <Term word="rev rate">Revs at the pins</Term>,
+    label: <SayTerms id="lane-revs-at-pins" terms={{ revs: "rev rate" }} />,
     quantity: "revs",
     of: (roll) => roll.summary.revs_at_pins_rpm,
-    says: "The lane spins the ball up until it rolls.",
+    says: "lane-revs-at-pins-says",
   },
   {
-    label: <Term word="track flare">Flare</Term>,
+    label: <SayTerms id="lane-flare" terms={{ flare: "track flare" }} />,
     quantity: "size",
     of: (roll) => roll.summary.flare_in,
-    says: "How far the axis it spins about moves over the ball.",
+    says: "lane-flare-says",
   },
   {
-    label: <Term word="axis migration">Axis migration</Term>,
+    label: <SayTerms id="lane-migration" terms={{ migration: "axis migration" }} />,
     quantity: "angle",
     of: (roll) => roll.summary.axis_migration_deg,
-    says: "How far the spin axis wanders on the ball.",
+    says: "lane-migration-says",
   },
 ];
 
@@ -104,14 +98,17 @@ export function Numbers() {
             value={value}
             before={rollBefore && of(rollBefore)}
           >
-            {says}
+            {say(says)}
           </Readout>
         );
       })}
       {first && (
         <p class="lane-error">
-          At release {reading(revsOf(first), "revs", units)}; the numbers at the pins are right to{" "}
-          {roll.summary.error.board.toPrecision(1)} board and {roll.summary.error.angle_deg.toPrecision(1)}°.
+          {say("lane-error", {
+            revs: reading(revsOf(first), "revs", units),
+            board: written(roll.summary.error.board.toPrecision(1)),
+            angle: written(roll.summary.error.angle_deg.toPrecision(1)),
+          })}
         </p>
       )}
     </div>

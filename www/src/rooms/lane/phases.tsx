@@ -1,48 +1,48 @@
 // Skid, hook and roll in numbers.
+import { phaseName } from "../../draw/say";
+import { SayTerms } from "../../parts/say-terms";
 import { Aside, Term } from "../../parts/term";
 import { useStore } from "../../store";
 import type { Roll } from "../../types";
-import { change, measure, number } from "../../units";
-
-const MEANING =
-  "The order skid, hook, roll is that of the United States Bowling Congress's ball motion study. Where each begins is this page's choice: the hook where the sideways pull of friction first reaches half of its greatest value, the roll where slip ends, or stays below a fiftieth of the ball's speed.";
+import { change, measure, number, type Quantity } from "../../units";
+import { say } from "./say";
 
 /** Each phase: where it begins and ends, and what the ball loses, gains and turns in it. */
 export function Phases({ roll }: { roll: Roll }) {
   const { units } = useStore().view.value;
-  const unit = (quantity: "distance" | "speed" | "revs") => measure(quantity, units).unit;
+  const unit = (quantity: Quantity) => ({ unit: measure(quantity, units).unit });
   return (
     <div class="phases">
       <p>
-        <Aside text={MEANING}>Skid, hook and roll</Aside>
+        <Aside text={say("lane-phases-meaning")}>{say("lane-phases-name")}</Aside>
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard. */}
-      <section class="charts-table" tabIndex={0} aria-label="The phases in numbers">
+      <section class="charts-table" tabIndex={0} aria-label={say("lane-phases-label")}>
         <table>
-          <caption>What the ball loses, gains and turns in each</caption>
+          <caption>{say("lane-phases-table")}</caption>
           <thead>
             <tr>
-              <th scope="col">Phase</th>
-              <th scope="col">From, {unit("distance")}</th>
-              <th scope="col">To</th>
-              <th scope="col">Length</th>
+              <th scope="col">{say("lane-phase")}</th>
+              <th scope="col">{say("lane-phase-from", unit("distance"))}</th>
+              <th scope="col">{say("lane-phase-to")}</th>
+              <th scope="col">{say("lane-phase-length")}</th>
               <th scope="col">
-                <Term word="time">Time</Term>, s
+                <SayTerms id="lane-phase-time" args={unit("time")} terms={{ time: "time" }} />
               </th>
               <th scope="col">
-                <Term word="speed">Speed</Term>, {unit("speed")}
+                <SayTerms id="lane-phase-speed" args={unit("speed")} terms={{ speed: "speed" }} />
               </th>
               <th scope="col">
-                <Term word="rev rate">Revs</Term>, {unit("revs")}
+                <SayTerms id="lane-phase-revs" args={unit("revs")} terms={{ revs: "rev rate" }} />
               </th>
-              <th scope="col">Path turns</th>
+              <th scope="col">{say("lane-phase-turns")}</th>
             </tr>
           </thead>
           <tbody>
             {roll.phases.map((phase) => (
               <tr key={phase.phase}>
                 <th scope="row">
-                  <Term word={phase.phase} />
+                  <Term word={phase.phase}>{phaseName(phase.phase)}</Term>
                 </th>
                 <td>{number(phase.from_ft, "distance", units)}</td>
                 <td>{number(phase.to_ft, "distance", units)}</td>

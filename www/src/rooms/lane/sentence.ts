@@ -1,7 +1,9 @@
 // What the shot did, in one sentence, from its summary alone.
+import type { Args } from "../../locale/say";
 import type { Units } from "../../store";
 import type { Hand, Roll } from "../../types";
-import { measure, reading } from "../../units";
+import { digits, measure, reading, written } from "../../units";
+import { say } from "./say";
 
 /** Below this the path is straight to the eye, and so it is said. */
 const STRAIGHT_DEG = 0.25;
@@ -21,24 +23,22 @@ function lengths(roll: Roll, units: Units) {
   return { skid: hooks / places, hook: (rolls - hooks) / places, roll: (end - rolls) / places };
 }
 
-/** The phases with their lengths, as the beginning of a sentence. */
-function phases(roll: Roll, units: Units): string {
+/** The phases with their lengths, which begin the sentence. */
+function phases(roll: Roll, units: Units): Args {
   const { unit } = measure("distance", units);
   const part = lengths(roll, units);
   const arrived = roll.summary.entry_angle_deg !== null;
-  const slips = roll.summary.roll_start_ft === null;
-  if (arrived && part.skid === 0 && part.hook === 0) return "Rolls all the way without slipping";
-  if (arrived && part.hook === 0 && part.roll === 0) return "Skids all the way and never comes to roll";
-  const far = (value: number) => `${value}\u00a0${unit}`;
-  const said = [
-    ...(part.skid > 0 ? [`skids ${far(part.skid)}`] : []),
-    ...(part.hook > 0 ? [`hooks for ${far(part.hook)}`] : []),
-    ...(part.roll > 0 ? [`rolls the last ${far(part.roll)}`] : []),
-  ];
-  if (said.length === 0) return "Hardly leaves the foul line";
-  const text = said.length > 2 ? said.join(", ") : said.join(" and ");
-  const head = `${text[0]?.toUpperCase()}${text.slice(1)}`;
-  return arrived && slips ? `${head}, still slipping at the pins` : head;
+  if (arrived && part.skid === 0 && part.hook === 0) return { phases: "only-roll", slips: "no" };
+  if (arrived && part.hook === 0 && part.roll === 0) return { phases: "only-skid", slips: "no" };
+  const far = (value: number) => `${written(String(value))}\u00a0${unit}`;
+  const gone = (["skid", "hook", "roll"] as const).filter((phase) => part[phase] > 0);
+  return {
+    phases: gone.length > 0 ? gone.join("-") : "none",
+    skid: far(part.skid),
+    hook: far(part.hook),
+    roll: far(part.roll),
+    slips: gone.length > 0 && arrived && roll.summary.roll_start_ft === null ? "yes" : "no",
+  };
 }
 
 /** The shot told in one sentence: phases, then where and how it comes in, or why it does not. */
@@ -47,16 +47,14 @@ export function whatHappened(roll: Roll, hand: Hand, units: Units): string {
   const path = phases(roll, units);
   if (summary.gutter) {
     const side = (roll.samples.at(-1)?.x_in ?? 0) > 0 ? "right" : "left";
-    return `${path}, then drops into the ${side} gutter ${reading(summary.end_ft, "distance", units)} down the lane.`;
+    return say("lane-did-gutter", { ...path, side, end: reading(summary.end_ft, "distance", units) });
   }
   const { entry_angle_deg: angle, board_at_pins: board } = summary;
   if (angle === null || board === null) {
-    return `${path}, and never reaches the pins: it comes no further than ${reading(reach(roll), "distance", units)}.`;
+    return say("lane-did-stop", { ...path, reach: reading(reach(roll), "distance", units) });
   }
-  const where = `board ${Math.round(board)}${hand === "left" ? ", counted from the left" : ""}`;
-  if (Math.abs(angle) < STRAIGHT_DEG) return `${path}; comes in straight, on ${where}.`;
-  if (angle < 0) {
-    return `${path}; comes in at ${reading(-angle, "angle", units)} away from the pocket side, on ${where}.`;
-  }
-  return `${path}; enters at ${reading(angle, "angle", units)} on ${where}.`;
+  const where = { hand, board: digits(board, 0) };
+  if (Math.abs(angle) < STRAIGHT_DEG) return say("lane-did-straight", { ...path, ...where });
+  const args = { ...path, ...where, angle: reading(Math.abs(angle), "angle", units) };
+  return say(angle < 0 ? "lane-did-away" : "lane-did-enter", args);
 }

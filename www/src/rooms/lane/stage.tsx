@@ -6,18 +6,18 @@ import { groundOf } from "../../draw/ground";
 import { LaneDrawing } from "../../draw/lane";
 import { place } from "../../draw/lane-frame";
 import { endOf, momentAt } from "../../draw/moment";
+import { phaseName } from "../../draw/say";
 import { remPx, useSize } from "../../draw/use-size";
+import { Say } from "../../locale/say";
 import { Said } from "../../parts/said";
 import { Aside } from "../../parts/term";
 import { useStore } from "../../store";
-import { reading } from "../../units";
+import { digits, reading } from "../../units";
 import { usePlayer } from "./player";
+import { say } from "./say";
 import { whatHappened } from "./sentence";
 import { bandWords } from "./track";
 import { Transport } from "./transport";
-
-const READING =
-  "On the lane: dots and tint are oil, stronger where there is more; long dashes are skid, short dashes hook, a solid line roll; ball, pins and arrows are marks, not to scale. On the ball: rings (thin, thicker, thick) show where the lane has touched it, the wedge where it touches now, the diamond the PAP, where the axis it spins about left the ball at release. At the end of the run a bar stands where the rings lie widest apart and a bow-tie where they cross.";
 
 /** The shot as pictures of one moment: from above, as the bowler sees it, and the ball close up. */
 export function Stage({ t_s }: { t_s: Signal<number> }) {
@@ -38,6 +38,9 @@ export function Stage({ t_s }: { t_s: Signal<number> }) {
   const said = whatHappened(roll, shot.hand, units);
   const layout = size && shown && place(size.width_px, size.height_px);
   const now = momentAt(roll, player.t_s);
+  const speed = reading(now?.speed_mph ?? 0, "speed", units);
+  const revs = reading(now?.revs_rpm ?? 0, "revs", units);
+  const { widest } = roll.track;
   const ground = useMemo(() => groundOf(store.wasm, shot.lane), [shot.lane]);
   const common = { roll, hand: shot.hand, ground };
   return (
@@ -47,7 +50,7 @@ export function Stage({ t_s }: { t_s: Signal<number> }) {
           <p class="lane-says">{said}</p>
           {shotProblem && (
             <p class="stale">
-              <Said problem={shotProblem} /> The shot shown is the last good one.
+              <Say id="lane-stale" parts={{ problem: () => <Said problem={shotProblem} /> }} />
             </p>
           )}
         </div>
@@ -59,7 +62,7 @@ export function Stage({ t_s }: { t_s: Signal<number> }) {
               place={layout}
               metric={units === "metric"}
               t_s={whole ? null : player.t_s}
-              title="The lane from above"
+              title={say("lane-above")}
               desc={said}
             />
           )}
@@ -69,7 +72,11 @@ export function Stage({ t_s }: { t_s: Signal<number> }) {
           end_s={endOf(roll)}
           place={
             now
-              ? `${reading(now.t_s, "time", units)}, ${reading(now.y_ft, "distance", units)}, ${now.phase}`
+              ? say("lane-moment", {
+                  time: reading(now.t_s, "time", units),
+                  distance: reading(now.y_ft, "distance", units),
+                  phase: phaseName(now.phase),
+                })
               : ""
           }
         />
@@ -85,14 +92,13 @@ export function Stage({ t_s }: { t_s: Signal<number> }) {
             measured={whole}
             t_s={player.t_s}
             size_px={Math.round(remPx(10))}
-            title="The ball close up, from behind and a little above"
-            desc={`Rings where the lane has touched it${now ? `, at ${reading(now.revs_rpm, "revs", units)}` : ""}. ${bandWords(roll.track, units)}`}
+            title={say("lane-close")}
+            desc={say("lane-close-says", { revs, band: bandWords(roll.track, units) })}
           />
           <figcaption>
-            {now && `${reading(now.speed_mph, "speed", units)}, ${reading(now.revs_rpm, "revs", units)}`}
-            {whole &&
-              roll.track.widest &&
-              `; at the bar the rings lie ${reading(roll.track.widest.width_in, "size", units)} wide`}
+            {whole && widest
+              ? say("lane-close-end", { speed, revs, width: reading(widest.width_in, "size", units) })
+              : say("lane-close-moment", { speed, revs })}
           </figcaption>
         </figure>
         <figure class="stage-eye">
@@ -103,16 +109,19 @@ export function Stage({ t_s }: { t_s: Signal<number> }) {
             t_s={whole ? null : player.t_s}
             width_px={Math.round(remPx(11.4))}
             height_px={Math.round(remPx(10.5))}
-            title="The lane as the bowler sees it"
+            title={say("lane-eye")}
             desc={said}
           />
-          <figcaption>As the bowler sees it, true to scale</figcaption>
+          <figcaption>{say("lane-eye-caption")}</figcaption>
         </figure>
       </div>
       {layout && (
         <p class="stage-scale">
-          Drawn {layout.stretch.toFixed(1)} times too wide, so angles look larger.{" "}
-          <Aside text={READING}>How to read the pictures</Aside>
+          <Say
+            id="lane-stretch"
+            args={{ times: digits(layout.stretch, 1) }}
+            parts={{ how: (words) => <Aside text={say("lane-reading")}>{words}</Aside> }}
+          />
         </p>
       )}
     </div>

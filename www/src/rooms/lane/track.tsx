@@ -1,10 +1,12 @@
 // The rings on the ball: how wide their band is, where the bow-ties are, and
 // whether they go over a hole. Warnings stand outside the fold.
 import { Fold } from "../../parts/fold";
+import { SayTerms } from "../../parts/say-terms";
 import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { Track } from "../../types";
-import { reading } from "../../units";
+import { count, reading } from "../../units";
+import { say } from "./say";
 
 export function TrackRings() {
   const store = useStore();
@@ -23,12 +25,11 @@ export function TrackRings() {
           ))}
         </div>
       )}
-      <Fold summary={`Rings on the ball (${track.rings.length})`} wrong={false}>
+      <Fold summary={say("lane-rings", { rings: count(track.rings.length) })} wrong={false}>
         <p>{bandWords(track, units)}</p>
         {track.holes.length > 0 && <Passes track={track} units={units} />}
         <p class="hint">
-          A ring is the circle the lane draws on the ball in one turn. The rings cross near two places, the{" "}
-          <Term word="bow-tie">bow-ties</Term>, and are widest apart between them.
+          <SayTerms id="lane-rings-says" terms={{ ties: "bow-tie" }} />
         </p>
       </Fold>
     </div>
@@ -38,27 +39,31 @@ export function TrackRings() {
 /** The band of rings in one sentence. */
 export function bandWords({ rings, widest, bow_ties }: Track, units: Units): string {
   const size = (inches: number) => reading(inches, "size", units);
-  if (!widest || !bow_ties) return "Fewer than two whole turns: there is no band of rings to measure.";
+  if (!widest || !bow_ties) return say("lane-band-none");
   const [a, b] = bow_ties;
-  return `${rings.length} rings; the band of them is ${size(widest.width_in)} at its widest and ${size(Math.min(a.width_in, b.width_in))} at its narrowest, a bow-tie.`;
+  return say("lane-band", {
+    rings: count(rings.length),
+    widest: size(widest.width_in),
+    narrowest: size(Math.min(a.width_in, b.width_in)),
+  });
 }
 
 function warning({ hole, over_turns, clearance_in }: Track["holes"][number], units: Units): string {
   const [first] = over_turns;
   return first === undefined
-    ? `The track passes a hole, ${hole}, by only ${reading(clearance_in, "size", units)}.`
-    : `The track goes over a hole, ${hole}: first in turn ${first}. The ball would click there and lose its line; choose another layout.`;
+    ? say("lane-passes-hole", { hole, clearance: reading(clearance_in, "size", units) })
+    : say("lane-over-hole", { hole, turn: count(first) });
 }
 
 function Passes({ track, units }: { track: Track; units: Units }) {
   return (
     <table class="shares-table">
-      <caption class="visually-hidden">How far the track clears every hole</caption>
+      <caption class="visually-hidden">{say("lane-clear")}</caption>
       <thead>
         <tr>
-          <th scope="col">Hole</th>
-          <th scope="col">Clears by</th>
-          <th scope="col">In turn</th>
+          <th scope="col">{say("lane-clear-hole")}</th>
+          <th scope="col">{say("lane-clear-by")}</th>
+          <th scope="col">{say("lane-clear-turn")}</th>
         </tr>
       </thead>
       <tbody>
@@ -69,7 +74,7 @@ function Passes({ track, units }: { track: Track; units: Units }) {
             </th>
             <td>
               {over_turns.length > 0
-                ? `over it in ${over_turns.length} ${over_turns.length === 1 ? "turn" : "turns"}`
+                ? say("lane-clear-over", { turns: over_turns.length })
                 : reading(clearance_in, "size", units)}
             </td>
             <td>{turn}</td>

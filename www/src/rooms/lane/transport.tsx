@@ -1,4 +1,5 @@
 import { type Player, RATES } from "./player";
+import { say } from "./say";
 
 const STEP_S = 0.05;
 const RATE_NAMES: Record<number, string> = { 1: "1×", 0.5: "½×", 0.25: "¼×", 0.1: "⅒×" };
@@ -13,20 +14,20 @@ interface TransportProps {
 /** Play, pause, step, go to a moment, and how fast. */
 export function Transport({ player, end_s, place }: TransportProps) {
   return (
-    <fieldset class="transport" aria-label="Playing the shot">
+    <fieldset class="transport" aria-label={say("lane-playing")}>
       <button type="button" class="play" onClick={() => (player.playing ? player.pause() : player.play())}>
-        {player.playing ? "Pause" : "Play"}
+        {say(player.playing ? "lane-pause" : "lane-play")}
       </button>
-      <button type="button" aria-label="Step back" onClick={() => player.go(player.t_s - STEP_S)}>
+      <button type="button" aria-label={say("lane-step-back")} onClick={() => player.go(player.t_s - STEP_S)}>
         −
       </button>
-      <button type="button" aria-label="Step on" onClick={() => player.go(player.t_s + STEP_S)}>
+      <button type="button" aria-label={say("lane-step-on")} onClick={() => player.go(player.t_s + STEP_S)}>
         +
       </button>
       <input
         type="range"
         class="scrub"
-        aria-label="Moment of the shot"
+        aria-label={say("lane-scrub")}
         aria-valuetext={place}
         min={0}
         max={Math.ceil(end_s * 100) / 100}
@@ -35,7 +36,7 @@ export function Transport({ player, end_s, place }: TransportProps) {
         onInput={(event) => player.go(Number(event.currentTarget.value))}
       />
       <select
-        aria-label="Playing speed"
+        aria-label={say("lane-rate")}
         value={player.rate}
         onChange={(event) => player.setRate(Number(event.currentTarget.value))}
       >

@@ -3,43 +3,44 @@
 import { useEffect, useState } from "preact/hooks";
 import { BeforeAfter, type ChangeRow } from "../../parts/before-after";
 import { LazyFold } from "../../parts/lazy-fold";
-import { Term } from "../../parts/term";
+import { SayTerms } from "../../parts/say-terms";
 import { type Derived, isProblem, useStore } from "../../store";
 import type { Roll } from "../../types";
+import { say } from "./say";
 
 const REST_MS = 150;
 
 const ROWS: ChangeRow<Roll>[] = [
   {
-    name: (
-      <>
-        <Term word="board">Board</Term> at the pins
-      </>
-    ),
+    name: <SayTerms id="lane-board-at-pins" terms={{ board: "board" }} />,
     quantity: "board",
     of: (roll) => roll.summary.board_at_pins,
   },
   {
-    name: <Term word="entry angle">Entry angle</Term>,
+    name: <SayTerms id="lane-entry" terms={{ entry: "entry angle" }} />,
     quantity: "angle",
     of: (roll) => roll.summary.entry_angle_deg,
   },
   {
-    name: <Term word="breakpoint">Breakpoint</Term>,
+    name: <SayTerms id="lane-breakpoint" terms={{ breakpoint: "breakpoint" }} />,
     quantity: "distance",
     of: (roll) => roll.summary.breakpoint.distance_ft,
   },
   {
-    name: <Term word="hook">Hook starts</Term>,
+    name: <SayTerms id="lane-hook-starts" terms={{ hook: "hook" }} />,
     quantity: "distance",
     of: (roll) => roll.summary.hook_start_ft,
   },
   {
-    name: <Term word="roll">Roll starts</Term>,
+    name: <SayTerms id="lane-roll-starts" terms={{ roll: "roll" }} />,
     quantity: "distance",
     of: (roll) => roll.summary.roll_start_ft,
   },
-  { name: <Term word="track flare">Flare</Term>, quantity: "size", of: (roll) => roll.summary.flare_in },
+  {
+    name: <SayTerms id="lane-flare" terms={{ flare: "track flare" }} />,
+    quantity: "size",
+    of: (roll) => roll.summary.flare_in,
+  },
 ];
 
 /** Rolls the undrilled ball; null where it cannot be followed. */
@@ -57,7 +58,7 @@ export function BeforeDrilling() {
   const { drilled } = useStore().derived.value;
   if (!drilled) return null;
   return (
-    <LazyFold summary="This throw before and after drilling">
+    <LazyFold summary={say("lane-drilling")}>
       <Compared />
     </LazyFold>
   );
@@ -78,12 +79,12 @@ function Compared() {
     return () => clearTimeout(timer);
   }, [derived]);
   if (found?.of !== derived || !found.roll) {
-    return <p class="hint">The undrilled ball cannot be followed for this throw, or is not rolled yet.</p>;
+    return <p class="hint">{say("lane-drilling-not-yet")}</p>;
   }
   return (
     <BeforeAfter
-      caption="The same throw with the ball undrilled and drilled"
-      heads={["Undrilled", "Drilled"]}
+      caption={say("lane-drilling-table")}
+      heads={[say("lane-undrilled"), say("lane-drilled")]}
       rows={ROWS}
       before={found.roll}
       after={derived.roll}

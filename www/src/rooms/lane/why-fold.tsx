@@ -3,10 +3,11 @@ import { useState } from "preact/hooks";
 import { LazyFold } from "../../parts/lazy-fold";
 import { type Doc, useStore } from "../../store";
 import { Why } from "../../why/why";
+import { say } from "./say";
 
 export function WhyFold() {
   return (
-    <LazyFold summary="Why did the shot change?">
+    <LazyFold summary={say("lane-why")}>
       <Panel />
     </LazyFold>
   );
@@ -22,25 +23,21 @@ function Panel() {
     <div class="why-fold">
       <div class="choices">
         <button type="button" onClick={() => setPinned({ ball: file, shot })}>
-          Measure from here
+          {say("lane-why-from-here")}
         </button>
         {pinned && (
           <button type="button" onClick={() => setPinned(null)}>
-            From the last change
+            {say("lane-why-from-last")}
           </button>
         )}
       </div>
       <p class="readout-says">
-        {pinned
-          ? `Measured from “${pinned.ball.name}” as you set it aside; change what you like and see what each change does.`
-          : "Measured from before your last change."}
+        {pinned ? say("lane-why-pinned", { ball: pinned.ball.name }) : say("lane-why-unpinned")}
       </p>
       {before && !same ? (
-        <Why a={before} b={{ ball: file, shot }} labels={["before", "Your shot now"]} />
+        <Why a={before} b={{ ball: file, shot }} labels={[say("lane-why-before"), say("lane-why-now")]} />
       ) : (
-        <p>
-          Change the ball, the release or the lane, and this says how much of the difference each thing makes.
-        </p>
+        <p>{say("lane-why-same")}</p>
       )}
     </div>
   );
