@@ -4,9 +4,18 @@
 import type { BallFile, Control } from "../types";
 import { QUANTITY_OF } from "../units";
 import type { Word } from "../words";
+import { named, say } from "./say";
 
-/** What a control is called: "inner core: density". */
-export const controlName = ({ part, what }: Control): string => `${part ?? "ball"}: ${what}`;
+/** What a control or a tolerance is called: "inner core: density". */
+export const controlName = ({ part, what }: Pick<Control, "part" | "what">): string =>
+  partSays(part, named(what));
+
+/** What is said of a part: "inner core: as it is". */
+export const partSays = (part: string | null, what: string): string =>
+  say("maker-control", { part: partName(part), what });
+
+/** The part that a control is of; null for the ball as a whole. */
+export const partName = (part: string | null): string => part ?? say("maker-ball");
 
 /** The word that shows what a control changes. */
 export function controlWord({ control, unit }: Pick<Control, "control" | "unit">): Word {

@@ -2,10 +2,17 @@ import { open, saveJson } from "../files";
 import { OpenFile } from "../parts/open-file";
 import { useStore } from "../store";
 import type { Problem } from "../types";
+import { say } from "./say";
+
+/** What each kind is called. */
+const TEXTS = {
+  tolerances: { file: "maker-tolerances-file", open: "maker-tolerances-open", save: "maker-tolerances-save" },
+  target: { file: "maker-target-file", open: "maker-target-open", save: "maker-target-save" },
+};
 
 interface FileButtonsProps {
-  /** "tolerances" or "target": what it is called, and the ending of its files. */
-  kind: string;
+  /** What it is, and the ending of its files. */
+  kind: keyof typeof TEXTS;
   /** What is asked for as it stands. */
   asked: {
     file: { name?: string };
@@ -22,20 +29,18 @@ interface FileButtonsProps {
 export function FileButtons({ kind, asked, back }: FileButtonsProps) {
   const store = useStore();
   const { file, problem, own, usual } = asked;
+  const texts = TEXTS[kind];
   return (
     <p class="maker-buttons">
-      <OpenFile
-        label={`${kind.charAt(0).toUpperCase()}${kind.slice(1)} file`}
-        onOpen={([chosen]) => chosen && void open(store, chosen)}
-      >
-        Open {kind}
+      <OpenFile label={say(texts.file)} onOpen={([chosen]) => chosen && void open(store, chosen)}>
+        {say(texts.open)}
       </OpenFile>
       <button
         type="button"
         disabled={problem !== null}
         onClick={() => saveJson(file.name ?? store.derived.value.file.name, `${kind}.json`, file)}
       >
-        Save {kind}
+        {say(texts.save)}
       </button>
       <button type="button" disabled={!own} onClick={usual}>
         {back}

@@ -8,20 +8,22 @@ import { type Units, useStore } from "../../store";
 import type { Figures, Lever } from "../../types";
 import { change, measure, QUANTITY_OF, type Quantity, reading } from "../../units";
 import { controlName, controlWord, figureWord } from "../controls";
+import { say } from "../say";
 import { LeversContext, ranked } from "./use-levers";
 
 const SHOWN = 12;
+/** By the names of their texts. */
 const COLUMNS: { figure: keyof Figures; name: string; quantity: Quantity }[] = [
-  { figure: "weight_lb", name: "weight", quantity: "weight" },
-  { figure: "low_rg_in", name: "low RG", quantity: "rg" },
-  { figure: "differential_in", name: "differential", quantity: "rg" },
-  { figure: "intermediate_differential_in", name: "intermediate differential", quantity: "rg" },
-  { figure: "top_weight_oz", name: "top weight", quantity: "imbalance" },
+  { figure: "weight_lb", name: "maker-weight", quantity: "weight" },
+  { figure: "low_rg_in", name: "maker-low-rg", quantity: "rg" },
+  { figure: "differential_in", name: "maker-differential", quantity: "rg" },
+  { figure: "intermediate_differential_in", name: "maker-intermediate", quantity: "rg" },
+  { figure: "top_weight_oz", name: "maker-top-weight", quantity: "imbalance" },
 ];
 
 export function LeversFold() {
   return (
-    <LazyFold class="maker" summary="What moves what: the ball's levers">
+    <LazyFold class="maker" summary={say("levers-title")}>
       <Panel />
     </LazyFold>
   );
@@ -34,43 +36,48 @@ function Panel() {
   const found = useContext(LeversContext);
   const [figure, setFigure] = useState<keyof Figures>("differential_in");
   const [all, setAll] = useState(false);
-  if (!found) return <p role="status">Working it out …</p>;
+  if (!found) return <p role="status">{say("maker-working")}</p>;
   const first = ranked(found.levers, figure);
   const rest = found.levers.filter((lever) => !first.includes(lever));
   const order = [...first, ...rest];
-  const name = COLUMNS.find((column) => column.figure === figure)?.name ?? "";
+  const name = COLUMNS.find((column) => column.figure === figure)?.name ?? "maker-differential";
   const [top] = first;
   return (
     <>
       <label class="line">
-        <span class="field-label">Ranked by</span>
+        <span class="field-label">{say("levers-ranked-by")}</span>
         <select value={figure} onChange={(event) => setFigure(event.currentTarget.value as keyof Figures)}>
           {COLUMNS.map((column) => (
             <option key={column.figure} value={column.figure}>
-              {column.name}
+              {say(column.name)}
             </option>
           ))}
         </select>
       </label>
       <p class="levers-say" aria-live="polite">
-        {found.file !== file ? "Working it out anew … " : ""}
+        {found.file !== file ? `${say("maker-working-anew")} ` : ""}
         {top
-          ? `The ${name} moves most with ${controlName(top)}: ${says(top, figure, units)} per ${stepSays(top, units)}.`
-          : `Nothing moves the ${name}.`}
+          ? say("levers-most", {
+              figure: say(name),
+              control: controlName(top),
+              by: says(top, figure, units),
+              step: stepSays(top, units),
+            })
+          : say("levers-nothing", { figure: say(name) })}
       </p>
-      <Wide label="What every control moves">
+      <Wide label={say("levers-table")}>
         <table>
           <thead>
             <tr>
-              <th scope="col">Control</th>
-              <th scope="col">Per</th>
+              <th scope="col">{say("levers-control")}</th>
+              <th scope="col">{say("levers-per")}</th>
               {COLUMNS.map((column) => (
                 <th
                   scope="col"
                   key={column.figure}
                   aria-sort={column.figure === figure ? "descending" : undefined}
                 >
-                  <Term word={figureWord(column.figure)}>{column.name}</Term>{" "}
+                  <Term word={figureWord(column.figure)}>{say(column.name)}</Term>{" "}
                   <span class="unit">{measure(column.quantity, units).unit}</span>
                 </th>
               ))}
@@ -93,13 +100,10 @@ function Panel() {
       </Wide>
       {order.length > SHOWN && (
         <button type="button" aria-expanded={all} onClick={() => setAll(!all)}>
-          {all ? `Only the first ${SHOWN}` : `All ${order.length}`}
+          {all ? say("levers-only-first", { shown: SHOWN }) : say("levers-all", { all: order.length })}
         </button>
       )}
-      <p class="readout-says">
-        Changes to first order for each step. Where up and down differ by more than their sign, the number has
-        a kink here.
-      </p>
+      <p class="readout-says">{say("levers-note")}</p>
     </>
   );
 }
@@ -109,12 +113,12 @@ const stepSays = ({ step, unit }: Lever, units: Units) => reading(step, QUANTITY
 /** What a step changes: one number, or one each way where they differ. */
 function says({ raised, lowered }: Lever, figure: keyof Figures, units: Units): string {
   const quantity = COLUMNS.find((column) => column.figure === figure)?.quantity ?? "rg";
-  const say = (value: number) => change(value, quantity, units, 2) ?? "0";
+  const by = (value: number) => change(value, quantity, units, 2) ?? "0";
   if (raised && lowered) {
     const [up, down] = [raised.by[figure], lowered.by[figure]];
     const error = raised.error[figure] + lowered.error[figure] + 1e-12;
-    return Math.abs(up + down) <= error ? say(up) : `${say(up)} up, ${say(down)} down`;
+    return Math.abs(up + down) <= error ? by(up) : say("levers-both-ways", { up: by(up), down: by(down) });
   }
-  if (raised) return `${say(raised.by[figure])} up`;
-  return lowered ? `${say(lowered.by[figure])} down` : "–";
+  if (raised) return say("levers-up", { by: by(raised.by[figure]) });
+  return lowered ? say("levers-down", { by: by(lowered.by[figure]) }) : "–";
 }

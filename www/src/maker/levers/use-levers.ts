@@ -8,6 +8,7 @@ import { useStore } from "../../store";
 import type { BallFile, Figures, Lever } from "../../types";
 import { useWhenStill } from "../../when-still";
 import { isFactor, placeOfPart } from "../controls";
+import { listed, say } from "../say";
 
 const STILL_MS = 400;
 /** Controls in one task. */
@@ -61,9 +62,9 @@ export function ranked(levers: Lever[], figure: keyof Figures): Lever[] {
 }
 
 const HINTED: [keyof Figures, string][] = [
-  ["low_rg_in", "RG"],
-  ["differential_in", "differential"],
-  ["weight_lb", "weight"],
+  ["low_rg_in", "levers-hint-rg"],
+  ["differential_in", "levers-hint-differential"],
+  ["weight_lb", "levers-hint-weight"],
 ];
 
 /** Factors on a whole piece have no slider. */
@@ -80,14 +81,10 @@ export function useHint(place: string): string | null {
   const part = placeOfPart(place);
   const own = part === "" ? [] : first(sliders.filter(({ control }) => placeOfPart(control) === part));
   const here = own.filter((name) => !most.includes(name));
-  const says = [
-    most.length > 0 && `moves ${listed(most)} most`,
-    here.length > 0 && `${most.length > 0 ? "and " : "moves "}${listed(here)} most within this part`,
-  ].filter((text) => text !== false);
-  return says.length > 0 ? says.join(", ") : null;
-}
-
-function listed(names: string[]): string {
-  const last = names.at(-1) ?? "";
-  return names.length > 1 ? `${names.slice(0, -1).join(", ")} and ${last}` : last;
+  const says = {
+    most: listed(most.map((name) => say(name))),
+    here: listed(here.map((name) => say(name))),
+  };
+  if (most.length > 0) return say(here.length > 0 ? "levers-hint-both" : "levers-hint-most", says);
+  return here.length > 0 ? say("levers-hint-here", says) : null;
 }

@@ -12,6 +12,7 @@ import type { BallFile, BallMap, Control, Problem } from "../../types";
 import { digits, measure, reading } from "../../units";
 import { useWhenStill } from "../../when-still";
 import { controlName, controlWord, quantityOf } from "../controls";
+import { say } from "../say";
 import { past } from "./judge";
 import { MapPicture } from "./picture";
 import { asked, COARSE, FINE, here, type Side, sideOf, usualSides } from "./sides";
@@ -24,7 +25,7 @@ const TASK = 3;
 
 export function MapFold() {
   return (
-    <LazyFold class="maker" summary="Map: RG and differential over two controls">
+    <LazyFold class="maker" summary={say("map-title")}>
       <Panel />
     </LazyFold>
   );
@@ -70,18 +71,18 @@ function Panel() {
     [file, key],
   );
 
-  if (!sides) return <p>A ball without pieces has nothing to map.</p>;
+  if (!sides) return <p>{say("map-nothing")}</p>;
   return (
     <>
       <SideFields
-        name="Across"
+        name={say("map-across")}
         side={sides[0]}
         other={sides[1]}
         controls={controls}
         onChange={(x) => setChosen([x, sides[1]])}
       />
       <SideFields
-        name="Up"
+        name={say("map-up")}
         side={sides[1]}
         other={sides[0]}
         controls={controls}
@@ -92,7 +93,7 @@ function Panel() {
           <Said problem={refused} />
         </p>
       )}
-      {mapped ? <Drawn mapped={mapped} file={file} /> : <p role="status">Working it out …</p>}
+      {mapped ? <Drawn mapped={mapped} file={file} /> : <p role="status">{say("maker-working")}</p>}
     </>
   );
 }
@@ -130,7 +131,7 @@ function SideFields({ name, side, other, controls, onChange }: SideFieldsProps) 
       bare
       label={
         <>
-          <span class="visually-hidden">{name}, </span>
+          <span class="visually-hidden">{say("map-end-of", { side: name })} </span>
           <Term word={controlWord(side.control)}>{label}</Term>
         </>
       }
@@ -163,8 +164,8 @@ function SideFields({ name, side, other, controls, onChange }: SideFieldsProps) 
         </select>
       </label>
       <div class="map-ends">
-        {end("from", from, (value) => [value, to])}
-        {end("to", to, (value) => [from, value])}
+        {end(say("map-from"), from, (value) => [value, to])}
+        {end(say("map-to"), to, (value) => [from, value])}
       </div>
     </div>
   );
@@ -183,10 +184,10 @@ function Drawn({ mapped, file }: { mapped: Mapped; file: BallFile }) {
   const point: [number, number] = [part(px), part(py)];
   const figures = rows[Math.round(point[1] * last)]?.[Math.round(point[0] * last)] ?? null;
   const valueOn = ({ range: [from, to] }: Side, part: number) => from + (to - from) * part;
-  const say = (side: Side, part: number) => {
-    const quantity = quantityOf(side.control);
-    const { factor, unit } = measure(quantity, units);
-    return `${digits(valueOn(side, part) * factor, 3)}${unit ? `\u00a0${unit}` : " times"}`;
+  const valueSays = (side: Side, part: number) => {
+    const { factor, unit } = measure(quantityOf(side.control), units);
+    const value = digits(valueOn(side, part) * factor, 3);
+    return unit ? `${value}\u00a0${unit}` : say("maker-times-value", { value });
   };
   const desc = mapSays(rows, limits, units);
   return (
@@ -202,27 +203,28 @@ function Drawn({ mapped, file }: { mapped: Mapped; file: BallFile }) {
           onPoint={setPicked}
         />
         <figcaption class="readout-says">
-          {desc} Solid lines: low RG; dashed: differential ({measure("rg", units).unit}). Cross: the ball as
-          it is; ring: the point below. Hatched: outside the published limits; crossed: cannot be made.
+          {desc} {say("map-key", { unit: measure("rg", units).unit })}
         </figcaption>
       </figure>
       <p class="readout-says" role="status">
-        {fine
-          ? `Drawn from ${FINE} by ${FINE} balls.`
-          : `Drawn from ${COARSE} by ${COARSE} balls; a finer map follows …`}
+        {fine ? say("map-drawn", { count: FINE }) : say("map-drawn-coarse", { count: COARSE })}
       </p>
       <fieldset class="map-pick">
-        <legend>A point of the map</legend>
+        <legend>{say("map-point")}</legend>
         {sides.map((side, n) => (
           <label key={side.control.control}>
-            {n === 0 ? "Across" : "Up"}: {controlName(side.control)}, {say(side, point[n] ?? 0)}
+            {say("map-point-side", {
+              side: say(n === 0 ? "map-across" : "map-up"),
+              control: controlName(side.control),
+              value: valueSays(side, point[n] ?? 0),
+            })}
             <input
               type="range"
               min={0}
               max={last}
               step={1}
               value={Math.round((point[n] ?? 0) * last)}
-              aria-valuetext={say(side, point[n] ?? 0)}
+              aria-valuetext={valueSays(side, point[n] ?? 0)}
               onInput={(event) => {
                 const value = Number(event.currentTarget.value) / last;
                 setPicked(n === 0 ? [value, point[1]] : [point[0], value]);
@@ -232,8 +234,12 @@ function Drawn({ mapped, file }: { mapped: Mapped; file: BallFile }) {
         ))}
         <p class="map-says" aria-live="polite">
           {figures
-            ? `There: low RG ${reading(figures.low_rg_in, "rg", units)}, differential ${reading(figures.differential_in, "rg", units)}, weight ${reading(figures.weight_lb, "weight", units)}${past(figures, limits) > 0 ? ", outside the published limits" : ""}.`
-            : "There the ball cannot be made."}
+            ? say(past(figures, limits) > 0 ? "map-there-outside" : "map-there", {
+                rg: reading(figures.low_rg_in, "rg", units),
+                differential: reading(figures.differential_in, "rg", units),
+                weight: reading(figures.weight_lb, "weight", units),
+              })
+            : say("map-there-impossible")}
         </p>
         <button
           type="button"
@@ -247,10 +253,10 @@ function Drawn({ mapped, file }: { mapped: Mapped; file: BallFile }) {
               y.control.control,
               valueOn(y, point[1]),
             );
-            store.replace({ ball }, "That point");
+            store.replace({ ball }, say("map-that-point"));
           }}
         >
-          Put this point on the bench
+          {say("map-put")}
         </button>
       </fieldset>
       <MapTable sides={sides} rows={coarse} limits={limits} />
@@ -262,17 +268,24 @@ function Drawn({ mapped, file }: { mapped: Mapped; file: BallFile }) {
 function mapSays(rows: BallMap["rows"], limits: BallMap["limits"], units: Units): string {
   const all = rows.flat();
   const made = all.filter((figures) => figures !== null);
-  if (made.length === 0) return "No ball of this map can be made.";
-  const span = (key: "low_rg_in" | "differential_in") => {
+  if (made.length === 0) return say("map-none");
+  const ends = (key: "low_rg_in" | "differential_in") => {
     const values = made.map((figures) => figures[key]);
-    return `from ${reading(Math.min(...values), "rg", units)} to ${reading(Math.max(...values), "rg", units)}`;
+    return [Math.min(...values), Math.max(...values)].map((end) => reading(end, "rg", units));
   };
+  const [rg_from = "", rg_to = ""] = ends("low_rg_in");
+  const [differential_from = "", differential_to = ""] = ends("differential_in");
   const share = (count: number) => `${Math.round((100 * count) / all.length)}%`;
   const outside = made.filter((figures) => past(figures, limits) > 0).length;
   const lost = all.length - made.length;
-  return (
-    `Low RG runs ${span("low_rg_in")}, differential ${span("differential_in")}; ` +
-    `${outside === 0 ? "all of it keeps" : `${share(outside)} of the map is outside`} the published limits` +
-    `${lost > 0 ? `, ${share(lost)} cannot be made` : ""}.`
-  );
+  const text =
+    outside > 0
+      ? lost > 0
+        ? "map-says-outside-lost"
+        : "map-says-outside"
+      : lost > 0
+        ? "map-says-lost"
+        : "map-says";
+  const spans = { rg_from, rg_to, differential_from, differential_to };
+  return say(text, { ...spans, outside: share(outside), lost: share(lost) });
 }

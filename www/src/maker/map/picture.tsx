@@ -4,6 +4,7 @@ import { useStore } from "../../store";
 import type { BallMap, Figures } from "../../types";
 import { digits, measure } from "../../units";
 import { controlName, quantityOf } from "../controls";
+import { say } from "../say";
 import { past } from "./judge";
 import type { Side } from "./sides";
 
@@ -53,7 +54,10 @@ export function MapPicture({ sides, rows, limits, here, point, desc, onPoint }: 
       id="maker-map"
       class="maker-map"
       viewBox={`-8 -8 ${WIDTH + 16} ${HEIGHT + 62}`}
-      title={`Low RG and differential over ${controlName(sides[0].control)} and ${controlName(sides[1].control)}`}
+      title={say("map-picture", {
+        across: controlName(sides[0].control),
+        up: controlName(sides[1].control),
+      })}
       desc={desc}
       onClick={(event) => {
         const box = event.currentTarget.getBoundingClientRect();
@@ -107,10 +111,14 @@ export function MapPicture({ sides, rows, limits, here, point, desc, onPoint }: 
         {ends[0]?.[1]}
       </text>
       <text x={WIDTH / 2} y={HEIGHT + 32} text-anchor="middle">
-        across: {controlName(sides[0].control)}
+        {say("map-axis-across", { control: controlName(sides[0].control) })}
       </text>
       <text x={WIDTH / 2} y={HEIGHT + 48} text-anchor="middle">
-        up: {controlName(sides[1].control)}, {ends[1]?.join(" to ")}
+        {say("map-axis-up", {
+          control: controlName(sides[1].control),
+          from: ends[1]?.[0] ?? "",
+          to: ends[1]?.[1] ?? "",
+        })}
       </text>
     </Picture>
   );

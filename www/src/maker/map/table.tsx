@@ -1,17 +1,20 @@
 import { useState } from "preact/hooks";
+import { Say } from "../../locale/say";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { useStore } from "../../store";
 import type { BallMap, Figures } from "../../types";
 import { digits, measure, number, type Quantity } from "../../units";
 import { controlName, figureWord, quantityOf } from "../controls";
+import { say } from "../say";
 import { past } from "./judge";
 import type { Side } from "./sides";
 
+/** By the names of their texts. */
 const NUMBERS: { figure: keyof Figures; name: string; quantity: Quantity }[] = [
-  { figure: "low_rg_in", name: "low RG", quantity: "rg" },
-  { figure: "differential_in", name: "differential", quantity: "rg" },
-  { figure: "weight_lb", name: "weight", quantity: "weight" },
+  { figure: "low_rg_in", name: "maker-low-rg", quantity: "rg" },
+  { figure: "differential_in", name: "maker-differential", quantity: "rg" },
+  { figure: "weight_lb", name: "maker-weight", quantity: "weight" },
 ];
 
 interface MapTableProps {
@@ -33,23 +36,30 @@ export function MapTable({ sides, rows, limits }: MapTableProps) {
   return (
     <>
       <label class="line">
-        <span class="field-label">In numbers</span>
+        <span class="field-label">{say("map-in-numbers")}</span>
         <select value={wanted} onChange={(event) => setWanted(event.currentTarget.value as keyof Figures)}>
           {NUMBERS.map(({ figure, name }) => (
             <option key={figure} value={figure}>
-              {name}
+              {say(name)}
             </option>
           ))}
         </select>
       </label>
       <p class="readout-says">
-        In {measure(quantity, units).unit}: {controlName(sides[0].control)} across,{" "}
-        {controlName(sides[1].control)} down. A star: outside the published limits.
+        {say("map-table-says", {
+          unit: measure(quantity, units).unit,
+          across: controlName(sides[0].control),
+          up: controlName(sides[1].control),
+        })}
       </p>
-      <Wide label="The map in numbers">
+      <Wide label={say("map-table")}>
         <table>
           <caption>
-            <Term word={figureWord(wanted)}>{shown?.name}</Term> over the two controls
+            <Say
+              id="map-table-caption"
+              args={{ number: say(shown?.name ?? "maker-low-rg") }}
+              parts={{ number: (name) => <Term word={figureWord(wanted)}>{name}</Term> }}
+            />
           </caption>
           <thead>
             <tr>

@@ -1,8 +1,11 @@
+import type { ComponentChildren } from "preact";
 import { Picture } from "../../draw/picture";
+import { Say } from "../../locale/say";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import type { Poured } from "../../types";
 import { digits } from "../../units";
+import { named, say } from "../say";
 
 const WIDTH = 300;
 const ROW = 34;
@@ -15,35 +18,35 @@ export function Cost({ poured, house }: { poured: Poured; house: Poured[] }) {
   const says = dearest(all);
   const most = Math.max(...all.map(({ cost_index }) => cost_index));
   return (
-    <section aria-label="Relative cost">
-      <h4>Relative cost</h4>
+    <section aria-label={say("pouring-cost")}>
+      <h4>{say("pouring-cost")}</h4>
       <p class="cost-says">
-        This ball: {digits(poured.cost_index, 2)}, where a pour by itself is 1. {says}
+        {say("pouring-this-ball", { index: digits(poured.cost_index, 2) })} {says}
       </p>
-      <Wide label="What the cost is the sum of">
+      <Wide label={say("pouring-sum")}>
         <table>
           <caption>
-            <Term word="cost index">Cost index</Term> of this ball
+            <Say id="pouring-sum-caption" parts={{ index: costIndex }} />
           </caption>
           <thead>
             <tr>
-              <th scope="col">What</th>
-              <th scope="col">Count</th>
-              <th scope="col">Each</th>
-              <th scope="col">Cost</th>
+              <th scope="col">{say("pouring-what")}</th>
+              <th scope="col">{say("pouring-count")}</th>
+              <th scope="col">{say("pouring-each")}</th>
+              <th scope="col">{say("pouring-each-cost")}</th>
             </tr>
           </thead>
           <tbody>
             {poured.cost.map(({ what, count, each, cost }) => (
               <tr key={what}>
-                <th scope="row">{what}</th>
+                <th scope="row">{named(what)}</th>
                 <td>{digits(count, Number.isInteger(count) ? 0 : 2)}</td>
                 <td>{digits(each, 2)}</td>
                 <td>{digits(cost, 2)}</td>
               </tr>
             ))}
             <tr class="cost-all">
-              <th scope="row">all</th>
+              <th scope="row">{say("pouring-all")}</th>
               <td />
               <td />
               <td>{digits(poured.cost_index, 2)}</td>
@@ -57,7 +60,7 @@ export function Cost({ poured, house }: { poured: Poured; house: Poured[] }) {
             id="cost-chart"
             class="cost-chart"
             viewBox={`0 0 ${WIDTH} ${all.length * ROW}`}
-            title="Cost index of this ball and the balls of the house"
+            title={say("pouring-chart")}
             desc={says}
           >
             <defs>
@@ -72,7 +75,7 @@ export function Cost({ poured, house }: { poured: Poured; house: Poured[] }) {
               return (
                 <g key={one.ball} transform={`translate(0 ${at * ROW})`}>
                   <text y="13">
-                    {one.ball}: {digits(one.cost_index, 2)}
+                    {say("pouring-bar", { ball: one.ball, index: digits(one.cost_index, 2) })}
                   </text>
                   {one.cost.map(({ what, cost }, n) => {
                     const x = from;
@@ -86,23 +89,23 @@ export function Cost({ poured, house }: { poured: Poured; house: Poured[] }) {
               );
             })}
           </Picture>
-          <Wide label="Cost index of every ball">
+          <Wide label={say("pouring-every")}>
             <table>
               <caption>
-                The bars in numbers: what each part adds to the <Term word="cost index">index</Term>
+                <Say id="pouring-every-caption" parts={{ index: costIndex }} />
               </caption>
               <thead>
                 <tr>
-                  <th scope="col">Ball</th>
+                  <th scope="col">{say("pouring-ball")}</th>
                   {poured.cost.map(({ what }, n) => (
                     <th scope="col" key={what}>
                       <svg class="share-key" viewBox="0 0 16 16" aria-hidden="true">
                         <rect class={`cost-${n}`} width="16" height="16" />
                       </svg>
-                      {what}
+                      {named(what)}
                     </th>
                   ))}
-                  <th scope="col">all</th>
+                  <th scope="col">{say("pouring-all")}</th>
                 </tr>
               </thead>
               <tbody>
@@ -124,6 +127,8 @@ export function Cost({ poured, house }: { poured: Poured; house: Poured[] }) {
   );
 }
 
+const costIndex = (words: ComponentChildren) => <Term word="cost index">{words}</Term>;
+
 /** Which of the balls is the dearest, and what makes it so beside the next. */
 function dearest(all: Poured[]): string {
   const [first, second] = all.toSorted((a, b) => b.cost_index - a.cost_index);
@@ -135,12 +140,20 @@ function dearest(all: Poured[]): string {
     })
     .filter(({ by }) => by > 0.005)
     .toSorted((a, b) => b.by - a.by);
-  const say = (count: number) => digits(count, Number.isInteger(count) ? 0 : 2);
-  const why = more.map(
-    ({ what, count, others, by }) => `${what}, ${say(count)} against ${say(others)} (+${digits(by, 2)})`,
+  const written = (count: number) => digits(count, Number.isInteger(count) ? 0 : 2);
+  const why = more.map(({ what, count, others, by }) =>
+    say("pouring-more", {
+      what: named(what),
+      count: written(count),
+      others: written(others),
+      by: digits(by, 2),
+    }),
   );
-  return (
-    `Of these ${first.ball} is the dearest, ${digits(first.cost_index, 2)}; next comes ${second.ball}, ` +
-    `${digits(second.cost_index, 2)}. What it has more of: ${why.join("; ")}.`
-  );
+  return say("pouring-dearest", {
+    first: first.ball,
+    index: digits(first.cost_index, 2),
+    second: second.ball,
+    next: digits(second.cost_index, 2),
+    more: why.join("; "),
+  });
 }

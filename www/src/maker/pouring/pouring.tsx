@@ -5,6 +5,7 @@ import "./pouring.css";
 import { useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import { DENSITY_LIMIT_G_CC } from "../../limits";
+import { Say } from "../../locale/say";
 import { BoundedField } from "../../parts/bounded-field";
 import { LazyFold } from "../../parts/lazy-fold";
 import { Said } from "../../parts/said";
@@ -15,6 +16,7 @@ import { useStore } from "../../store";
 import type { Poured, Problem } from "../../types";
 import { measure, number, reading, sentenceIn } from "../../units";
 import { useWhenStill } from "../../when-still";
+import { say } from "../say";
 import { Cost } from "./cost";
 
 /** How long the bench must be still before its pouring is worked out anew, ms. */
@@ -22,7 +24,7 @@ const STILL_MS = 250;
 
 export function PouringFold() {
   return (
-    <LazyFold class="maker" summary="How it is poured, and what that costs">
+    <LazyFold class="maker" summary={say("pouring-title")}>
       <Panel />
     </LazyFold>
   );
@@ -61,16 +63,12 @@ function Panel() {
       </p>
     );
   }
-  if (!poured) return <p role="status">Working it out …</p>;
+  if (!poured) return <p role="status">{say("maker-working")}</p>;
   return (
     <>
       <Told poured={poured} />
       <BoundedField
-        label={
-          <>
-            Lost of each <Term word="pour">pour</Term>
-          </>
-        }
+        label={<Say id="pouring-lost" parts={{ pour: (word) => <Term word="pour">{word}</Term> }} />}
         value={poured.waste}
         quantity="share"
         min={0}
@@ -89,8 +87,6 @@ function Panel() {
   );
 }
 
-const counted = (count: number, one: string) => `${count} ${one}${count === 1 ? "" : "s"}`;
-
 /** The pours in their order, and what stands in the way. */
 function Told({ poured }: { poured: Poured }) {
   const { units } = useStore().view.value;
@@ -100,11 +96,12 @@ function Told({ poured }: { poured: Poured }) {
   return (
     <>
       <p class="why-says" aria-live="polite">
-        {counted(poured.pours.length, "pour")}, {counted(poured.moulds, "mould")},{" "}
-        {reading(poured.mixed_lb, "weight", units)} mixed.{" "}
-        {poured.pourable
-          ? "Nothing stands in the way of pouring it."
-          : "It cannot be poured in this order as it is."}
+        {say("pouring-told", {
+          pours: poured.pours.length,
+          moulds: poured.moulds,
+          mixed: reading(poured.mixed_lb, "weight", units),
+        })}{" "}
+        {say(poured.pourable ? "pouring-possible" : "pouring-impossible")}
       </p>
       {poured.faults.map((fault) => (
         <p class="says says-wrong" key={fault}>
@@ -117,34 +114,34 @@ function Told({ poured }: { poured: Poured }) {
         </p>
       ))}
       <p class="readout-says">
-        Published limits count: no part over {reading(DENSITY_LIMIT_G_CC, "density", units)}, and no voids.
+        {say("pouring-limits", { density: reading(DENSITY_LIMIT_G_CC, "density", units) })}
       </p>
-      <Wide label="Pours in their order">
+      <Wide label={say("pouring-table")}>
         <table>
-          <caption>What is poured first stands first</caption>
+          <caption>{say("pouring-caption")}</caption>
           <thead>
             <tr>
               <th scope="col">
-                <Term word="pour">Pour</Term>
+                <Term word="pour">{say("pouring-pour")}</Term>
               </th>
-              <th scope="col">Round</th>
+              <th scope="col">{say("pouring-round")}</th>
               <th scope="col">
-                <Term word="pour">Mould</Term>
-              </th>
-              <th scope="col">
-                <Term word="density">Density</Term> {unit("density")}
+                <Term word="pour">{say("pouring-mould")}</Term>
               </th>
               <th scope="col">
-                <Term word="volume">Volume</Term> {unit("volume")}
+                <Term word="density">{say("pouring-density")}</Term> {unit("density")}
               </th>
               <th scope="col">
-                <Term word="pour">Mixed</Term> {unit("volume")}
+                <Term word="volume">{say("pouring-volume")}</Term> {unit("volume")}
               </th>
               <th scope="col">
-                <Term word="pour">Mixed</Term> {unit("weight")}
+                <Term word="pour">{say("pouring-mixed")}</Term> {unit("volume")}
               </th>
               <th scope="col">
-                <Term word="flow channel">Channels</Term> {unit("size")}
+                <Term word="pour">{say("pouring-mixed")}</Term> {unit("weight")}
+              </th>
+              <th scope="col">
+                <Term word="flow channel">{say("pouring-channels")}</Term> {unit("size")}
               </th>
             </tr>
           </thead>

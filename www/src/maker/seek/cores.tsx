@@ -8,36 +8,38 @@ import type { Section, Sought, SoughtCore, TargetFile } from "../../types";
 import { digits, measure, number, type Quantity, sentenceIn } from "../../units";
 import { useWhenStill } from "../../when-still";
 import { controlName, controlWord, figureWord, quantityOf } from "../controls";
+import { say } from "../say";
 
 const ALONG: Pick<Section, "normal" | "depth_in"> = { normal: [1, 0, 0], depth_in: 0 };
 
 const NUMBERS: {
+  /** The name of its text. */
   name: string;
   quantity: Quantity;
   want: keyof TargetFile["want"];
   of(core: SoughtCore): number;
 }[] = [
-  { name: "weight", quantity: "weight", want: "weight_lb", of: ({ weighed }) => weighed.weight_lb },
-  { name: "low RG", quantity: "rg", want: "rg_in", of: ({ weighed }) => weighed.rg_in.low },
+  { name: "maker-weight", quantity: "weight", want: "weight_lb", of: ({ weighed }) => weighed.weight_lb },
+  { name: "maker-low-rg", quantity: "rg", want: "rg_in", of: ({ weighed }) => weighed.rg_in.low },
   {
-    name: "differential",
+    name: "maker-differential",
     quantity: "rg",
     want: "differential_in",
     of: ({ weighed }) => weighed.differential_in,
   },
   {
-    name: "intermediate differential",
+    name: "maker-intermediate",
     quantity: "rg",
     want: "intermediate_differential_in",
     of: ({ weighed }) => weighed.intermediate_differential_in,
   },
   {
-    name: "top weight",
+    name: "maker-top-weight",
     quantity: "imbalance",
     want: "top_weight_oz",
     of: ({ weighed }) => weighed.top_weight_oz,
   },
-  { name: "least cover", quantity: "rg", want: "cover_at_least_in", of: ({ cover_in }) => cover_in },
+  { name: "maker-least-cover", quantity: "rg", want: "cover_at_least_in", of: ({ cover_in }) => cover_in },
 ];
 
 /** The cores found side by side, or the nearest one and what stands in its way. */
@@ -57,9 +59,9 @@ export function Cores({ sought, target }: { sought: Sought; target: TargetFile }
     store.fail,
     [sought],
   );
-  const name = (n: number) => (met ? `Core ${n + 1}` : "Nearest");
+  const name = (n: number) => (met ? say("seek-core", { n: n + 1 }) : say("seek-nearest"));
   return (
-    <section aria-label="What was found">
+    <section aria-label={say("seek-found")}>
       <p class="why-says" role="status">
         {says(sought)}
       </p>
@@ -87,10 +89,10 @@ export function Cores({ sought, target }: { sought: Sought; target: TargetFile }
                   </p>
                   <button
                     type="button"
-                    aria-label={`To the bench: ${name(n)}`}
+                    aria-label={say("seek-to-bench-of", { core: name(n) })}
                     onClick={() => store.replace({ ball: file }, name(n))}
                   >
-                    To the bench
+                    {say("seek-to-bench")}
                   </button>
                 </li>
               );
@@ -99,21 +101,22 @@ export function Cores({ sought, target }: { sought: Sought; target: TargetFile }
           <Numbers cores={cores} name={name} target={target} />
         </>
       )}
-      <p class="readout-says">{sentenceIn(sought.note, units)} Cut along the pin, all to one scale.</p>
+      <p class="readout-says">
+        {sentenceIn(sought.note, units)} {say("seek-cut")}
+      </p>
     </section>
   );
 }
 
 /** What came of it in a sentence. */
 function says({ answers, met, tried, nearest }: Sought): string {
-  const starts = `${tried} ${tried === 1 ? "start" : "starts"}`;
-  if (answers.length === 1)
-    return `${met} of ${starts} ${met === 1 ? "meets" : "meet"} it${met === 1 ? "" : ", all with the same core"}.`;
-  if (answers.length > 1) return `${met} of ${starts} meet it, with ${answers.length} different cores.`;
-  return nearest
-    ? `None of ${starts} meets it. The nearest core, and what stands in its way:`
-    : `None of ${starts} leads to a ball that can be made.`;
+  if (answers.length === 1) return say("seek-met-one", { met, tried });
+  if (answers.length > 1) return say("seek-met-many", { met, tried, cores: answers.length });
+  return say(nearest ? "seek-met-none" : "seek-no-ball", { tried });
 }
+
+const wantedSays = (want: keyof TargetFile["want"], number: string) =>
+  want === "cover_at_least_in" ? say("seek-at-least", { number }) : number;
 
 interface NumbersProps {
   cores: SoughtCore[];
@@ -125,12 +128,12 @@ function Numbers({ cores, name, target }: NumbersProps) {
   const { units } = useStore().view.value;
   const values = cores[0]?.values ?? [];
   return (
-    <Wide label="The cores in numbers">
+    <Wide label={say("seek-numbers")}>
       <table>
         <thead>
           <tr>
-            <th scope="col">Number</th>
-            <th scope="col">Wanted</th>
+            <th scope="col">{say("seek-number")}</th>
+            <th scope="col">{say("seek-wanted")}</th>
             {cores.map((_, n) => (
               <th scope="col" key={n}>
                 {name(n)}
@@ -144,14 +147,10 @@ function Numbers({ cores, name, target }: NumbersProps) {
             return (
               <tr key={called}>
                 <th scope="row">
-                  <Term word={figureWord(want)}>{called}</Term>{" "}
+                  <Term word={figureWord(want)}>{say(called)}</Term>{" "}
                   <span class="unit">{measure(quantity, units).unit}</span>
                 </th>
-                <td>
-                  {wanted === undefined
-                    ? "–"
-                    : `${want === "cover_at_least_in" ? "at least " : ""}${number(wanted, quantity, units, 1)}`}
-                </td>
+                <td>{wanted === undefined ? "–" : wantedSays(want, number(wanted, quantity, units, 1))}</td>
                 {cores.map((core, n) => (
                   <td key={n}>{number(of(core), quantity, units, 1)}</td>
                 ))}
@@ -161,16 +160,18 @@ function Numbers({ cores, name, target }: NumbersProps) {
           {values.map((value, k) => {
             const { unit, factor } = measure(quantityOf(value), units);
             const bounds = target.free[k];
-            const say = (one: number) => digits(one * factor, 3);
+            const written = (one: number) => digits(one * factor, 3);
             return (
               <tr key={value.control}>
                 <th scope="row">
                   <Term word={controlWord(value)}>{controlName(value)}</Term>{" "}
-                  <span class="unit">{unit || "times"}</span>
+                  <span class="unit">{unit || say("maker-times")}</span>
                 </th>
-                <td>{bounds ? `${say(bounds.from)} to ${say(bounds.to)}` : "–"}</td>
+                <td>
+                  {bounds ? say("maker-range", { from: written(bounds.from), to: written(bounds.to) }) : "–"}
+                </td>
                 {cores.map((core, n) => (
-                  <td key={n}>{say(core.values[k]?.value ?? 0)}</td>
+                  <td key={n}>{written(core.values[k]?.value ?? 0)}</td>
                 ))}
               </tr>
             );

@@ -6,31 +6,41 @@ import { problemAt } from "../../rooms/bench/edits";
 import { useStore } from "../../store";
 import type { BallFile } from "../../types";
 import { measure, type Quantity } from "../../units";
-import { controlWord, figureWord, placeOfPart, quantityOf, usualRange } from "../controls";
+import {
+  controlWord,
+  figureWord,
+  partName,
+  partSays,
+  placeOfPart,
+  quantityOf,
+  usualRange,
+} from "../controls";
+import { named, say } from "../say";
 import type { Target, Want } from "./target";
 
 interface Wanted {
   key: keyof Want;
+  /** The name of its text. */
   name: string;
   quantity: Quantity;
   min: number;
   max: number;
   step: number;
 }
-export const WANTS: Wanted[] = [
-  { key: "weight_lb", name: "Weight", quantity: "weight", min: 8, max: 16, step: 0.1 },
-  { key: "rg_in", name: "Low RG", quantity: "rg", min: 2.46, max: 2.8, step: 0.005 },
-  { key: "differential_in", name: "Differential", quantity: "rg", min: 0, max: 0.06, step: 0.001 },
+const WANTS: Wanted[] = [
+  { key: "weight_lb", name: "maker-want-weight", quantity: "weight", min: 8, max: 16, step: 0.1 },
+  { key: "rg_in", name: "maker-want-low-rg", quantity: "rg", min: 2.46, max: 2.8, step: 0.005 },
+  { key: "differential_in", name: "maker-want-differential", quantity: "rg", min: 0, max: 0.06, step: 0.001 },
   {
     key: "intermediate_differential_in",
-    name: "Intermediate differential",
+    name: "maker-want-intermediate",
     quantity: "rg",
     min: 0,
     max: 0.03,
     step: 0.001,
   },
-  { key: "top_weight_oz", name: "Top weight", quantity: "imbalance", min: -1, max: 6, step: 0.1 },
-  { key: "cover_at_least_in", name: "Least cover", quantity: "size", min: 0, max: 2, step: 0.05 },
+  { key: "top_weight_oz", name: "maker-want-top-weight", quantity: "imbalance", min: -1, max: 6, step: 0.1 },
+  { key: "cover_at_least_in", name: "maker-want-least-cover", quantity: "size", min: 0, max: 2, step: 0.05 },
 ];
 
 /** The wanted numbers; what is not ticked may come out as it likes. */
@@ -48,19 +58,19 @@ export function WantFields({ target }: { target: Target }) {
   };
   return (
     <fieldset class="seek-want">
-      <legend>Wanted</legend>
+      <legend>{say("seek-wanted")}</legend>
       {WANTS.map(({ key, name, ...range }) => {
         const { [key]: value, ...rest } = want;
         return (
           <Optional
             key={key}
-            label={<Term word={figureWord(key)}>{name}</Term>}
+            label={<Term word={figureWord(key)}>{say(name)}</Term>}
             on={value !== undefined}
             onTurn={(on) => change({ want: on ? { ...rest, [key]: Number(here[key].toFixed(3)) } : rest })}
           >
             <NumberField
               {...range}
-              label={<span class="visually-hidden">Wanted: {name}</span>}
+              label={<span class="visually-hidden">{say("seek-wanted-of", { number: say(name) })}</span>}
               value={value ?? 0}
               problem={problemAt(problem, `want.${key}`)}
               onChange={(next) => change({ want: { ...want, [key]: next } })}
@@ -84,15 +94,15 @@ export function FreeFields({ target, ball }: { target: Target; ball: BallFile })
   const at = (control: string) => file.free.findIndex((one) => one.control === control);
   return (
     <fieldset class="seek-want">
-      <legend>May change</legend>
+      <legend>{say("seek-may-change")}</legend>
       {[...groups].map(([place, own]) => {
         const free = own.filter(({ control }) => at(control) >= 0);
-        const name = own[0]?.part ?? "ball";
-        const says = free.map(({ what }) => what).join(", ") || "as it is";
+        const part = own[0]?.part ?? null;
+        const says = free.map(({ what }) => named(what)).join(", ") || say("seek-as-it-is");
         return (
           <Fold
             key={place}
-            summary={`${name}: ${says}`}
+            summary={partSays(part, says)}
             wrong={free.some(({ control }) => problemAt(problem, `free[${at(control)}]`) !== null)}
           >
             {own.map((control) => {
@@ -107,9 +117,9 @@ export function FreeFields({ target, ball }: { target: Target; ball: BallFile })
                     label={
                       <>
                         <span class="visually-hidden">
-                          {name}, {control.what}:{" "}
+                          {say("seek-bound-of", { part: partName(part), what: named(control.what) })}{" "}
                         </span>
-                        {end}
+                        {say(end === "from" ? "seek-from" : "seek-to")}
                       </>
                     }
                     value={bounds[end]}
@@ -128,8 +138,8 @@ export function FreeFields({ target, ball }: { target: Target; ball: BallFile })
                   key={control.control}
                   label={
                     <>
-                      <Term word={controlWord(control)}>{control.what}</Term>{" "}
-                      <span class="unit">{measure(quantity, units).unit || "times what it is"}</span>
+                      <Term word={controlWord(control)}>{named(control.what)}</Term>{" "}
+                      <span class="unit">{measure(quantity, units).unit || say("seek-times")}</span>
                     </>
                   }
                   on={n >= 0}

@@ -10,7 +10,9 @@ import { Working } from "../../parts/working";
 import { useStore } from "../../store";
 import { useTask } from "../../task";
 import type { Sought } from "../../types";
+import { count } from "../../units";
 import { FileButtons } from "../file-buttons";
+import { say } from "../say";
 import { Cores } from "./cores";
 import { FreeFields, WantFields } from "./fields";
 import { type Looked, look, starts } from "./look";
@@ -18,7 +20,7 @@ import { type Target, USUAL_STARTS, useTarget } from "./target";
 
 export function SeekFold() {
   return (
-    <LazyFold class="maker" summary="Find a core for wanted numbers" stays>
+    <LazyFold class="maker" summary={say("seek-title")} stays>
       <Panel />
     </LazyFold>
   );
@@ -49,15 +51,13 @@ function Panel() {
 
   return (
     <>
-      <p class="readout-says">
-        Say what the ball should have and what may change. Several different cores may do the same job.
-      </p>
+      <p class="readout-says">{say("seek-says")}</p>
       <WantFields target={target} />
       <FreeFields target={target} ball={ball} />
       <Search target={target} />
       {target.problem && (
         <p class="says says-wrong" role="status">
-          {target.file.free.length === 0 ? "Nothing may change: tick something." : target.problem.message}
+          {target.file.free.length === 0 ? say("seek-nothing-free") : target.problem.message}
         </p>
       )}
       <button
@@ -66,25 +66,19 @@ function Panel() {
         disabled={target.problem !== null}
         onClick={() => go({ ball, target: file, results: [], sought: null })}
       >
-        Seek a core
+        {say("seek-go")}
       </button>
-      <Working doing="Seeking" state={state} onStop={task.stop}>
+      <Working doing={say("seek-seeking")} state={state} onStop={task.stop}>
         <p role="status">{live ? soFar(live) : ""}</p>
       </Working>
       {done?.sought && (
         <>
-          {stale && (
-            <p class="says says-caution">
-              What is wanted has changed since. Seek again to see what that does.
-            </p>
-          )}
+          {stale && <p class="says says-caution">{say("seek-stale")}</p>}
           {!stale && tried < starts(done.target) && (
             <p class="maker-buttons">
-              <span>
-                {tried} of {starts(done.target)} starts are tried.
-              </span>
+              <span>{say("seek-tried", { tried: count(tried), starts: count(starts(done.target)) })}</span>
               <button type="button" onClick={() => go(done)}>
-                Keep looking
+                {say("seek-keep-looking")}
               </button>
             </p>
           )}
@@ -96,7 +90,7 @@ function Panel() {
 }
 
 const soFar = ({ answers, tried }: Sought) =>
-  `${answers.length === 0 ? "No core" : answers.length === 1 ? "One core" : `${answers.length} different cores`} so far, from ${tried} starts.`;
+  say("seek-so-far", { cores: answers.length, tried: count(tried) });
 
 /** How it is sought, and the file of it. */
 function Search({ target }: { target: Target }) {
@@ -109,10 +103,10 @@ function Search({ target }: { target: Target }) {
           checked={file.within_limits ?? true}
           onChange={(event) => change({ within_limits: event.currentTarget.checked })}
         />
-        <span>Keep to the published limits</span>
+        <span>{say("seek-limits")}</span>
       </label>
       <BoundedField
-        label={<Term word="search start">Starts</Term>}
+        label={<Term word="search start">{say("seek-starts")}</Term>}
         value={file.starts ?? USUAL_STARTS}
         quantity="count"
         min={4}
@@ -122,7 +116,7 @@ function Search({ target }: { target: Target }) {
         step={4}
         onChange={(count) => change({ starts: Math.round(count) })}
       />
-      <FileButtons kind="target" asked={target} back="As the ball is" />
+      <FileButtons kind="target" asked={target} back={say("seek-back")} />
     </>
   );
 }

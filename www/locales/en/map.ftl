@@ -1,0 +1,31 @@
+# The map: a ball's numbers over two of its controls.
+
+map-title = Map: RG and differential over two controls
+map-nothing = A ball without pieces has nothing to map.
+map-across = Across
+map-up = Up
+map-end-of = { $side },
+map-from = from
+map-to = to
+map-drawn = Drawn from { $count } by { $count } balls.
+map-drawn-coarse = Drawn from { $count } by { $count } balls; a finer map follows …
+map-key = Solid lines: low RG; dashed: differential ({ $unit }). Cross: the ball as it is; ring: the point below. Hatched: outside the published limits; crossed: cannot be made.
+map-point = A point of the map
+map-point-side = { $side }: { $control }, { $value }
+map-there = There: low RG { $rg }, differential { $differential }, weight { $weight }.
+map-there-outside = There: low RG { $rg }, differential { $differential }, weight { $weight }, outside the published limits.
+map-there-impossible = There the ball cannot be made.
+map-put = Put this point on the bench
+map-that-point = That point
+map-none = No ball of this map can be made.
+map-says = Low RG runs from { $rg_from } to { $rg_to }, differential from { $differential_from } to { $differential_to }; all of it keeps the published limits.
+map-says-outside = Low RG runs from { $rg_from } to { $rg_to }, differential from { $differential_from } to { $differential_to }; { $outside } of the map is outside the published limits.
+map-says-lost = Low RG runs from { $rg_from } to { $rg_to }, differential from { $differential_from } to { $differential_to }; all of it keeps the published limits, { $lost } cannot be made.
+map-says-outside-lost = Low RG runs from { $rg_from } to { $rg_to }, differential from { $differential_from } to { $differential_to }; { $outside } of the map is outside the published limits, { $lost } cannot be made.
+map-picture = Low RG and differential over { $across } and { $up }
+map-axis-across = across: { $control }
+map-axis-up = up: { $control }, { $from } to { $to }
+map-in-numbers = In numbers
+map-table-says = In { $unit }: { $across } across, { $up } down. A star: outside the published limits.
+map-table = The map in numbers
+map-table-caption = <number>{ $number }</number> over the two controls

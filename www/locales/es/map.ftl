@@ -1,0 +1,31 @@
+# El mapa: los números de una bola sobre dos de sus controles.
+
+map-title = Mapa: RG y diferencial sobre dos controles
+map-nothing = Una bola sin piezas no tiene nada que mostrar en un mapa.
+map-across = A lo ancho
+map-up = Hacia arriba
+map-end-of = { $side },
+map-from = desde
+map-to = hasta
+map-drawn = Dibujado con { $count } por { $count } bolas.
+map-drawn-coarse = Dibujado con { $count } por { $count } bolas; sigue un mapa más fino…
+map-key = Líneas continuas: RG bajo; discontinuas: diferencial ({ $unit }). Cruz: la bola como está; anillo: el punto de abajo. Rayado: fuera de los límites publicados; rayado cruzado: no se puede fabricar.
+map-point = Un punto del mapa
+map-point-side = { $side }: { $control }, { $value }
+map-there = Ahí: RG bajo { $rg }, diferencial { $differential }, peso { $weight }.
+map-there-outside = Ahí: RG bajo { $rg }, diferencial { $differential }, peso { $weight }, fuera de los límites publicados.
+map-there-impossible = Ahí la bola no se puede fabricar.
+map-put = Poner este punto en el banco
+map-that-point = Ese punto
+map-none = Ninguna bola de este mapa se puede fabricar.
+map-says = El RG bajo va de { $rg_from } a { $rg_to }, el diferencial de { $differential_from } a { $differential_to }; todo cumple los límites publicados.
+map-says-outside = El RG bajo va de { $rg_from } a { $rg_to }, el diferencial de { $differential_from } a { $differential_to }; el { $outside } del mapa está fuera de los límites publicados.
+map-says-lost = El RG bajo va de { $rg_from } a { $rg_to }, el diferencial de { $differential_from } a { $differential_to }; todo cumple los límites publicados y el { $lost } no se puede fabricar.
+map-says-outside-lost = El RG bajo va de { $rg_from } a { $rg_to }, el diferencial de { $differential_from } a { $differential_to }; el { $outside } del mapa está fuera de los límites publicados y el { $lost } no se puede fabricar.
+map-picture = RG bajo y diferencial sobre { $across } y { $up }
+map-axis-across = a lo ancho: { $control }
+map-axis-up = hacia arriba: { $control }, { $from } a { $to }
+map-in-numbers = En números
+map-table-says = En { $unit }: { $across } a lo ancho, { $up } hacia abajo. Un asterisco: fuera de los límites publicados.
+map-table = El mapa en números
+map-table-caption = <number>{ $number }</number> sobre los dos controles
