@@ -1,3 +1,4 @@
+import { Say } from "../../locale/say";
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
 import { Optional } from "../../parts/optional";
@@ -7,6 +8,7 @@ import { useStore } from "../../store";
 import type { Quantity } from "../../units";
 import type { Word } from "../../words";
 import { figureWord } from "../controls";
+import { say } from "./say";
 import type { Accept, Tolerances } from "./tolerances";
 
 type Within = {
@@ -16,41 +18,51 @@ type Windowed = Exclude<keyof Accept, Within>;
 
 const WINDOWS: {
   key: Windowed;
+  /** The name of its text. */
   name: string;
   quantity: Quantity;
   half: number;
   span: number;
   step: number;
 }[] = [
-  { key: "weight_lb", name: "Weight", quantity: "weight", half: 0.1, span: 0.5, step: 0.01 },
-  { key: "top_weight_oz", name: "Top weight", quantity: "imbalance", half: 0.75, span: 3, step: 0.05 },
-  { key: "pin_to_cg_in", name: "Pin to CG", quantity: "rg", half: 1, span: 4, step: 0.05 },
+  { key: "weight_lb", name: "maker-want-weight", quantity: "weight", half: 0.1, span: 0.5, step: 0.01 },
+  {
+    key: "top_weight_oz",
+    name: "maker-want-top-weight",
+    quantity: "imbalance",
+    half: 0.75,
+    span: 3,
+    step: 0.05,
+  },
+  { key: "pin_to_cg_in", name: "accept-pin-to-cg", quantity: "rg", half: 1, span: 4, step: 0.05 },
 ];
 const WITHIN: { key: Within; word: Word; name: string; start: number; most: number }[] = [
-  { key: "rg_within_in", word: "RG", name: "RG off the recipe by at most", start: 0.01, most: 0.03 },
+  { key: "rg_within_in", word: "RG", name: "accept-rg", start: 0.01, most: 0.03 },
   {
     key: "differential_within_in",
     word: "differential",
-    name: "Differential off by at most",
+    name: "accept-differential",
     start: 0.003,
     most: 0.02,
   },
   {
     key: "intermediate_differential_within_in",
     word: "intermediate differential",
-    name: "Intermediate differential off by at most",
+    name: "accept-intermediate",
     start: 0.003,
     most: 0.02,
   },
-  { key: "low_rg_mark_within_in", word: "pin", name: "Low-RG axis from the pin at most", start: 1, most: 2 },
+  { key: "low_rg_mark_within_in", word: "pin", name: "accept-low-rg-mark", start: 1, most: 2 },
   {
     key: "high_rg_mark_within_in",
     word: "mass bias",
-    name: "High-RG axis from its mark at most",
+    name: "accept-high-rg-mark",
     start: 0.5,
     most: 2,
   },
 ];
+
+const ENDS = { at_least: "accept-at-least", at_most: "accept-at-most" } as const;
 
 /** What the maker sells as good. */
 export function AcceptFields({ tolerances }: { tolerances: Tolerances }) {
@@ -67,11 +79,8 @@ export function AcceptFields({ tolerances }: { tolerances: Tolerances }) {
     change({ accept: value === undefined ? rest : { ...rest, [key]: value } });
   };
   return (
-    <Fold summary="What is sold as good" wrong={problemAt(problem, "accept") !== null}>
-      <p class="hint">
-        A ball within the published limits and outside one of these is sold as a second. Published limits
-        count in any case.
-      </p>
+    <Fold summary={say("accept-title")} wrong={problemAt(problem, "accept") !== null}>
+      <p class="hint">{say("accept-says")}</p>
       {WINDOWS.flatMap(({ key, name, quantity, half, span, step }) =>
         (["at_least", "at_most"] as const).map((end) => {
           const { [end]: value, ...other } = accept[key] ?? {};
@@ -81,9 +90,11 @@ export function AcceptFields({ tolerances }: { tolerances: Tolerances }) {
             <Optional
               key={`${key}.${end}`}
               label={
-                <>
-                  <Term word={figureWord(key)}>{name}</Term> at {end === "at_least" ? "least" : "most"}
-                </>
+                <Say
+                  id={ENDS[end]}
+                  args={{ number: say(name) }}
+                  parts={{ number: (words) => <Term word={figureWord(key)}>{words}</Term> }}
+                />
               }
               on={value !== undefined}
               onTurn={(on) => {
@@ -93,7 +104,9 @@ export function AcceptFields({ tolerances }: { tolerances: Tolerances }) {
             >
               <NumberField
                 label={
-                  <span class="visually-hidden">{`${name} at ${end === "at_least" ? "least" : "most"}`}</span>
+                  <span class="visually-hidden">
+                    <Say id={ENDS[end]} args={{ number: say(name) }} parts={{ number: (words) => words }} />
+                  </span>
                 }
                 value={value ?? start}
                 quantity={quantity}
@@ -112,12 +125,12 @@ export function AcceptFields({ tolerances }: { tolerances: Tolerances }) {
       {WITHIN.map(({ key, word, name, start, most }) => (
         <Optional
           key={key}
-          label={<Term word={word}>{name}</Term>}
+          label={<Term word={word}>{say(name)}</Term>}
           on={accept[key] !== undefined}
           onTurn={(on) => set(key, on ? start : undefined)}
         >
           <NumberField
-            label={<span class="visually-hidden">{name}</span>}
+            label={<span class="visually-hidden">{say(name)}</span>}
             value={accept[key] ?? start}
             quantity="rg"
             min={0}

@@ -1,5 +1,6 @@
 import { useId, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
+import { Say } from "../../locale/say";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { Working } from "../../parts/working";
@@ -8,10 +9,12 @@ import { type Units, useStore } from "../../store";
 import { useTask } from "../../task";
 import type { BallFile, Scattered } from "../../types";
 import { measure, number, QUANTITY_OF } from "../../units";
+import { named } from "../say";
 import { MORE } from "./numbers";
 import { pour } from "./pour";
+import { say } from "./say";
 import type { Poured } from "./scatter";
-import { KINDS, ShareBar, shareSays } from "./shares";
+import { KIND_NAMES, KINDS, ShareBar, shareSays } from "./shares";
 import { elsewhere, type Tolerances } from "./tolerances";
 
 interface BesideProps {
@@ -64,48 +67,51 @@ export function Beside({ ball, tolerances, known }: BesideProps) {
   const here = store.derived.value.undrilled;
 
   return (
-    <section class="beside" aria-label="Beside another ball">
-      <h4>Beside another ball at the same tolerances</h4>
+    <section class="beside" aria-label={say("beside-label")}>
+      <h4>{say("beside-title")}</h4>
       <label class="line" for={id}>
-        <span class="field-label">Beside</span>
+        <span class="field-label">{say("beside-beside")}</span>
         <select id={id} value={other.id} onChange={(event) => setWanted(event.currentTarget.value)}>
           {others.map((item) => (
             <option key={item.id} value={item.id}>
-              {item.name} ({piecesSay(count(item.shot.ball))})
+              {say("beside-ball", { ball: item.name, pieces: piecesSay(count(item.shot.ball)) })}
             </option>
           ))}
         </select>
       </label>
       <button type="button" disabled={tolerances.problem !== null} onClick={() => task.start(both)}>
-        Pour both
+        {say("beside-go")}
       </button>
-      <Working doing="Pouring both" state={state} onStop={task.stop} />
+      <Working doing={say("beside-pouring")} state={state} onStop={task.stop} />
       {state.is === "done" && <Told pair={state.done} />}
     </section>
   );
 }
 
-const piecesSay = (count: number) => (count === 1 ? "one piece" : `${count} pieces`);
+const piecesSay = (count: number) => say("beside-pieces", { count });
 
 /** Which of the two is the more robust, and why. */
 function verdict({ ours, others, pieces }: Pair): string {
-  const [a, b] = [ours, others].map(({ ball, passed }, n) => {
-    return `${shareSays(passed)} of ${ball} (${piecesSay(pieces[n] ?? 0)})`;
-  });
+  const [a = "", b = ""] = [ours, others].map(({ ball, passed }, n) =>
+    say("beside-share", { share: shareSays(passed), ball, pieces: piecesSay(pieces[n] ?? 0) }),
+  );
   const apart =
     ours.passed.wilson_95[0] > others.passed.wilson_95[1] ||
     others.passed.wilson_95[0] > ours.passed.wilson_95[1];
   const better = ours.passed.share > others.passed.share ? ours : others;
   const worse = better === ours ? others : ours;
   const says = apart
-    ? `${better.ball} is the more robust: ${number(1 - better.passed.share, "share", "trade", 1)}% of it fail, ` +
-      `against ${number(1 - worse.passed.share, "share", "trade", 1)}%.`
-    : "That is too close to tell which is the more robust.";
+    ? say("beside-better", {
+        ball: better.ball,
+        few: number(1 - better.passed.share, "share", "trade", 1),
+        many: number(1 - worse.passed.share, "share", "trade", 1),
+      })
+    : say("beside-close");
   const why =
     better.costs.length < worse.costs.length && apart
-      ? ` Fewer things can stray: ${better.costs.length} tolerances, against ${worse.costs.length}.`
+      ? say("beside-fewer", { few: better.costs.length, many: worse.costs.length })
       : "";
-  return `At the same tolerances ${a} pass, and ${b}. ${says}${why}`;
+  return `${say("beside-both", { a, b })} ${says} ${why}`.trimEnd();
 }
 
 function Told({ pair }: { pair: Pair }) {
@@ -122,11 +128,11 @@ function Told({ pair }: { pair: Pair }) {
           <ShareBar scattered={one} />
         </div>
       ))}
-      <Wide label="Both balls">
+      <Wide label={say("beside-table")}>
         <table>
           <thead>
             <tr>
-              <th scope="col">At the same tolerances</th>
+              <th scope="col">{say("beside-same")}</th>
               {both.map(({ ball }) => (
                 <th scope="col" key={ball}>
                   {ball}
@@ -137,7 +143,7 @@ function Told({ pair }: { pair: Pair }) {
           <tbody>
             <tr>
               <th scope="row">
-                <Term word="piece">pieces</Term>
+                <Say id="beside-of-pieces" parts={{ pieces: (words) => <Term word="piece">{words}</Term> }} />
               </th>
               {pair.pieces.map((count, n) => (
                 <td key={n}>{count}</td>
@@ -145,7 +151,10 @@ function Told({ pair }: { pair: Pair }) {
             </tr>
             <tr>
               <th scope="row">
-                <Term word="tolerance">tolerances</Term> that can stray
+                <Say
+                  id="beside-can-stray"
+                  parts={{ tolerances: (words) => <Term word="tolerance">{words}</Term> }}
+                />
               </th>
               {both.map((one, n) => (
                 <td key={n}>{one.costs.length}</td>
@@ -154,7 +163,7 @@ function Told({ pair }: { pair: Pair }) {
             {KINDS.map((kind) => (
               <tr key={kind}>
                 <th scope="row">
-                  <Term word="scrap">{kind}</Term> <span class="unit">%</span>
+                  <Term word="scrap">{say(KIND_NAMES[kind])}</Term> <span class="unit">%</span>
                 </th>
                 {both.map((one, n) => (
                   <td key={n}>{number(one[kind].share, "share", units, 1)}</td>
@@ -167,10 +176,7 @@ function Told({ pair }: { pair: Pair }) {
           </tbody>
         </table>
       </Wide>
-      <p class="readout-says">
-        Both with the tolerances of every piece; those of single pieces are left out. Weight and top weight
-        may be as far from each ball's own recipe as from this one's.
-      </p>
+      <p class="readout-says">{say("beside-note")}</p>
     </>
   );
 }
@@ -189,7 +195,11 @@ function Spread({
   return (
     <tr>
       <th scope="row">
-        {mine.name}, <Term word="standard deviation" />{" "}
+        <Say
+          id="beside-spread"
+          args={{ number: named(mine.name) }}
+          parts={{ deviation: (words) => <Term word="standard deviation">{words}</Term> }}
+        />{" "}
         <span class="unit">{measure(quantity, units).unit}</span>
       </th>
       <td>{number(mine.deviation, quantity, units, MORE)}</td>

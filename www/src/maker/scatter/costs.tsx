@@ -1,9 +1,12 @@
 import { useState } from "preact/hooks";
+import { Say, type SayProps } from "../../locale/say";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { type Units, useStore } from "../../store";
 import type { Scattered } from "../../types";
-import { number, QUANTITY_OF, reading } from "../../units";
+import { count, number, QUANTITY_OF, reading } from "../../units";
+import { controlName } from "../controls";
+import { say } from "./say";
 
 type Cost = Scattered["costs"][number];
 
@@ -12,15 +15,24 @@ const SHOWN = 12;
 const BAR = 120;
 
 const NAMES: Record<string, string> = {
-  passing: "whether a ball passes",
-  weight_lb: "the weight",
-  low_rg_in: "the low RG",
-  differential_in: "the differential",
-  intermediate_differential_in: "the intermediate differential",
-  top_weight_oz: "the top weight",
+  passing: "costs-passing",
+  weight_lb: "costs-weight",
+  low_rg_in: "costs-low-rg",
+  differential_in: "costs-differential",
+  intermediate_differential_in: "costs-intermediate",
+  top_weight_oz: "costs-top-weight",
 };
 
-const called = ({ part, what }: Cost) => `${part ?? "ball"}: ${what}`;
+/** The words for both kinds of sensitivity lead to their meanings. */
+const ORDERS: SayProps["parts"] = {
+  first: (words) => <Term word="first order">{words}</Term>,
+  total: (words) => <Term word="total order">{words}</Term>,
+};
+
+const numberSays = (number: string): string => {
+  const id = NAMES[number];
+  return id ? say(id) : number;
+};
 
 /** Which tolerance costs most: ranked bars and their table. */
 export function Costs({ scattered }: { scattered: Scattered }) {
@@ -35,14 +47,14 @@ export function Costs({ scattered }: { scattered: Scattered }) {
   const [first, second] = ranked;
   const varies = first !== undefined && of(first)?.total != null;
   return (
-    <section aria-label="Which tolerance costs most">
-      <h4>Which tolerance costs most</h4>
+    <section aria-label={say("costs-title")}>
+      <h4>{say("costs-title")}</h4>
       <label class="line">
-        <span class="field-label">Measured by</span>
+        <span class="field-label">{say("costs-measured-by")}</span>
         <select value={wanted} onChange={(event) => setWanted(event.currentTarget.value)}>
           {kinds.map((kind) => (
             <option key={kind} value={kind}>
-              {NAMES[kind] ?? kind}
+              {numberSays(kind)}
             </option>
           ))}
         </select>
@@ -50,30 +62,33 @@ export function Costs({ scattered }: { scattered: Scattered }) {
       {varies ? (
         <>
           <p class="costs-say" aria-live="polite">
-            Most of what decides {NAMES[wanted]} comes from {called(first)} (
-            {reading(total(first), "share", units)} with all it does together with others)
-            {second && `, then from ${called(second)} (${reading(total(second), "share", units)})`}.
+            {say(second ? "costs-say-two" : "costs-say", {
+              number: numberSays(wanted),
+              first: controlName(first),
+              share: reading(total(first), "share", units),
+              second: second ? controlName(second) : "",
+              next: second ? reading(total(second), "share", units) : "",
+            })}
           </p>
-          <Wide label="Every tolerance, the dearest first">
+          <Wide label={say("costs-table")}>
             <table class="costs">
               <caption>
-                What part of the spread each tolerance causes <Term word="first order">by itself</Term>, and{" "}
-                <Term word="total order">with others</Term>
+                <Say id="costs-caption" parts={ORDERS} />
               </caption>
               <thead>
                 <tr>
-                  <th scope="col">Tolerance</th>
+                  <th scope="col">{say("costs-tolerance")}</th>
                   <th scope="col">
-                    <Term word="tolerance">Within ±</Term>
+                    <Term word="tolerance">{say("costs-within")}</Term>
                   </th>
                   <th scope="col">
-                    <Term word="first order">By itself</Term>, %
+                    <Say id="costs-by-itself" parts={ORDERS} />
                   </th>
                   <th scope="col">
-                    <Term word="total order">With others</Term>, %
+                    <Say id="costs-with-others" parts={ORDERS} />
                   </th>
                   <th scope="col">
-                    <Term word="95 % interval">give or take</Term>
+                    <Term word="95 % interval">{say("costs-give-or-take")}</Term>
                   </th>
                 </tr>
               </thead>
@@ -91,16 +106,13 @@ export function Costs({ scattered }: { scattered: Scattered }) {
           </Wide>
           {ranked.length > SHOWN && (
             <button type="button" aria-expanded={all} onClick={() => setAll(!all)}>
-              {all ? `Only the dearest ${SHOWN}` : `All ${ranked.length}`}
+              {all ? say("costs-only-dearest", { shown: SHOWN }) : say("costs-all", { all: ranked.length })}
             </button>
           )}
-          <p class="readout-says">
-            The dark bar is by itself, the outlined one with others. Computed at{" "}
-            {scattered.base_points.toLocaleString("en")} points; small parts may come out a little below 0.
-          </p>
+          <p class="readout-says">{say("costs-note", { points: count(scattered.base_points) })}</p>
         </>
       ) : (
-        <p>Nothing varies here: every ball comes to the same.</p>
+        <p>{say("costs-nothing")}</p>
       )}
     </section>
   );
@@ -112,7 +124,7 @@ function Row({ cost, of, units }: { cost: Cost; of: Cost["of"][number] | undefin
   return (
     <tr>
       <th scope="row">
-        {called(cost)}
+        {controlName(cost)}
         <svg class="costs-bar" viewBox={`0 0 ${BAR + 2} 10`} aria-hidden="true">
           <rect class="costs-first" x="1" y="1" width={length(of?.first)} height="8" />
           <rect class="costs-total" x="1" y="1" width={length(of?.total)} height="8" />

@@ -5,9 +5,13 @@ import { problemAt } from "../../rooms/bench/edits";
 import { type Units, useStore } from "../../store";
 import type { PieceTolerances, Problem, TolerancesFile, Vec3 } from "../../types";
 import { reading } from "../../units";
+import { listed } from "../say";
+import { say } from "./say";
 import { ofPiece, type Tolerances } from "./tolerances";
 
-const AXES = ["sideways x", "sideways y", "towards pin z"];
+/** Names of texts, along x, y and z. */
+const CORE = ["stray-core-x", "stray-core-y", "stray-core-z"];
+const PLACE = ["stray-place-x", "stray-place-y", "stray-place-z"];
 
 /** How far every part may stray. */
 export function ToleranceFields({ tolerances }: { tolerances: Tolerances }) {
@@ -21,11 +25,11 @@ export function ToleranceFields({ tolerances }: { tolerances: Tolerances }) {
   return (
     <>
       <Fold
-        summary={`Ball and cover: ${coverSays(cover, units)}`}
+        summary={say("stray-ball-and-cover", { says: coverSays(cover, units) })}
         wrong={problemAt(problem, "cover") !== null}
       >
         <NumberField
-          label={<Term word="density">Density of the cover, ±</Term>}
+          label={<Term word="density">{say("stray-cover-density")}</Term>}
           value={cover.density_percent ?? 0}
           quantity="percent"
           min={0}
@@ -35,7 +39,7 @@ export function ToleranceFields({ tolerances }: { tolerances: Tolerances }) {
           onChange={(density_percent) => change({ cover: { ...cover, density_percent } })}
         />
         <NumberField
-          label={<Term word="ball diameter">Ball diameter, ±</Term>}
+          label={<Term word="ball diameter">{say("stray-diameter")}</Term>}
           value={cover.diameter_in ?? 0}
           quantity="rg"
           min={0}
@@ -45,7 +49,7 @@ export function ToleranceFields({ tolerances }: { tolerances: Tolerances }) {
           onChange={(diameter_in) => change({ cover: { ...cover, diameter_in } })}
         />
         <Along
-          what="Whole core"
+          along={CORE}
           value={cover.core_shift_in}
           place="cover.core_shift_in"
           problem={problem}
@@ -53,7 +57,7 @@ export function ToleranceFields({ tolerances }: { tolerances: Tolerances }) {
         />
       </Fold>
       <Fold
-        summary={`Every piece: ${pieceSays(every, units)}`}
+        summary={say("stray-every-piece", { says: pieceSays(every, units) })}
         wrong={problemAt(problem, "every_piece") !== null}
       >
         <PieceFields
@@ -71,7 +75,10 @@ export function ToleranceFields({ tolerances }: { tolerances: Tolerances }) {
         return (
           <Fold
             key={at}
-            summary={`${name}: ${own < 0 ? "as every piece" : pieceSays(value, units)}`}
+            summary={say("stray-piece", {
+              piece: name,
+              says: own < 0 ? say("stray-as-every") : pieceSays(value, units),
+            })}
             wrong={own >= 0 && problemAt(problem, `pieces[${own}]`) !== null}
           >
             <label class="optional-label">
@@ -84,7 +91,7 @@ export function ToleranceFields({ tolerances }: { tolerances: Tolerances }) {
                   })
                 }
               />
-              <span>Tolerances of its own</span>
+              <span>{say("stray-own")}</span>
             </label>
             {own >= 0 && (
               <PieceFields
@@ -113,13 +120,12 @@ function Strangers({ tolerances, names }: { tolerances: Tolerances; names: strin
   if (strangers.length === 0) return null;
   return (
     <p class="says says-caution">
-      There are tolerances for {strangers.map(({ piece }) => piece).join(" and ")}, and no one piece of this
-      ball is called that.{" "}
+      {say("stray-strangers", { pieces: listed(strangers.map(({ piece }) => piece)) })}{" "}
       <button
         type="button"
         onClick={() => tolerances.change({ pieces: all.filter((one) => !strangers.includes(one)) })}
       >
-        Drop them
+        {say("stray-drop")}
       </button>
     </p>
   );
@@ -136,7 +142,7 @@ function PieceFields({ value, place, problem, onChange }: PieceFieldsProps) {
   return (
     <>
       <NumberField
-        label={<Term word="density">Density, ±</Term>}
+        label={<Term word="density">{say("stray-density")}</Term>}
         value={value.density_percent ?? 0}
         quantity="percent"
         min={0}
@@ -146,7 +152,7 @@ function PieceFields({ value, place, problem, onChange }: PieceFieldsProps) {
         onChange={(density_percent) => onChange({ ...value, density_percent })}
       />
       <NumberField
-        label={<Term word="piece">Size, ±</Term>}
+        label={<Term word="piece">{say("stray-size")}</Term>}
         value={value.size_percent ?? 0}
         quantity="percent"
         min={0}
@@ -156,14 +162,14 @@ function PieceFields({ value, place, problem, onChange }: PieceFieldsProps) {
         onChange={(size_percent) => onChange({ ...value, size_percent })}
       />
       <Along
-        what="Place"
+        along={PLACE}
         value={value.at_in}
         place={`${place}.at_in`}
         problem={problem}
         onChange={(at_in) => onChange({ ...value, at_in })}
       />
       <NumberField
-        label={<Term word="position">Tilt, ±</Term>}
+        label={<Term word="position">{say("stray-tilt")}</Term>}
         value={value.tilt_deg ?? 0}
         quantity="angle"
         min={0}
@@ -177,24 +183,21 @@ function PieceFields({ value, place, problem, onChange }: PieceFieldsProps) {
 }
 
 interface AlongProps {
-  what: string;
+  /** Names of the three texts. */
+  along: string[];
   value?: Vec3;
   place: string;
   problem: Problem | null;
   onChange(value: Vec3): void;
 }
 
-function Along({ what, value = [0, 0, 0], place, problem, onChange }: AlongProps) {
+function Along({ along, value = [0, 0, 0], place, problem, onChange }: AlongProps) {
   return (
     <>
-      {AXES.map((axis, n) => (
+      {along.map((axis, n) => (
         <NumberField
           key={axis}
-          label={
-            <Term word="position">
-              {what} {axis}, ±
-            </Term>
-          }
+          label={<Term word="position">{say(axis)}</Term>}
           value={value[n] ?? 0}
           quantity="rg"
           min={0}
@@ -213,28 +216,28 @@ function placeSays(value: Vec3 | undefined, units: Units): string | null {
   const most = Math.max(...(value ?? [0]));
   if (most === 0) return null;
   const same = value?.every((one) => one === most);
-  return `place ±${reading(most, "rg", units)}${same ? "" : " at most"}`;
+  return say(same ? "stray-says-place" : "stray-says-place-most", { by: reading(most, "rg", units) });
 }
 
-function listed(parts: (string | null | false | 0 | undefined)[]): string {
-  return parts.filter(Boolean).join(", ") || "exact";
+function inARow(parts: (string | null | false | 0 | undefined)[]): string {
+  return parts.filter(Boolean).join(", ") || say("stray-exact");
 }
 
 function pieceSays(value: PieceTolerances, units: Units): string {
   const { density_percent, size_percent, at_in, tilt_deg } = value;
-  return listed([
-    density_percent && `density ±${reading(density_percent, "percent", units)}`,
-    size_percent && `size ±${reading(size_percent, "percent", units)}`,
+  return inARow([
+    density_percent && say("stray-says-density", { by: reading(density_percent, "percent", units) }),
+    size_percent && say("stray-says-size", { by: reading(size_percent, "percent", units) }),
     placeSays(at_in, units),
-    tilt_deg && `tilt ±${reading(tilt_deg, "angle", units)}`,
+    tilt_deg && say("stray-says-tilt", { by: reading(tilt_deg, "angle", units) }),
   ]);
 }
 
 function coverSays(value: NonNullable<TolerancesFile["cover"]>, units: Units): string {
   const { density_percent, diameter_in, core_shift_in } = value;
-  return listed([
-    density_percent && `density ±${reading(density_percent, "percent", units)}`,
-    diameter_in && `diameter ±${reading(diameter_in, "rg", units)}`,
+  return inARow([
+    density_percent && say("stray-says-density", { by: reading(density_percent, "percent", units) }),
+    diameter_in && say("stray-says-diameter", { by: reading(diameter_in, "rg", units) }),
     placeSays(core_shift_in, units),
   ]);
 }

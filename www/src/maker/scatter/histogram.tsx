@@ -1,11 +1,14 @@
 import { useId } from "preact/hooks";
 import { Picture } from "../../draw/picture";
+import { Say } from "../../locale/say";
 import { LazyFold } from "../../parts/lazy-fold";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
-import { measure, number, QUANTITY_OF, reading } from "../../units";
+import { count, measure, number, QUANTITY_OF, reading } from "../../units";
 import { figureWord } from "../controls";
+import { named } from "../say";
 import { at, MORE, rangeSays, type Spread } from "./numbers";
+import { say } from "./say";
 
 const WIDTH = 300;
 const HEIGHT = 84;
@@ -17,7 +20,8 @@ export function Histogram({ one }: { one: Spread }) {
   const id = useId();
   const quantity = QUANTITY_OF[one.unit];
   const { unit } = measure(quantity, units);
-  const name = one.name.charAt(0).toUpperCase() + one.name.slice(1);
+  const called = named(one.name);
+  const name = called.charAt(0).toUpperCase() + called.slice(1);
   const ends = [...(one.accept ?? []), ...(one.published ?? [])];
   // Limits come into the picture where they are not far off.
   const width = one.most - one.least || 2 * one.error;
@@ -29,15 +33,20 @@ export function Histogram({ one }: { one: Spread }) {
   const to = Math.max(one.most, ...near) + 0.03 * width;
   const x = (value: number) => Math.min(WIDTH, Math.max(0, ((value - from) / (to - from)) * WIDTH));
   const tallest = Math.max(1, ...one.bins.map(({ count }) => count));
-  const say = (value: number | null) => (value === null ? "–" : reading(value, quantity, units, MORE));
+  const written = (value: number | null) => (value === null ? "–" : reading(value, quantity, units, MORE));
   const [low, high] = one.accept ?? [null, null];
   const desc =
     one.count === 0
-      ? "No ball has this number."
+      ? say("spread-no-ball")
       : [
-          `Half of the balls lie between ${say(at(one, 25))} and ${say(at(one, 75))}, 98 of 100 between ${say(at(one, 1))} and ${say(at(one, 99))}.`,
-          one.accept && `Sold as good ${rangeSays(one.accept, one.unit, units)}.`,
-          one.published && `Published limit: ${rangeSays(one.published, one.unit, units)}.`,
+          say("spread-half", {
+            low: written(at(one, 25)),
+            high: written(at(one, 75)),
+            lowest: written(at(one, 1)),
+            highest: written(at(one, 99)),
+          }),
+          one.accept && say("spread-sold", { range: rangeSays(one.accept, one.unit, units) }),
+          one.published && say("spread-published", { range: rangeSays(one.published, one.unit, units) }),
         ]
           .filter(Boolean)
           .join(" ");
@@ -52,7 +61,7 @@ export function Histogram({ one }: { one: Spread }) {
       <Picture
         id={id}
         viewBox={`-2 -2 ${WIDTH + 4} ${HEIGHT + FOOT + 4}`}
-        title={`Histogram: ${name}`}
+        title={say("spread-histogram", { number: name })}
         desc={desc}
       >
         <defs>
@@ -101,16 +110,16 @@ export function Histogram({ one }: { one: Spread }) {
         </text>
       </Picture>
       <p class="readout-says">{desc}</p>
-      <LazyFold summary="Bars as a table">
+      <LazyFold summary={say("spread-bars")}>
         <table>
           <caption>
-            How many balls lie where: the <Term word="histogram" /> in numbers
+            <Say id="spread-bars-caption" parts={{ histogram: () => <Term word="histogram" /> }} />
           </caption>
           <thead>
             <tr>
-              <th scope="col">From</th>
-              <th scope="col">To</th>
-              <th scope="col">Balls</th>
+              <th scope="col">{say("spread-bar-from")}</th>
+              <th scope="col">{say("spread-bar-to")}</th>
+              <th scope="col">{say("spread-bar-balls")}</th>
             </tr>
           </thead>
           <tbody>
@@ -118,7 +127,7 @@ export function Histogram({ one }: { one: Spread }) {
               <tr key={bin.from}>
                 <td>{number(bin.from, quantity, units, MORE + 1)}</td>
                 <td>{number(bin.to, quantity, units, MORE + 1)}</td>
-                <td>{bin.count.toLocaleString("en")}</td>
+                <td>{count(bin.count)}</td>
               </tr>
             ))}
           </tbody>

@@ -4,7 +4,9 @@ import { type Units, useStore } from "../../store";
 import type { Scattered } from "../../types";
 import { measure, number, QUANTITY_OF, reading } from "../../units";
 import { figureWord } from "../controls";
+import { named } from "../say";
 import { Histogram } from "./histogram";
+import { say } from "./say";
 
 export type Spread = Scattered["numbers"][number];
 
@@ -19,25 +21,25 @@ export function at(one: Spread, percent: number): number | null {
 export function Numbers({ scattered }: { scattered: Scattered }) {
   const { units } = useStore().view.value;
   return (
-    <section aria-label="How every number spreads">
-      <h4>How every number spreads</h4>
-      <Wide label="Every number">
+    <section aria-label={say("spread-title")}>
+      <h4>{say("spread-title")}</h4>
+      <Wide label={say("spread-table")}>
         <table>
           <thead>
             <tr>
-              <th scope="col">Number</th>
-              <th scope="col">Recipe</th>
-              <th scope="col">Mean</th>
+              <th scope="col">{say("spread-number")}</th>
+              <th scope="col">{say("spread-recipe")}</th>
+              <th scope="col">{say("spread-mean")}</th>
               <th scope="col">
-                <Term word="standard deviation">Standard deviation</Term>
+                <Term word="standard deviation">{say("spread-deviation")}</Term>
               </th>
               <th scope="col">
-                <Term word="percentile">1 % below</Term>
+                <Term word="percentile">{say("spread-below-1")}</Term>
               </th>
-              <th scope="col">50 % below</th>
-              <th scope="col">99 % below</th>
-              <th scope="col">Good from</th>
-              <th scope="col">to</th>
+              <th scope="col">{say("spread-below-50")}</th>
+              <th scope="col">{say("spread-below-99")}</th>
+              <th scope="col">{say("spread-good-from")}</th>
+              <th scope="col">{say("spread-to")}</th>
             </tr>
           </thead>
           <tbody>
@@ -65,7 +67,7 @@ function Row({ one, units }: { one: Spread; units: Units }) {
   return (
     <tr>
       <th scope="row">
-        <Term word={figureWord(one.number)}>{one.name}</Term>{" "}
+        <Term word={figureWord(one.number)}>{named(one.name)}</Term>{" "}
         <span class="unit">{measure(quantity, units).unit}</span>
       </th>
       {cell(one.nominal)}
@@ -80,13 +82,15 @@ function Row({ one, units }: { one: Spread; units: Units }) {
   );
 }
 
-/** "sold from 15.12 lb to 15.32 lb" or null. */
+/** "from 15.12 lb to 15.32 lb". */
 export function rangeSays(
   [low, high]: [number | null, number | null],
   unit: Spread["unit"],
   units: Units,
 ): string {
-  const say = (value: number) => reading(value, QUANTITY_OF[unit], units, MORE);
-  if (low !== null && high !== null) return `from ${say(low)} to ${say(high)}`;
-  return low !== null ? `from ${say(low)} up` : `up to ${say(high ?? 0)}`;
+  const end = (value: number) => reading(value, QUANTITY_OF[unit], units, MORE);
+  if (low !== null && high !== null) return say("spread-from-to", { low: end(low), high: end(high) });
+  return low !== null
+    ? say("spread-from-up", { low: end(low) })
+    : say("spread-up-to", { high: end(high ?? 0) });
 }

@@ -8,6 +8,7 @@ import { Working } from "../../parts/working";
 import { useStore } from "../../store";
 import { useTask } from "../../task";
 import type { BallFile, Scattered, TolerancesFile } from "../../types";
+import { count } from "../../units";
 import { FileButtons } from "../file-buttons";
 import { AcceptFields } from "./accept";
 import { Beside } from "./beside";
@@ -15,12 +16,13 @@ import { Costs } from "./costs";
 import { ToleranceFields } from "./fields";
 import { Numbers } from "./numbers";
 import { pour } from "./pour";
+import { say } from "./say";
 import { Shares } from "./shares";
 import { type Tolerances, USUAL_BALLS, useTolerances } from "./tolerances";
 
 export function ScatterFold() {
   return (
-    <LazyFold class="maker" summary="Poured a little off: how many pass" stays>
+    <LazyFold class="maker" summary={say("scatter-title")} stays>
       <Panel />
     </LazyFold>
   );
@@ -46,14 +48,11 @@ function Panel() {
   const stale = done && (done.ball !== ball || JSON.stringify(done.tolerances) !== JSON.stringify(file));
   return (
     <>
-      <p class="readout-says">
-        No piece comes out exactly as drawn. Say how far each may stray: thousands of balls are poured within
-        that, and the numbers of every one are worked out.
-      </p>
+      <p class="readout-says">{say("scatter-says")}</p>
       <ToleranceFields tolerances={tolerances} />
       <AcceptFields tolerances={tolerances} />
       <Sample tolerances={tolerances} />
-      <FileButtons kind="tolerances" asked={tolerances} back="Usual ones" />
+      <FileButtons kind="tolerances" asked={tolerances} back={say("scatter-back")} />
       <button
         type="button"
         class="maker-go"
@@ -66,14 +65,14 @@ function Panel() {
           }))
         }
       >
-        Pour {balls.toLocaleString("en")} balls
+        {say("scatter-go", { balls: count(balls) })}
       </button>
-      <Working doing={`Pouring ${balls.toLocaleString("en")} balls`} state={state} onStop={task.stop} />
+      <Working doing={say("scatter-pouring", { balls: count(balls) })} state={state} onStop={task.stop} />
       {done && (
         <>
           {stale && (
             <p class="says says-caution" role="status">
-              The ball or its tolerances have changed since. Pour again to see what that does.
+              {say("scatter-stale")}
             </p>
           )}
           <Shares scattered={done.scattered} />
@@ -99,7 +98,7 @@ function Sample({ tolerances }: { tolerances: Tolerances }) {
   return (
     <>
       <BoundedField
-        label={<Term word="95 % interval">Balls</Term>}
+        label={<Term word="95 % interval">{say("scatter-balls")}</Term>}
         value={file.balls ?? USUAL_BALLS}
         quantity="count"
         min={1000}
@@ -110,7 +109,7 @@ function Sample({ tolerances }: { tolerances: Tolerances }) {
         onChange={(balls) => change({ balls: Math.round(balls) })}
       />
       <BoundedField
-        label={<Term word="tolerance">Seed</Term>}
+        label={<Term word="tolerance">{say("scatter-seed")}</Term>}
         value={file.seed}
         quantity="count"
         min={0}
@@ -119,15 +118,15 @@ function Sample({ tolerances }: { tolerances: Tolerances }) {
         step={1}
         onChange={(seed) => change({ seed: Math.round(seed) })}
       />
-      <p class="hint">The same seed pours the same balls, here and on the command line.</p>
+      <p class="hint">{say("scatter-seed-says")}</p>
       <label class="line">
-        <span class="field-label">How they stray</span>
+        <span class="field-label">{say("scatter-stray")}</span>
         <select
           value={file.spread ?? "even"}
           onChange={(event) => change({ spread: event.currentTarget.value as "even" | "bell" })}
         >
-          <option value="even">anywhere within, equally often</option>
-          <option value="bell">mostly near: within is three standard deviations</option>
+          <option value="even">{say("scatter-stray-even")}</option>
+          <option value="bell">{say("scatter-stray-bell")}</option>
         </select>
       </label>
     </>

@@ -1,25 +1,36 @@
+import { Say } from "../../locale/say";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { useStore } from "../../store";
 import type { Scattered, Share } from "../../types";
-import { number, reading } from "../../units";
+import { count, number, reading } from "../../units";
+import { reasonSays, say } from "./say";
 
 export const KINDS = ["passed", "seconds", "scrap"] as const;
+/** What each is called. */
+export const KIND_NAMES = {
+  passed: "shares-passed",
+  seconds: "shares-seconds",
+  scrap: "shares-scrap",
+} as const;
 const WIDTH = 300;
 
 /** A share with its interval: "98.7 % (98.4 to 98.9 %)". */
 export function shareSays({ share, wilson_95 }: Share): string {
-  const [low, high] = wilson_95.map((end) => number(end, "share", "trade"));
-  return `${reading(share, "share", "trade")} (${low} to ${high}%)`;
+  const [low = "", high = ""] = wilson_95.map((end) => number(end, "share", "trade"));
+  return say("shares-share", { share: reading(share, "share", "trade"), low, high });
 }
 
 /** How many pass, in words first. */
 export function sharesSay({ passed, seconds, scrap, balls }: Scattered): string {
-  const kind = ({ count, share }: Share) => (count === 0 ? "none" : reading(share, "share", "trade"));
-  return (
-    `Of ${balls.toLocaleString("en")} balls ${shareSays(passed)} pass, ` +
-    `${kind(seconds)} would be sold as seconds and ${kind(scrap)} are scrap.`
-  );
+  const kind = ({ count, share }: Share) =>
+    count === 0 ? say("shares-none") : reading(share, "share", "trade");
+  return say("shares-say", {
+    balls: count(balls),
+    passed: shareSays(passed),
+    seconds: kind(seconds),
+    scrap: kind(scrap),
+  });
 }
 
 /** Passed, seconds and scrap as one bar; words and table say the same. */
@@ -45,45 +56,52 @@ export function ShareBar({ scattered }: { scattered: Scattered }) {
 
 export function Shares({ scattered }: { scattered: Scattered }) {
   const { units } = useStore().view.value;
-  const ends = (interval: [number, number]) =>
-    interval.map((end) => number(end, "share", units, 1)).join(" to ");
+  const ends = ([from, to]: [number, number]) =>
+    say("maker-range", { from: number(from, "share", units, 1), to: number(to, "share", units, 1) });
   return (
-    <section aria-label="How many pass">
+    <section aria-label={say("shares-title")}>
       <p class="why-says" role="status">
         {sharesSay(scattered)}
       </p>
       <ShareBar scattered={scattered} />
-      <Wide label="Passed, seconds and scrap">
+      <Wide label={say("shares-table")}>
         <table>
           <caption>
-            Seed {scattered.seed}; in brackets above, the <Term word="95 % interval" />
+            <Say
+              id="shares-caption"
+              args={{ seed: String(scattered.seed) }}
+              parts={{ interval: () => <Term word="95 % interval" /> }}
+            />
           </caption>
           <thead>
             <tr>
-              <th scope="col">What becomes of them</th>
+              <th scope="col">{say("shares-becomes")}</th>
               <th scope="col">
-                <Term word="scrap">Balls</Term>
+                <Term word="scrap">{say("shares-balls")}</Term>
               </th>
               <th scope="col">
                 <Term word="scrap">%</Term>
               </th>
               <th scope="col">
-                <Term word="95 % interval">95 % of samples</Term>, %
+                <Say
+                  id="shares-of-samples"
+                  parts={{ interval: (words) => <Term word="95 % interval">{words}</Term> }}
+                />
               </th>
             </tr>
           </thead>
           <tbody>
             {KINDS.map((kind) => {
-              const { count, share, wilson_95 } = scattered[kind];
+              const { count: many, share, wilson_95 } = scattered[kind];
               return (
                 <tr key={kind}>
                   <th scope="row">
                     <svg class="share-key" viewBox="0 0 16 16" aria-hidden="true">
                       <rect class={`share-${kind}`} width="16" height="16" />
                     </svg>
-                    {kind}
+                    {say(KIND_NAMES[kind])}
                   </th>
-                  <td>{count.toLocaleString("en")}</td>
+                  <td>{count(many)}</td>
                   <td>{number(share, "share", units, 1)}</td>
                   <td>{ends(wilson_95)}</td>
                 </tr>
@@ -94,9 +112,12 @@ export function Shares({ scattered }: { scattered: Scattered }) {
       </Wide>
       {scattered.reasons.length > 0 && (
         <ul class="plain">
-          {scattered.reasons.map(({ makes, reason, name, count }) => (
-            <li key={reason}>
-              {count.toLocaleString("en")} become {makes === "second" ? "seconds" : "scrap"}: {name}.
+          {scattered.reasons.map((one) => (
+            <li key={one.reason}>
+              {say(one.makes === "second" ? "shares-become-seconds" : "shares-become-scrap", {
+                balls: count(one.count),
+                reason: reasonSays(one),
+              })}
             </li>
           ))}
         </ul>
