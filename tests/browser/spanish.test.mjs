@@ -35,6 +35,25 @@ const ROOMS = {
       /y toda ella menos de 1,00\sin/,
     ],
   },
+  Banco: {
+    parts: ["bench"],
+    async open(room) {
+      await room.getByText("Taladrarla para una mano").click();
+      await room.getByLabel("La bola está taladrada").check();
+      await room.locator(".drill-picture").waitFor();
+      await room.evaluate((all) => {
+        for (const fold of all.querySelectorAll("details:not(.maker)")) fold.open = true;
+      });
+    },
+    says: [
+      /Partes, en el orden de colada/,
+      /núcleo interior\d,\d\d\sg\/cc; \d,\d\d\slb/,
+      /Suele tener de \d,\d+ a \d,\d+ g\/cc/,
+      /Hacia el pin, z/,
+      /Del pin al PAP/,
+      /Dedo anular: 0,72\sin de ancho, 1,13\sin de fondo, inserto/,
+    ],
+  },
 };
 
 /** All a room says, to the eye and to the ear. */
@@ -84,3 +103,21 @@ for (const [name, { parts, open, says, place }] of Object.entries(ROOMS)) {
     await check();
   });
 }
+
+test("a ball of the house has its names in the language it was put on the bench in", async () => {
+  const { page, context, check } = await site.open({ locale: "es-MX" });
+  const name = () => page.locator(".ball-name input").inputValue();
+  const speak = (tag) => page.locator(".bar select").last().selectOption(tag);
+  assert.equal(await name(), "N.º 3, de tres piezas");
+  await page.locator(".template").nth(3).click();
+  assert.equal(await name(), "N.º 4, núcleo anidado");
+  const parts = await page.locator(".part-title").allTextContents();
+  assert.deepEqual(parts, ["núcleo exterior", "núcleo interior", "corazón", "cubierta"]);
+  assert.equal(await page.locator(".template[aria-current]").textContent(), "núcleo anidado");
+  await speak("en");
+  assert.equal(await name(), "N.º 4, núcleo anidado", "one's own names are not translated");
+  await page.locator(".template").nth(3).click();
+  assert.equal(await name(), "No. 4, nested core");
+  await check();
+  await context.close();
+});

@@ -10,7 +10,7 @@ import { keepPage } from "./offline/offline";
 import { Fault } from "./parts/fault";
 import { loadRest } from "./parts/part";
 import { autosave, type Found, restore } from "./persist";
-import { FIRST_DOC } from "./rooms/bench/templates";
+import { firstDoc } from "./rooms/bench/templates";
 import { watchLinks } from "./share/link";
 import { createShelf, ShelfContext } from "./shelf/shelf";
 import { createStore, type Doc, FIRST_VIEW, isProblem, type Store, StoreContext } from "./store";
@@ -26,11 +26,12 @@ function build(wasm: WasmModule, found: Found): Store {
       if (!isProblem(error)) throw error;
       // Written by another version with other limits: the ball stays on the
       // bench with its mistake named, beside the first template's numbers.
-      return createStore(wasm, doc, FIRST_DOC, { ...FIRST_VIEW, ...view }, aside, loan);
+      return createStore(wasm, doc, firstDoc(), { ...FIRST_VIEW, ...view }, aside, loan);
     }
   }
-  const selected = FIRST_DOC.ball.pieces.length;
-  return createStore(wasm, FIRST_DOC, FIRST_DOC, { ...FIRST_VIEW, selected });
+  const first = firstDoc();
+  const selected = first.ball.pieces.length;
+  return createStore(wasm, first, first, { ...FIRST_VIEW, selected });
 }
 
 /** The doc as kept, for the panel that stands in when the page cannot start. */

@@ -1,3 +1,4 @@
+import { Say } from "../../locale/say";
 import { LeversFold } from "../../maker/levers/levers";
 import { LeversContext, useHint, useWorkedOut } from "../../maker/levers/use-levers";
 import { SeekFold } from "../../maker/seek/seek";
@@ -5,7 +6,7 @@ import { CoverSurface } from "../../parts/cover-surface";
 import { NumberField } from "../../parts/field";
 import { Fixed } from "../../parts/fixed";
 import { Said } from "../../parts/said";
-import { Term } from "../../parts/term";
+import { asTerm, Term } from "../../parts/term";
 import { useStore } from "../../store";
 import { reading } from "../../units";
 import { Drill } from "./drill";
@@ -13,6 +14,7 @@ import { addPiece, hasField, problemAt } from "./edits";
 import { Holes } from "./holes";
 import { MaterialFields } from "./material-fields";
 import { followFocus, PartRow, PieceRow, partSays } from "./piece";
+import { say } from "./say";
 import { TemplateRow } from "./template-row";
 
 /** Where the ball is made. */
@@ -47,7 +49,7 @@ function Parts() {
         </p>
       )}
       <label class="line ball-name">
-        <span class="field-label">Ball</span>
+        <span class="field-label">{say("bench-ball")}</span>
         <input
           type="text"
           value={ball.name}
@@ -59,7 +61,7 @@ function Parts() {
       </label>
       {ball.note && <p class="hint">{ball.note}</p>}
       <h3 class="part-list-name" id="part-list">
-        Parts, in pouring order
+        {say("bench-parts")}
       </h3>
       <ol class="parts" aria-labelledby="part-list">
         {ball.pieces.map((piece, at) => (
@@ -67,13 +69,12 @@ function Parts() {
         ))}
         <PartRow
           part={0}
-          name={ball.cover.name ?? "cover"}
+          name={ball.cover.name ?? say("bench-cover")}
           says={partSays(ball.cover.density_g_cc, ballProblem ? null : undrilled.pieces[0], units)}
           problem={cover}
         >
           <p class="hint">
-            The <Term word="coverstock" /> reaches from the surface to the pieces: it fills the rest of the
-            ball.
+            <Say id="bench-cover-says" parts={{ coverstock: asTerm("coverstock") }} />
           </p>
           <MaterialFields
             place="cover"
@@ -89,7 +90,7 @@ function Parts() {
           </Fixed>
           <Fixed place="ball.diameter_in">
             <NumberField
-              label={<Term word="ball diameter">Ball diameter</Term>}
+              label={<Term word="ball diameter">{say("bench-diameter-of-ball")}</Term>}
               hint={useHint("diameter_in")}
               value={ball.diameter_in}
               quantity="size"
@@ -99,7 +100,10 @@ function Parts() {
               problem={problemAt(ballProblem, "diameter_in")}
               caution={
                 ball.diameter_in < 8.5 || ball.diameter_in > 8.595
-                  ? `the published limits are ${reading(8.5, "rg", units)} to ${reading(8.595, "rg", units)}.`
+                  ? say("bench-diameter-caution", {
+                      low: reading(8.5, "rg", units),
+                      high: reading(8.595, "rg", units),
+                    })
                   : null
               }
               onChange={(diameter_in) => store.editBall((old) => ({ ...old, diameter_in }), "diameter_in")}
@@ -116,7 +120,7 @@ function Parts() {
             followFocus(".part-head");
           }}
         >
-          Add a piece
+          {say("bench-add-piece")}
         </button>
       </Fixed>
       <Fixed place="ball.holes" away>
@@ -140,8 +144,11 @@ function Invitation() {
   if (store.canUndo.value || store.loan.value || !piece) return null;
   return (
     <p class="invitation">
-      Change something: drag the density of the <strong>{piece.name}</strong> below, and watch the cut, the
-      numbers and the shot answer.
+      <Say
+        id="bench-invitation"
+        args={{ piece: piece.name }}
+        parts={{ piece: (name) => <strong>{name}</strong> }}
+      />
     </p>
   );
 }

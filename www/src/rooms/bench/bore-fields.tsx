@@ -1,18 +1,25 @@
 import { useId } from "preact/hooks";
+import { Say } from "../../locale/say";
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
-import { Term } from "../../parts/term";
+import { asTerm, Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { Bore, Problem, ThumbBore } from "../../types";
 import { type Quantity, reading } from "../../units";
 import { problemAt } from "./edits";
 import { type Digit, editBore, FIRST_INSERT } from "./grip";
+import { say } from "./say";
 
-const NAMES: Record<Digit, string> = { middle: "Middle finger", ring: "Ring finger", thumb: "Thumb" };
+/** The texts that name them. */
+const NAMES: Record<Digit, string> = {
+  middle: "bench-middle",
+  ring: "bench-ring-finger",
+  thumb: "bench-thumb",
+};
 
 interface Row {
   key: Exclude<keyof ThumbBore, "insert">;
-  label: preact.ComponentChildren;
+  label: () => preact.ComponentChildren;
   min: number;
   max: number;
   step: number;
@@ -21,34 +28,28 @@ interface Row {
 const ROWS: Row[] = [
   {
     key: "diameter_in",
-    label: (
-      <>
-        <Term word="hole">Hole</Term>, across
-      </>
-    ),
+    label: () => <Say id="bench-bore-across" parts={{ hole: asTerm("hole") }} />,
     min: 0.5,
     max: 1.25,
     step: 0.0156,
   },
-  { key: "depth_in", label: <Term word="hole">Depth</Term>, min: 0.5, max: 3.5, step: 0.0625 },
+  {
+    key: "depth_in",
+    label: () => <Term word="hole">{say("bench-bore-depth")}</Term>,
+    min: 0.5,
+    max: 3.5,
+    step: 0.0625,
+  },
   {
     key: "forward_pitch_in",
-    label: (
-      <>
-        <Term word="pitch">Pitch</Term> forward
-      </>
-    ),
+    label: () => <Say id="bench-pitch-forward" parts={{ pitch: asTerm("pitch") }} />,
     min: -1,
     max: 1,
     step: 0.0625,
   },
   {
     key: "side_pitch_in",
-    label: (
-      <>
-        <Term word="pitch">Pitch</Term> to the PAP's side
-      </>
-    ),
+    label: () => <Say id="bench-pitch-side" parts={{ pitch: asTerm("pitch") }} />,
     min: -1,
     max: 1,
     step: 0.0625,
@@ -57,22 +58,14 @@ const ROWS: Row[] = [
 const SPANS: Row[] = [
   {
     key: "middle_span_in",
-    label: (
-      <>
-        <Term word="span">Span</Term> to the middle finger
-      </>
-    ),
+    label: () => <Say id="bench-span-middle" parts={{ span: asTerm("span") }} />,
     min: 2.5,
     max: 5,
     step: 0.0625,
   },
   {
     key: "ring_span_in",
-    label: (
-      <>
-        <Term word="span">Span</Term> to the ring finger
-      </>
-    ),
+    label: () => <Say id="bench-span-ring" parts={{ span: asTerm("span") }} />,
     min: 2.5,
     max: 5,
     step: 0.0625,
@@ -94,10 +87,11 @@ export function BoreFields({ digit, bore, problem }: BoreProps) {
   const rows = digit === "thumb" ? [...SPANS, ...ROWS] : ROWS;
   return (
     <Fold summary={summary(digit, bore, units)} wrong={own !== null}>
-      <fieldset class="bore" aria-label={NAMES[digit]}>
-        {rows.map(({ key, ...row }) => (
+      <fieldset class="bore" aria-label={say(NAMES[digit])}>
+        {rows.map(({ key, label, ...row }) => (
           <NumberField
             {...row}
+            label={label()}
             key={key}
             quantity="size"
             value={(bore as ThumbBore)[key] ?? 0}
@@ -116,14 +110,14 @@ export function BoreFields({ digit, bore, problem }: BoreProps) {
               })
             }
           />
-          <span>{digit === "thumb" ? "Sleeve" : "Insert"} in the hole, which is drilled wider for it</span>
+          <span>{say(digit === "thumb" ? "bench-sleeve" : "bench-insert")}</span>
         </label>
         {bore.insert && (
           <>
             <Insert
               key="wall_in"
               name="wall_in"
-              label={<Term word="insert">Its wall</Term>}
+              label={<Term word="insert">{say("bench-insert-wall")}</Term>}
               quantity="size"
               min={0.03}
               max={0.25}
@@ -133,7 +127,7 @@ export function BoreFields({ digit, bore, problem }: BoreProps) {
             <Insert
               key="density_g_cc"
               name="density_g_cc"
-              label={<Term word="density">Its density</Term>}
+              label={<Term word="density">{say("bench-insert-density")}</Term>}
               quantity="density"
               min={0.9}
               max={1.5}
@@ -173,6 +167,10 @@ function Insert({ name, digit, bore, own, ...row }: InsertProps) {
 }
 
 function summary(digit: Digit, bore: Bore, units: Units): string {
-  const lined = bore.insert ? (digit === "thumb" ? ", sleeve" : ", insert") : "";
-  return `${NAMES[digit]}: ${reading(bore.diameter_in, "size", units)} across, ${reading(bore.depth_in, "size", units)} deep${lined}`;
+  const lined = digit === "thumb" ? "bench-bore-sleeve" : "bench-bore-insert";
+  return say(bore.insert ? lined : "bench-bore", {
+    digit: say(NAMES[digit]),
+    across: reading(bore.diameter_in, "size", units),
+    deep: reading(bore.depth_in, "size", units),
+  });
 }

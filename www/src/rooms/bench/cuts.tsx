@@ -1,8 +1,12 @@
+import { offered } from "../../locale/names";
+import { Say } from "../../locale/say";
 import { Fold } from "../../parts/fold";
 import { Said } from "../../parts/said";
-import { Term } from "../../parts/term";
+import { asTerm } from "../../parts/term";
 import type { Cut, Piece, Problem } from "../../types";
+import { count } from "../../units";
 import { problemAt } from "./edits";
+import { say } from "./say";
 import { extent } from "./shapes";
 import { PlaceFold, ShapeFields } from "./solid-fields";
 
@@ -19,7 +23,7 @@ interface CutsProps {
 function channelFor(piece: Piece): Cut {
   const across = Math.min(...extent(piece.shape).slice(0, 2));
   return {
-    name: "flow channel",
+    name: offered("cut", "flow channel"),
     shape: { kind: "ring", ring_diameter_in: hundredth(across), tube_diameter_in: hundredth(across / 6) },
   };
 }
@@ -39,17 +43,17 @@ export function Cuts({ piece, place, problem, reach_in, onChange }: CutsProps) {
     }, key);
   return (
     <Fold
-      summary={`Cuts and flow channels (${cuts.length})`}
+      summary={say("bench-cuts", { cuts: count(cuts.length) })}
       wrong={problemAt(problem, `${place}.cuts`) !== null}
     >
       <p class="hint">
-        A cut, such as a <Term word="flow channel" />, fills with what lies around the piece.
+        <Say id="bench-cuts-say" parts={{ channel: asTerm("flow channel") }} />
       </p>
       {cuts.map((cut, at) => {
         const here = `${place}.cuts[${at}]`;
         const change = (edit: (cut: Cut) => Cut, key: string) =>
           set((was) => was.map((old, i) => (i === at ? edit(old) : old)), key && `cuts[${at}].${key}`);
-        const name = cut.name ?? `cut ${at + 1}`;
+        const name = cut.name ?? say("bench-cut", { number: count(at + 1) });
         return (
           <fieldset class="nested" key={at}>
             <legend>{name}</legend>
@@ -61,13 +65,13 @@ export function Cuts({ piece, place, problem, reach_in, onChange }: CutsProps) {
             <ShapeFields solid={cut} place={here} problem={problem} reach_in={reach_in} onChange={change} />
             <PlaceFold solid={cut} place={here} problem={problem} reach_in={reach_in} onChange={change} />
             <button type="button" onClick={() => set((was) => was.toSpliced(at, 1))}>
-              Remove {name}
+              {say("bench-cut-remove", { cut: name })}
             </button>
           </fieldset>
         );
       })}
       <button type="button" onClick={() => set((was) => [...was, channelFor(piece)])}>
-        Add a flow channel
+        {say("bench-add-channel")}
       </button>
     </Fold>
   );

@@ -1,16 +1,19 @@
 import { useId } from "preact/hooks";
 import { LayoutDrawing, layoutWords } from "../../draw/layout";
 import { saveLayout } from "../../files";
+import { offered } from "../../locale/names";
+import { Say } from "../../locale/say";
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
 import { Said } from "../../parts/said";
-import { Term } from "../../parts/term";
+import { asTerm, Term } from "../../parts/term";
 import { useStore } from "../../store";
 import type { Drilling, Hand, Problem } from "../../types";
 import { type Quantity, reading, sentenceIn } from "../../units";
 import { BoreFields } from "./bore-fields";
 import { problemAt } from "./edits";
 import { editGrip, LAYOUTS, setDrilled, setThumb, withLayout } from "./grip";
+import { say } from "./say";
 
 /** The ball drilled for a hand: off until it is asked for. */
 export function Drill() {
@@ -19,7 +22,7 @@ export function Drill() {
   const problem = problemAt(store.derived.value.shotProblem, "drilling");
   const id = useId();
   return (
-    <Fold summary="Drill it for a hand" wrong={problem !== null}>
+    <Fold summary={say("bench-drill")} wrong={problem !== null}>
       <label class="tick" for={id}>
         <input
           id={id}
@@ -27,14 +30,13 @@ export function Drill() {
           checked={drilling !== undefined}
           onChange={(event) => setDrilled(store, event.currentTarget.checked)}
         />
-        The ball is drilled
+        {say("bench-drilled")}
       </label>
       {drilling ? (
         <Grip drilling={drilling} problem={problem} />
       ) : (
         <p class="hint">
-          Lays out thumb and fingers from a bowler's <Term word="PAP" /> and shows what the holes change. The
-          recipe above stays as it is.
+          <Say id="bench-drill-says" parts={{ pap: asTerm("PAP") }} />
         </p>
       )}
     </Fold>
@@ -43,7 +45,7 @@ export function Drill() {
 
 interface Row {
   key: "val_angle_deg" | "pap_over_in" | "pap_up_in" | "bridge_in";
-  label: preact.ComponentChildren;
+  label: () => preact.ComponentChildren;
   quantity: Quantity;
   min: number;
   max: number;
@@ -52,7 +54,7 @@ interface Row {
 
 const VAL: Row = {
   key: "val_angle_deg",
-  label: <Term word="VAL angle" />,
+  label: () => <Term word="VAL angle">{say("bench-val-angle")}</Term>,
   quantity: "angle",
   min: 0,
   max: 120,
@@ -61,11 +63,7 @@ const VAL: Row = {
 const BOWLER: Row[] = [
   {
     key: "pap_over_in",
-    label: (
-      <>
-        <Term word="PAP" />, over from the <Term word="grip centre" />
-      </>
-    ),
+    label: () => <Say id="bench-pap-over" parts={{ pap: asTerm("PAP"), centre: asTerm("grip centre") }} />,
     quantity: "size",
     min: 2,
     max: 6.5,
@@ -73,11 +71,7 @@ const BOWLER: Row[] = [
   },
   {
     key: "pap_up_in",
-    label: (
-      <>
-        <Term word="PAP" />, up from there
-      </>
-    ),
+    label: () => <Say id="bench-pap-up" parts={{ pap: asTerm("PAP") }} />,
     quantity: "size",
     min: -2,
     max: 2,
@@ -86,7 +80,7 @@ const BOWLER: Row[] = [
 ];
 const BRIDGE: Row = {
   key: "bridge_in",
-  label: <Term word="bridge">Bridge</Term>,
+  label: () => <Term word="bridge">{say("bench-bridge")}</Term>,
   quantity: "size",
   min: 0.1,
   max: 0.75,
@@ -102,6 +96,7 @@ function Grip({ drilling, problem }: { drilling: Drilling; problem: Problem | nu
   const row = (row: Row) => (
     <NumberField
       {...row}
+      label={row.label()}
       key={row.key}
       value={drilling[row.key]}
       problem={problemAt(problem, `drilling.${row.key}`)}
@@ -139,26 +134,22 @@ function Grip({ drilling, problem }: { drilling: Drilling; problem: Problem | nu
           ))}
         </div>
       )}
-      <fieldset class="choices" aria-label="Start from a layout">
+      <fieldset class="choices" aria-label={say("bench-layouts")}>
         {LAYOUTS.map((file) => (
           <button
             type="button"
             key={file.name}
             onClick={() => store.editShot((old) => withLayout(old, structuredClone(file)))}
           >
-            {file.name}
+            {offered("layout", file.name ?? "")}
           </button>
         ))}
       </fieldset>
       <fieldset class="nested">
-        <legend>Layout</legend>
+        <legend>{say("bench-layout")}</legend>
         <Hands hand={shot.hand} />
         <NumberField
-          label={
-            <>
-              <Term word="pin">Pin</Term> to PAP
-            </>
-          }
+          label={<Say id="bench-pin-to-pap" parts={{ pin: asTerm("pin") }} />}
           quantity="size"
           min={0}
           max={6.75}
@@ -166,7 +157,7 @@ function Grip({ drilling, problem }: { drilling: Drilling; problem: Problem | nu
           {...layout("pin_to_pap_in")}
         />
         <NumberField
-          label={<Term word="drilling angle">Drilling angle</Term>}
+          label={<Term word="drilling angle">{say("bench-drilling-angle")}</Term>}
           quantity="angle"
           min={0}
           max={180}
@@ -177,7 +168,7 @@ function Grip({ drilling, problem }: { drilling: Drilling; problem: Problem | nu
         {BOWLER.map(row)}
       </fieldset>
       <fieldset class="nested">
-        <legend>Grip</legend>
+        <legend>{say("bench-grip")}</legend>
         <label class="tick" for={thumb}>
           <input
             id={thumb}
@@ -185,7 +176,7 @@ function Grip({ drilling, problem }: { drilling: Drilling; problem: Problem | nu
             checked={drilling.thumb !== undefined}
             onChange={(event) => setThumb(store, event.currentTarget.checked)}
           />
-          Thumb hole (without one: a two-handed grip)
+          {say("bench-has-thumb")}
         </label>
         {row(BRIDGE)}
         {(["middle", "ring", "thumb"] as const).map((digit) => {
@@ -200,12 +191,13 @@ function Grip({ drilling, problem }: { drilling: Drilling; problem: Problem | nu
       )}
       {drilled && (
         <p class="hint">
-          The drill takes out {reading(drilled.change.drilled_out_oz, "imbalance", units)}. Inserts are
-          weighed as tubes that end just below the surface.
+          {say("bench-drilled-out", {
+            weight: reading(drilled.change.drilled_out_oz, "imbalance", units),
+          })}
         </p>
       )}
       <button type="button" class="drill-save" onClick={() => saveLayout(store.doc.value)}>
-        Save the layout to a file
+        {say("bench-layout-save")}
       </button>
       {drilled && <p class="fine-print">{drilled.cautions.join(" ")}</p>}
     </div>
@@ -215,7 +207,7 @@ function Grip({ drilling, problem }: { drilling: Drilling; problem: Problem | nu
 function Hands({ hand }: { hand: Hand }) {
   const store = useStore();
   return (
-    <fieldset class="choices" aria-label="Drilled for">
+    <fieldset class="choices" aria-label={say("bench-for")}>
       {(["right", "left"] as const).map((one) => (
         <button
           type="button"
@@ -230,7 +222,7 @@ function Hands({ hand }: { hand: Hand }) {
             })
           }
         >
-          {one === "right" ? "Right hand" : "Left hand"}
+          {say(one === "right" ? "bench-right" : "bench-left")}
         </button>
       ))}
     </fieldset>

@@ -1,7 +1,9 @@
 // The edits a person makes to a ball, each as a function from ball to ball.
 
+import { offered } from "../../locale/names";
 import type { Store } from "../../store";
 import type { BallFile, Hole, Piece, Problem } from "../../types";
+import { say } from "./say";
 
 export function editPiece(store: Store, at: number, change: (piece: Piece) => Piece, key = ""): void {
   store.editBall(
@@ -19,7 +21,7 @@ function recount(store: Store, change: (pieces: Piece[]) => Piece[], selected: n
 export function addPiece(store: Store): void {
   const count = store.doc.value.ball.pieces.length;
   const piece: Piece = {
-    name: freeName(store.doc.value.ball, "new piece"),
+    name: freeName(store.doc.value.ball, offered("piece", "new piece")),
     density_g_cc: 1.8,
     shape: { kind: "sphere", diameter_in: 1.5 },
   };
@@ -30,7 +32,10 @@ export function duplicatePiece(store: Store, at: number): void {
   const ball = store.doc.value.ball;
   const original = ball.pieces[at];
   if (!original) return;
-  const copy = { ...structuredClone(original), name: freeName(ball, `${original.name} copy`) };
+  const copy = {
+    ...structuredClone(original),
+    name: freeName(ball, say("bench-copy", { piece: original.name })),
+  };
   recount(store, (pieces) => pieces.toSpliced(at + 1, 0, copy), at + 2);
 }
 

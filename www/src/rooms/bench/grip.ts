@@ -4,6 +4,7 @@ import league from "../../../../scenarios/layouts/league-right.layout.json";
 import twoHanded from "../../../../scenarios/layouts/two-handed-left.layout.json";
 import type { Doc, Shot, Store } from "../../store";
 import type { Drilling, LayoutFile, ThumbBore } from "../../types";
+import { say } from "./say";
 
 export const LAYOUTS = [league, twoHanded] as LayoutFile[];
 
@@ -60,5 +61,11 @@ export function layoutOf({ ball, shot }: Doc): LayoutFile | null {
   const { hand, drilling } = shot;
   const { start_turn_deg: _, ...layout } = shot.layout;
   if (!drilling) return null;
-  return { format: "pithball.layout/1", name: `Layout of ${ball.name}`, hand, layout, drilling };
+  return {
+    format: "pithball.layout/1",
+    name: say("bench-layout-name", { ball: ball.name }),
+    hand,
+    layout,
+    drilling,
+  };
 }

@@ -1,29 +1,40 @@
+import { offered } from "../../locale/names";
+import { Say } from "../../locale/say";
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
 import { Said } from "../../parts/said";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import type { Hole, Problem, Vec3 } from "../../types";
+import { count } from "../../units";
 import { editHoles, problemAt } from "./edits";
+import { say } from "./say";
 import { put } from "./shapes";
 
-const NEW_HOLE: Hole = { name: "finger hole", entry: [0.5, 0, 1], diameter_in: 0.9, depth_in: 2.5 };
-const WAYS = ["x", "y", "z, to the pin"];
+const newHole = (): Hole => ({
+  name: offered("hole", "finger hole"),
+  entry: [0.5, 0, 1],
+  diameter_in: 0.9,
+  depth_in: 2.5,
+});
+const ENTERS = ["bench-enters-x", "bench-enters-y", "bench-enters-z"];
+const RUNS = ["bench-runs-x", "bench-runs-y", "bench-runs-z"];
 
 /** Holes drilled into the finished ball. */
 export function Holes({ problem }: { problem: Problem | null }) {
   const store = useStore();
   const holes = store.doc.value.ball.holes ?? [];
   return (
-    <Fold summary={`Drilled holes (${holes.length})`} wrong={problemAt(problem, "holes") !== null}>
-      <p class="hint">
-        Here a hole only takes weight away. Where to drill a real ball is for a qualified pro shop to say.
-      </p>
+    <Fold
+      summary={say("bench-holes", { holes: count(holes.length) })}
+      wrong={problemAt(problem, "holes") !== null}
+    >
+      <p class="hint">{say("bench-holes-say")}</p>
       {holes.map((hole, at) => (
         <HoleFields key={at} hole={hole} at={at} problem={problemAt(problem, `holes[${at}]`)} />
       ))}
-      <button type="button" onClick={() => editHoles(store, (was) => [...was, structuredClone(NEW_HOLE)])}>
-        Add a hole
+      <button type="button" onClick={() => editHoles(store, (was) => [...was, newHole()])}>
+        {say("bench-add-hole")}
       </button>
     </Fold>
   );
@@ -32,7 +43,7 @@ export function Holes({ problem }: { problem: Problem | null }) {
 function HoleFields({ hole, at, problem }: { hole: Hole; at: number; problem: Problem | null }) {
   const store = useStore();
   const place = `holes[${at}]`;
-  const name = hole.name ?? `hole ${at + 1}`;
+  const name = hole.name ?? say("bench-hole", { number: count(at + 1) });
   const change = (edit: (hole: Hole) => Hole, key: string) =>
     editHoles(store, (was) => was.map((old, i) => (i === at ? edit(old) : old)), key && `[${at}].${key}`);
   const straight = hole.entry.map((part) => -part) as Vec3;
@@ -45,7 +56,7 @@ function HoleFields({ hole, at, problem }: { hole: Hole; at: number; problem: Pr
         </p>
       )}
       <label class="line">
-        <span class="field-label">Name</span>
+        <span class="field-label">{say("bench-name")}</span>
         <input
           type="text"
           value={name}
@@ -56,7 +67,7 @@ function HoleFields({ hole, at, problem }: { hole: Hole; at: number; problem: Pr
         />
       </label>
       <NumberField
-        label={<Term word="hole">Diameter</Term>}
+        label={<Term word="hole">{say("bench-hole-diameter")}</Term>}
         value={hole.diameter_in}
         quantity="size"
         min={0.3}
@@ -66,7 +77,7 @@ function HoleFields({ hole, at, problem }: { hole: Hole; at: number; problem: Pr
         onChange={(diameter_in) => change((old) => ({ ...old, diameter_in }), "diameter_in")}
       />
       <NumberField
-        label={<Term word="hole">Depth</Term>}
+        label={<Term word="hole">{say("bench-hole-depth")}</Term>}
         value={hole.depth_in}
         quantity="size"
         min={0.1}
@@ -75,58 +86,55 @@ function HoleFields({ hole, at, problem }: { hole: Hole; at: number; problem: Pr
         problem={problemAt(problem, `${place}.depth_in`)}
         onChange={(depth_in) => change((old) => ({ ...old, depth_in }), "depth_in")}
       />
-      <p class="hint">
-        It enters at the surface in this direction from the ball's centre (z to the pin, x and y square to
-        it):
-      </p>
+      <p class="hint">{say("bench-hole-enters")}</p>
       <Direction
-        name="Enters towards"
+        names={ENTERS}
         value={hole.entry}
         problem={problemAt(problem, `${place}.entry`)}
         onChange={(entry, key) => change((old) => ({ ...old, entry }), `entry.${key}`)}
       />
       {hole.axis ? (
         <>
-          <p class="hint">It runs inward in this direction:</p>
+          <p class="hint">{say("bench-hole-runs")}</p>
           <Direction
-            name="Runs towards"
+            names={RUNS}
             value={hole.axis}
             problem={problemAt(problem, `${place}.axis`)}
             onChange={(axis, key) => change((old) => ({ ...old, axis }), `axis.${key}`)}
           />
           <button type="button" onClick={() => change(({ axis: _, ...rest }) => rest, "")}>
-            Straight to the centre
+            {say("bench-hole-straight")}
           </button>
         </>
       ) : (
         <button type="button" onClick={() => change((old) => ({ ...old, axis: straight }), "")}>
-          Pitch it off the centre
+          {say("bench-hole-pitched")}
         </button>
       )}{" "}
       <button type="button" onClick={() => editHoles(store, (was) => was.toSpliced(at, 1))}>
-        Remove {name}
+        {say("bench-hole-remove", { hole: name })}
       </button>
     </fieldset>
   );
 }
 
 function Direction(props: {
-  name: string;
+  /** Texts of the three, in order. */
+  names: string[];
   value: Vec3;
   problem: Problem | null;
   onChange(value: Vec3, key: string): void;
 }) {
-  const { name, value, problem, onChange } = props;
+  const { names, value, problem, onChange } = props;
   return (
     <div class="trio">
-      {WAYS.map((way, axis) => (
+      {names.map((name, axis) => (
         <NumberField
           bare
-          key={way}
+          key={name}
           label={
             <Term word="position">
-              <span class="visually-hidden">{name} </span>
-              {way}
+              <Say id={name} parts={{ name: (said) => <span class="visually-hidden">{said}</span> }} />
             </Term>
           }
           value={value[axis] ?? 0}

@@ -1,12 +1,15 @@
 import { useId } from "preact/hooks";
 import { DENSITY_LIMIT_G_CC } from "../../limits";
+import { offered } from "../../locale/names";
+import { Say } from "../../locale/say";
 import { useHint } from "../../maker/levers/use-levers";
 import { NumberField } from "../../parts/field";
 import { Fixed } from "../../parts/fixed";
 import { Aside, Term } from "../../parts/term";
 import type { Problem } from "../../types";
-import { digits } from "../../units";
+import { digits, written } from "../../units";
 import { MATERIALS, type Material } from "./materials";
+import { say } from "./say";
 
 interface Made {
   material?: string;
@@ -32,7 +35,7 @@ export function MaterialFields({ place, made, problem, caution, onChange }: Mate
   return (
     <Fixed place={`ball.${place}.density_g_cc`}>
       <label class="line" for={id}>
-        <span class="field-label">Material</span>
+        <span class="field-label">{say("bench-material")}</span>
         <select
           id={id}
           value={known?.name ?? ""}
@@ -46,16 +49,16 @@ export function MaterialFields({ place, made, problem, caution, onChange }: Mate
             }
           }}
         >
-          <option value="">a mix of my own</option>
+          <option value="">{say("bench-own-mix")}</option>
           {MATERIALS.map(({ name }) => (
             <option key={name} value={name}>
-              {name}
+              {offered("material", name)}
             </option>
           ))}
         </select>
       </label>
       <NumberField
-        label={<Term word="density">Density</Term>}
+        label={<Term word="density">{say("bench-density")}</Term>}
         hint={useHint(`${place}.density_g_cc`)}
         value={density_g_cc}
         quantity="density"
@@ -66,17 +69,31 @@ export function MaterialFields({ place, made, problem, caution, onChange }: Mate
         caution={
           caution ??
           (density_g_cc > DENSITY_LIMIT_G_CC
-            ? `denser than the published limit of ${digits(DENSITY_LIMIT_G_CC, 2)} g/cc for any piece of a ball.`
-            : density_g_cc < low || density_g_cc > high
-              ? `outside what ${known?.name} usually has.`
+            ? say("bench-too-dense", { limit: digits(DENSITY_LIMIT_G_CC, 2) })
+            : known && (density_g_cc < low || density_g_cc > high)
+              ? say("bench-density-unusual", { material: offered("material", known.name) })
               : null)
         }
         onChange={(value) => onChange({ material, density_g_cc: value }, "density_g_cc")}
       />
       {known && (
         <p class="hint">
-          Usually {low === high ? low : `${low} to ${high}`} g/cc:{" "}
-          <Aside text={`${capital(sourceOf(known))}. Used for ${known.for}.`}>where that comes from</Aside>
+          <Say
+            id={low === high ? "bench-usually" : "bench-usually-between"}
+            args={{ density: written(String(low)), low: written(String(low)), high: written(String(high)) }}
+            parts={{
+              source: (text) => (
+                <Aside
+                  text={say("bench-source", {
+                    source: capital(sourceOf(known)),
+                    uses: offered("use", known.for),
+                  })}
+                >
+                  {text}
+                </Aside>
+              ),
+            }}
+          />
         </p>
       )}
     </Fixed>
@@ -85,10 +102,10 @@ export function MaterialFields({ place, made, problem, caution, onChange }: Mate
 
 /** Where a material's figures come from, its marks in words. */
 function sourceOf({ source }: Material): string {
-  return source
+  return offered("source", source)
     .replace(/^[SC], /, "")
     .replace("(S, ", "(")
-    .replace(/\bM\b/, "from memory, unverified");
+    .replace(/\bM\b/, say("bench-from-memory"));
 }
 
 function capital(text: string): string {

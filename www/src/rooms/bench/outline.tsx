@@ -1,4 +1,5 @@
 import { useRef, useState } from "preact/hooks";
+import { say } from "./say";
 
 export type Point = [number, number];
 
@@ -52,7 +53,7 @@ export function Outline({ profile, onMove }: OutlineProps) {
       class="profile-outline"
       viewBox={`0 0 160 ${frame.tall}`}
       role="img"
-      aria-label="The outline and its mirror image"
+      aria-label={say("bench-outline")}
       ref={svg}
       onPointerMove={move}
       onPointerUp={() => setHeld(null)}

@@ -9,6 +9,7 @@ import { LB_KG, reading } from "../../units";
 import { Cuts } from "./cuts";
 import { duplicatePiece, editPiece, hasField, movePiece, problemAt, removePiece } from "./edits";
 import { MaterialFields } from "./material-fields";
+import { say } from "./say";
 import { PlaceFold, ShapeFields } from "./solid-fields";
 
 interface PartRowProps {
@@ -60,7 +61,9 @@ export function PartRow({ part, name, says, problem, children }: PartRowProps) {
 /** The short line of a part: its density, and its weight where that is known. */
 export function partSays(density_g_cc: number, share: { mass_kg: number } | null | undefined, units: Units) {
   const density = reading(density_g_cc, "density", units);
-  return share ? `${density}, ${reading(share.mass_kg / LB_KG, "weight", units)}` : density;
+  return share
+    ? say("bench-part-says", { density, weight: reading(share.mass_kg / LB_KG, "weight", units) })
+    : density;
 }
 
 /** Takes the keyboard along to the part that is open after an edit of the list. */
@@ -100,45 +103,45 @@ export function PieceRow({ piece, at, problem }: { piece: Piece; at: number; pro
             type="button"
             class="part-earlier"
             disabled={at === 0}
-            aria-label={`Pour ${piece.name} earlier`}
+            aria-label={say("bench-earlier-label", { piece: piece.name })}
             onClick={() => {
               movePiece(store, at, -1);
               followFocus(".part-earlier");
             }}
           >
-            Earlier
+            {say("bench-earlier")}
           </button>
           <button
             type="button"
             class="part-later"
             disabled={at === last}
-            aria-label={`Pour ${piece.name} later`}
+            aria-label={say("bench-later-label", { piece: piece.name })}
             onClick={() => {
               movePiece(store, at, 1);
               followFocus(".part-later");
             }}
           >
-            Later
+            {say("bench-later")}
           </button>
           <button
             type="button"
-            aria-label={`Duplicate ${piece.name}`}
+            aria-label={say("bench-duplicate-label", { piece: piece.name })}
             onClick={() => {
               duplicatePiece(store, at);
               followFocus(".part-head");
             }}
           >
-            Duplicate
+            {say("bench-duplicate")}
           </button>
           <button
             type="button"
-            aria-label={`Remove ${piece.name}`}
+            aria-label={say("bench-remove-label", { piece: piece.name })}
             onClick={() => {
               removePiece(store, at);
               followFocus(".part-head");
             }}
           >
-            Remove
+            {say("bench-remove")}
           </button>
         </div>
       </Fixed>
@@ -148,7 +151,10 @@ export function PieceRow({ piece, at, problem }: { piece: Piece; at: number; pro
         problem={problemAt(mine, `${place}.density_g_cc`)}
         caution={
           weight_lb > WEIGHT_LIMIT_LB
-            ? `this piece alone weighs ${reading(weight_lb, "weight", units)}; a whole ball may weigh ${reading(WEIGHT_LIMIT_LB, "weight", units)} at most.`
+            ? say("bench-too-heavy", {
+                weight: reading(weight_lb, "weight", units),
+                limit: reading(WEIGHT_LIMIT_LB, "weight", units),
+              })
             : null
         }
         onChange={(made, key) => change((old) => ({ ...old, ...made }), key)}
@@ -159,7 +165,7 @@ export function PieceRow({ piece, at, problem }: { piece: Piece; at: number; pro
         <Cuts piece={piece} place={place} problem={mine} reach_in={ball.diameter_in} onChange={change} />
       </Fixed>
       <label class="line">
-        <span class="field-label">Name</span>
+        <span class="field-label">{say("bench-name")}</span>
         <input
           type="text"
           value={piece.name}

@@ -2,8 +2,10 @@ import { NumberField } from "../../parts/field";
 import { Said } from "../../parts/said";
 import { Term } from "../../parts/term";
 import type { Problem } from "../../types";
+import { count } from "../../units";
 import { problemAt } from "./edits";
 import { Outline, type Point } from "./outline";
+import { say } from "./say";
 
 interface ProfileProps {
   profile: Point[];
@@ -33,31 +35,32 @@ export function Profile({ profile, place, problem, onChange }: ProfileProps) {
     <div class="profile">
       <Outline profile={profile} onMove={(at, point) => put(at, point, `${at}`)} />
       <table class="profile-table">
-        <caption class="visually-hidden">Points of the outline, in order</caption>
+        <caption class="visually-hidden">{say("bench-points")}</caption>
         <thead>
           <tr>
-            <th scope="col">Point</th>
+            <th scope="col">{say("bench-point")}</th>
             <th scope="col">
-              <Term word="piece">Out from axis</Term>
+              <Term word="piece">{say("bench-out")}</Term>
             </th>
             <th scope="col">
-              <Term word="piece">Up</Term>
+              <Term word="piece">{say("bench-up")}</Term>
             </th>
             <th scope="col">
-              <span class="visually-hidden">Add or remove</span>
+              <span class="visually-hidden">{say("bench-add-or-remove")}</span>
             </th>
           </tr>
         </thead>
         <tbody>
           {profile.map(([r, z], at) => {
             const wrong = problemAt(problem, `${place}[${at}]`);
+            const point = count(at + 1);
             return (
               <tr key={at}>
-                <th scope="row">{at + 1}</th>
+                <th scope="row">{point}</th>
                 <td>
                   <NumberField
                     bare
-                    label={<span class="visually-hidden">Point {at + 1}, out from the axis</span>}
+                    label={<span class="visually-hidden">{say("bench-point-out", { point })}</span>}
                     value={r}
                     quantity="size"
                     min={0}
@@ -70,7 +73,7 @@ export function Profile({ profile, place, problem, onChange }: ProfileProps) {
                 <td>
                   <NumberField
                     bare
-                    label={<span class="visually-hidden">Point {at + 1}, up</span>}
+                    label={<span class="visually-hidden">{say("bench-point-up", { point })}</span>}
                     value={z}
                     quantity="size"
                     min={-5}
@@ -82,14 +85,14 @@ export function Profile({ profile, place, problem, onChange }: ProfileProps) {
                 <td class="profile-buttons">
                   <button
                     type="button"
-                    aria-label={`Add a point after point ${at + 1}`}
+                    aria-label={say("bench-point-add", { point })}
                     onClick={() => insertAfter(at)}
                   >
                     +
                   </button>
                   <button
                     type="button"
-                    aria-label={`Remove point ${at + 1}`}
+                    aria-label={say("bench-point-remove", { point })}
                     disabled={profile.length <= 3}
                     onClick={() => onChange(profile.toSpliced(at, 1), "")}
                   >

@@ -2,17 +2,19 @@
 // into another of about the same size.
 
 import type { Shape, Vec3 } from "../../types";
+import { say } from "./say";
 
 export type Kind = Shape["kind"];
 
+/** Each with the text that names it. */
 export const KINDS: { kind: Kind; name: string }[] = [
-  { kind: "sphere", name: "sphere" },
-  { kind: "ellipsoid", name: "ellipsoid (egg)" },
-  { kind: "cylinder", name: "cylinder, puck or pancake" },
-  { kind: "frustum", name: "frustum (cut-off cone)" },
-  { kind: "ring", name: "ring" },
-  { kind: "box", name: "box" },
-  { kind: "lathe", name: "turned on a lathe" },
+  { kind: "sphere", name: "bench-sphere" },
+  { kind: "ellipsoid", name: "bench-ellipsoid" },
+  { kind: "cylinder", name: "bench-cylinder" },
+  { kind: "frustum", name: "bench-frustum" },
+  { kind: "ring", name: "bench-ring" },
+  { kind: "box", name: "bench-box" },
+  { kind: "lathe", name: "bench-lathe" },
 ];
 
 /** One number of a shape: its key in the file, its name, how to read and change it. */
@@ -24,6 +26,7 @@ export interface Dimension {
   with(value: number): Shape;
 }
 
+/** To be called while drawing: the names are in the page's language. */
 export function dimensions(shape: Shape): Dimension[] {
   const one = <K extends string>(key: K, label: string): Dimension => ({
     place: key,
@@ -33,22 +36,25 @@ export function dimensions(shape: Shape): Dimension[] {
   });
   switch (shape.kind) {
     case "sphere":
-      return [one("diameter_in", "Diameter")];
+      return [one("diameter_in", say("bench-diameter"))];
     case "cylinder":
-      return [one("diameter_in", "Diameter"), one("height_in", "Height")];
+      return [one("diameter_in", say("bench-diameter")), one("height_in", say("bench-height"))];
     case "frustum":
       return [
-        one("bottom_diameter_in", "Diameter below"),
-        one("top_diameter_in", "Diameter above"),
-        one("height_in", "Height"),
+        one("bottom_diameter_in", say("bench-diameter-below")),
+        one("top_diameter_in", say("bench-diameter-above")),
+        one("height_in", say("bench-height")),
       ];
     case "ring":
-      return [one("ring_diameter_in", "Ring diameter"), one("tube_diameter_in", "Tube diameter")];
+      return [
+        one("ring_diameter_in", say("bench-ring-diameter")),
+        one("tube_diameter_in", say("bench-tube-diameter")),
+      ];
     case "ellipsoid":
     case "box":
-      return ["Width x", "Width y", "Height z"].map((label, at) => ({
+      return ["bench-width-x", "bench-width-y", "bench-height-z"].map((label, at) => ({
         place: `size_in[${at}]`,
-        label,
+        label: say(label),
         value: shape.size_in[at] ?? 0,
         with: (value) => ({ ...shape, size_in: put(shape.size_in, at, value) }),
       }));

@@ -1,12 +1,14 @@
+import { Say } from "../../locale/say";
 import { useHint } from "../../maker/levers/use-levers";
 import { type FieldProps, NumberField } from "../../parts/field";
 import { Fixed } from "../../parts/fixed";
 import { Fold } from "../../parts/fold";
 import { Said } from "../../parts/said";
-import { Term } from "../../parts/term";
+import { asTerm, Term } from "../../parts/term";
 import type { Cut, Problem, Shape, Vec3 } from "../../types";
 import { problemAt } from "./edits";
 import { Profile } from "./profile";
+import { say } from "./say";
 import { asKind, dimensions, KINDS, type Kind, put } from "./shapes";
 
 interface SolidProps<S extends Cut> {
@@ -28,14 +30,14 @@ export function ShapeFields<S extends Cut>({ solid, place, problem, reach_in, on
     <>
       <Fixed place={`ball.${place}.shape`} whole>
         <label class="line">
-          <span class="field-label">Shape</span>
+          <span class="field-label">{say("bench-shape")}</span>
           <select
             value={shape.kind}
             onChange={(event) => set(asKind(shape, event.currentTarget.value as Kind), "")}
           >
             {KINDS.map(({ kind, name }) => (
               <option key={kind} value={kind}>
-                {name}
+                {say(name)}
               </option>
             ))}
           </select>
@@ -81,14 +83,16 @@ function Hinted({ place, ...field }: FieldProps & { place: string }) {
   );
 }
 
-const AXES = ["Sideways x", "Sideways y", "Towards pin z"];
+const AXES = ["bench-sideways-x", "bench-sideways-y", "bench-towards-pin"];
+const TURNS = ["bench-about-x", "bench-about-y", "bench-about-z"];
+const WIDTHS = ["bench-along-x", "bench-along-y"];
 
 /** Where a solid stands, how it is tilted and squashed, folded away at first. */
 export function PlaceFold<S extends Cut>(props: SolidProps<S>) {
   const { place, problem } = props;
   const wrong = ["at_in", "turn_deg", "shape.squash"].some((key) => problemAt(problem, `${place}.${key}`));
   return (
-    <Fold summary="Position, tilt and squash" wrong={wrong}>
+    <Fold summary={say("bench-place")} wrong={wrong}>
       <PlaceFields {...props} />
     </Fold>
   );
@@ -106,13 +110,13 @@ function PlaceFields<S extends Cut>({ solid, place, problem, reach_in, onChange 
     <>
       <fieldset>
         <legend>
-          <Term word="position">Position</Term>
+          <Term word="position">{say("bench-position")}</Term>
         </legend>
         {AXES.map((label, axis) => (
           <Hinted
             key={label}
             place={`${place}.at_in[${axis}]`}
-            label={label}
+            label={say(label)}
             value={at[axis] ?? 0}
             quantity="size"
             min={-sideways_in}
@@ -126,13 +130,13 @@ function PlaceFields<S extends Cut>({ solid, place, problem, reach_in, onChange 
       </fieldset>
       <fieldset>
         <legend>
-          <Term word="position">Tilt</Term>: turned about x, then y, then z
+          <Say id="bench-tilt" parts={{ tilt: asTerm("position") }} />
         </legend>
-        {["About x", "About y", "About z"].map((label, axis) => (
+        {TURNS.map((label, axis) => (
           <Hinted
             key={label}
             place={`${place}.turn_deg[${axis}]`}
-            label={label}
+            label={say(label)}
             value={turn[axis] ?? 0}
             quantity="angle"
             min={-180}
@@ -146,13 +150,13 @@ function PlaceFields<S extends Cut>({ solid, place, problem, reach_in, onChange 
       </fieldset>
       <fieldset>
         <legend>
-          <Term word="squash">Squash</Term>: times its own width
+          <Say id="bench-squash" parts={{ squash: asTerm("squash") }} />
         </legend>
-        {["Along x", "Along y"].map((label, axis) => (
+        {WIDTHS.map((label, axis) => (
           <Hinted
             key={label}
             place={`${place}.shape.squash[${axis}]`}
-            label={label}
+            label={say(label)}
             value={squash[axis] ?? 1}
             quantity="ratio"
             min={0.3}

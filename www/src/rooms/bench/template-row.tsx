@@ -1,7 +1,9 @@
 import { useMemo } from "preact/hooks";
+import { offeredBall } from "../../locale/names";
 import { SectionDrawing } from "../../parts/section-drawing";
 import { useStore } from "../../store";
 import type { BallFile, Section, WasmModule } from "../../types";
+import { say } from "./say";
 import { TEMPLATES } from "./templates";
 
 /** Six balls to start from, each shown sawn through the middle. */
@@ -11,15 +13,16 @@ export function TemplateRow() {
   const sections = useMemo(() => TEMPLATES.map((ball) => middleSection(store.wasm, ball)), [store.wasm]);
   return (
     <fieldset class="templates">
-      <legend>Start from</legend>
-      {TEMPLATES.map((ball, at) => {
+      <legend>{say("bench-start")}</legend>
+      {TEMPLATES.map((file, at) => {
+        const ball = offeredBall(file);
         const section = sections[at];
         return (
           <button
             type="button"
-            key={ball.name}
+            key={file.name}
             class="template"
-            aria-label={`Start from ${ball.name}`}
+            aria-label={say("bench-start-from", { ball: ball.name })}
             aria-current={ball.name === current.name ? "true" : undefined}
             title={ball.note ?? ball.name}
             onClick={() => {
@@ -36,9 +39,9 @@ export function TemplateRow() {
   );
 }
 
-/** The words of "No. 3, three-piece" after its number. */
+/** The words of "No. 3, three-piece" after its number, in whatever language. */
 function shortName({ name }: BallFile): string {
-  return name.replace(/^No\. \d+, /, "");
+  return name.replace(/^[^,]*\d, /, "");
 }
 
 function middleSection(wasm: WasmModule, file: BallFile): Section {

@@ -8,13 +8,17 @@ import no4 from "../../../../scenarios/balls/no-4-nested-core.ball.json";
 import no5 from "../../../../scenarios/balls/no-5-thick-cover.ball.json";
 import no6 from "../../../../scenarios/balls/no-6-five-piece.ball.json";
 import opening from "../../../../scenarios/shots/opening.shot.json";
+import { offeredBall, offeredShot } from "../../locale/names";
 import type { Doc, Shot } from "../../store";
 import type { BallFile } from "../../types";
 
 export const TEMPLATES = [no1, no2, no3, no4, no5, no6] as unknown as BallFile[];
 
 /** What a first visit opens with: the three-piece ball, already rolling. */
-export const FIRST_DOC: Doc = { ball: no3 as unknown as BallFile, shot: shotOf(opening) };
+export const firstDoc = (): Doc => ({
+  ball: offeredBall(no3 as unknown as BallFile),
+  shot: offeredShot(shotOf(opening)),
+});
 
 function shotOf({ ball: _, ...shot }: typeof opening): Shot {
   return shot as Shot;

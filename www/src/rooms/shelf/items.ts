@@ -2,9 +2,10 @@
 // shelf, and the balls of the house.
 
 import { useMemo } from "preact/hooks";
+import { offeredBall } from "../../locale/names";
 import { useShelf } from "../../shelf/shelf";
 import { useStore, type WholeShot, wholeShot } from "../../store";
-import { FIRST_DOC, TEMPLATES } from "../bench/templates";
+import { firstDoc, TEMPLATES } from "../bench/templates";
 
 export interface Item {
   id: string;
@@ -17,13 +18,16 @@ export interface Item {
 
 export const BENCH_ID = "bench";
 
-const HOUSE: Item[] = TEMPLATES.map((ball, at) => ({
-  id: `house-${at + 1}`,
-  name: ball.name,
-  note: ball.note ?? "",
-  shot: wholeShot({ ball, shot: FIRST_DOC.shot }),
-  houseBall: true,
-}));
+function houseBalls(): Item[] {
+  const { shot } = firstDoc();
+  return TEMPLATES.map(offeredBall).map((ball, at) => ({
+    id: `house-${at + 1}`,
+    name: ball.name,
+    note: ball.note ?? "",
+    shot: wholeShot({ ball, shot }),
+    houseBall: true,
+  }));
+}
 
 export interface Items {
   bench: Item;
@@ -47,7 +51,8 @@ export function useItems(): Items {
     [file, shot],
   );
   const shelf = useMemo(() => entries.map((entry) => ({ ...entry, houseBall: false })), [entries]);
-  return { bench, shelf, house: HOUSE };
+  const house = useMemo(houseBalls, []);
+  return { bench, shelf, house };
 }
 
 /** Those chosen to compare that are still there, the first one first. */
