@@ -1,22 +1,25 @@
 import licences from "../../../pkg/licences.txt";
 import { type Standing, standing } from "../../offline/offline";
+import { say } from "./say";
 
 const KEPT: Record<Standing, string> = {
-  file: "This is the page as one file: it needs no network.",
-  keeping: "This browser is about to keep the page for when there is no network.",
-  kept: "This browser keeps the page: it opens without network.",
-  "not here": "This browser does not keep the page: without network it does not open again.",
+  file: "model-file",
+  keeping: "model-keeping",
+  kept: "model-kept",
+  "not here": "model-not-kept",
 };
 
 /** Which edition of the page this is, and whose work it carries. */
 export function Edition() {
   return (
     <details class="model-edition">
-      <summary>Edition and licences</summary>
+      <summary>{say("model-edition")}</summary>
       <p>
-        Pithball {VERSION}. {KEPT[standing.value]}
+        {say("model-version", { version: VERSION })} {say(KEPT[standing.value])}
       </p>
-      <pre>{licences}</pre>
+      <pre lang="en" dir="ltr">
+        {licences}
+      </pre>
     </details>
   );
 }

@@ -1,11 +1,12 @@
 import { useStore } from "../../store";
+import { say } from "./say";
 
 /** The way to the model note, from where the model is used. */
 export function ToModelNote() {
   const store = useStore();
   return (
     <button type="button" class="to-model" onClick={() => store.look({ room: "model" })}>
-      What this model leaves out
+      {say("model-to-note")}
     </button>
   );
 }
