@@ -43,7 +43,7 @@ stray-says-place-most = lugar ±{ $by } como máximo
 
 ## Lo que se vende como bueno
 
-accept-title = Lo que se vende como bueno
+accept-title = Lo que se vende como bola buena
 accept-says = Una bola dentro de los límites publicados pero fuera de uno de estos se vende como de segunda. Los límites publicados cuentan en todo caso.
 accept-at-least = <number>{ $number }</number>, como mínimo
 accept-at-most = <number>{ $number }</number>, como máximo
@@ -100,7 +100,7 @@ spread-up-to = hasta { $high }
 spread-histogram = Histograma: { $number }
 spread-no-ball = Ninguna bola tiene este número.
 spread-half = La mitad de las bolas está entre { $low } y { $high }, 98 de 100 entre { $lowest } y { $highest }.
-spread-sold = Se vende como bueno { $range }.
+spread-sold = Se vende como buena { $range }.
 spread-published = Límite publicado: { $range }.
 spread-bars = Las barras en una tabla
 spread-bars-caption = Cuántas bolas hay en cada lugar: el <histogram/> en números

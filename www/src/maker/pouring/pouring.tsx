@@ -5,6 +5,8 @@ import "./pouring.css";
 import { useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import { DENSITY_LIMIT_G_CC } from "../../limits";
+import { language } from "../../locale/language";
+import { offeredBall } from "../../locale/names";
 import { Say } from "../../locale/say";
 import { BoundedField } from "../../parts/bounded-field";
 import { LazyFold } from "../../parts/lazy-fold";
@@ -51,9 +53,9 @@ function Panel() {
   );
   useWhenStill(
     STILL_MS,
-    async (signal) => setHouse(await jobs.run("pour", { balls: TEMPLATES, waste }, signal)),
+    async (signal) => setHouse(await jobs.run("pour", { balls: TEMPLATES.map(offeredBall), waste }, signal)),
     setRefused,
-    [waste],
+    [waste, language()],
   );
 
   if (refused) {
