@@ -1,6 +1,7 @@
 // What "the same hand" means when balls are compared.
 import { type Doc, type Shot, useStore, type View, wholeShot } from "../store";
 import type { WasmModule } from "../types";
+import { say } from "./say";
 
 /** The shot of `b` as the hand that throws `a` throws it. Throws a `Problem`. */
 export function sameHand(wasm: WasmModule, a: Doc, b: Doc, hand: View["hand"]): Shot {
@@ -9,11 +10,11 @@ export function sameHand(wasm: WasmModule, a: Doc, b: Doc, hand: View["hand"]): 
   return { ...b.shot, release: { ...b.shot.release, revs_rpm } };
 }
 
-const MEANINGS = {
-  revs: "Every ball leaves the hand with the revs its shot says.",
-  effort:
-    "Every ball gets the same turning effort, so a lighter or lower-RG ball leaves with more revs; the speed stays. This is a model choice: how a hand really shares its effort is not published.",
-};
+/** The texts of both readings. */
+const READINGS = [
+  { one: "revs", name: "why-same-revs", means: "why-same-revs-means" },
+  { one: "effort", name: "why-same-effort", means: "why-same-effort-means" },
+] as const;
 
 /** Which reading of "the same hand" is on, and what it means. */
 export function HandChoice() {
@@ -21,20 +22,27 @@ export function HandChoice() {
   const { hand } = store.view.value;
   return (
     <fieldset class="hand-choice">
-      <legend>The same hand means</legend>
+      <legend>{say("why-hand")}</legend>
       <div class="choices">
-        {(["revs", "effort"] as const).map((one) => (
+        {READINGS.map(({ one, name }) => (
           <button
             type="button"
             key={one}
             aria-pressed={hand === one}
             onClick={() => store.look({ hand: one })}
           >
-            {one === "revs" ? "Same revs" : "Same effort"}
+            {say(name)}
           </button>
         ))}
       </div>
-      <p class="readout-says">{MEANINGS[hand]}</p>
+      {READINGS.map(
+        ({ one, means }) =>
+          hand === one && (
+            <p key={one} class="readout-says">
+              {say(means)}
+            </p>
+          ),
+      )}
     </fieldset>
   );
 }

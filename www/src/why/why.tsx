@@ -1,4 +1,5 @@
 // Why one shot differs from another: a sentence, and the part of each property.
+import { Say } from "../locale/say";
 import { Term } from "../parts/term";
 import "./why.css";
 import { useState } from "preact/hooks";
@@ -9,30 +10,32 @@ import { change, measure, type Quantity, reading, sentenceIn } from "../units";
 import { useWhenStill } from "../when-still";
 import type { Word } from "../words";
 import { HandChoice } from "./same-hand";
+import { say } from "./say";
 
 /** How long the shots must be still before they are compared, ms. */
 const STILL_MS = 200;
 
+/** The texts. */
 const NAMES: Record<Property, string> = {
-  rg: "RG",
-  differential: "Differential",
-  intermediate_differential: "Intermediate differential",
-  weight: "Weight",
-  size: "Size",
-  centre_of_gravity: "Centre of gravity",
-  core_axes: "Lie of the core",
-  cover: "Cover",
-  layout: "Layout",
-  release: "Release",
-  lane: "Lane",
+  rg: "why-rg",
+  differential: "why-differential",
+  intermediate_differential: "why-intermediate-differential",
+  weight: "why-weight",
+  size: "why-size",
+  centre_of_gravity: "why-centre-of-gravity",
+  core_axes: "why-core-axes",
+  cover: "why-cover",
+  layout: "why-layout",
+  release: "why-release",
+  lane: "why-lane",
 };
 
 const COLUMNS: { key: keyof Outcome; name: string; word: Word; quantity: Quantity }[] = [
-  { key: "hook_boards", name: "Hook, boards", word: "hook", quantity: "board" },
-  { key: "board_at_pins", name: "Board at the pins", word: "board", quantity: "board" },
-  { key: "entry_angle_deg", name: "Entry angle", word: "entry angle", quantity: "angle" },
-  { key: "breakpoint_board", name: "Breakpoint board", word: "breakpoint", quantity: "board" },
-  { key: "breakpoint_ft", name: "Breakpoint", word: "breakpoint", quantity: "distance" },
+  { key: "hook_boards", name: "why-hook-boards", word: "hook", quantity: "board" },
+  { key: "board_at_pins", name: "why-board-at-pins", word: "board", quantity: "board" },
+  { key: "entry_angle_deg", name: "why-entry-angle", word: "entry angle", quantity: "angle" },
+  { key: "breakpoint_board", name: "why-breakpoint-board", word: "breakpoint", quantity: "board" },
+  { key: "breakpoint_ft", name: "why-breakpoint", word: "breakpoint", quantity: "distance" },
 ];
 
 interface WhyProps {
@@ -68,14 +71,18 @@ export function Why({ a, b, labels }: WhyProps) {
   return (
     <div class="why">
       <p class="why-says" aria-live="polite">
-        {refused ? sentenceIn(refused, units) : told ? sentenceIn(told.sentence, units) : "Working it out …"}
+        {refused ? sentenceIn(refused, units) : told ? sentenceIn(told.sentence, units) : say("why-working")}
       </p>
       {told?.parts && told.parts.length > 0 && <Parts told={told} units={units} />}
       <HandChoice />
       {told?.hand === "effort" && told.a.revs_rpm !== told.b.revs_rpm && (
         <p class="readout-says">
-          {told.a.label}: {reading(told.a.revs_rpm, "revs", units)}; {told.b.label}:{" "}
-          {reading(told.b.revs_rpm, "revs", units)}.
+          {say("why-revs", {
+            first: told.a.label,
+            "first-revs": reading(told.a.revs_rpm, "revs", units),
+            second: told.b.label,
+            "second-revs": reading(told.b.revs_rpm, "revs", units),
+          })}
         </p>
       )}
     </div>
@@ -91,17 +98,22 @@ function Parts({ told, units }: { told: WhyTold; units: Units }) {
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard. */}
-      <section class="why-table" tabIndex={0} aria-label="What each property adds">
+      <section class="why-table" tabIndex={0} aria-label={say("why-label")}>
         <table>
-          <caption>
-            {told.b.label}, less {told.a.label}: what each property adds
-          </caption>
+          <caption>{say("why-table", { first: told.a.label, second: told.b.label })}</caption>
           <thead>
             <tr>
-              <th scope="col">From</th>
+              <th scope="col">{say("why-from")}</th>
               {COLUMNS.map(({ key, name, word, quantity }) => (
                 <th scope="col" key={key}>
-                  <Term word={word}>{name}</Term> <span class="unit">{measure(quantity, units).unit}</span>
+                  <Say
+                    id={name}
+                    args={{ unit: measure(quantity, units).unit }}
+                    parts={{
+                      word: (inner) => <Term word={word}>{inner}</Term>,
+                      unit: (inner) => <span class="unit">{inner}</span>,
+                    }}
+                  />
                 </th>
               ))}
             </tr>
@@ -110,10 +122,10 @@ function Parts({ told, units }: { told: WhyTold; units: Units }) {
             {parts.map(({ property, from, to, unit, part }) => (
               <tr key={property}>
                 <th scope="row">
-                  {NAMES[property]}
+                  {say(NAMES[property])}
                   {from !== null && to !== null && (
                     <span class="why-values">
-                      {value(from, unit, units)} to {value(to, unit, units)}
+                      {say("why-values", { from: value(from, unit, units), to: value(to, unit, units) })}
                     </span>
                   )}
                   <Bar value={part.hook_boards} most={most} />
@@ -124,17 +136,13 @@ function Parts({ told, units }: { told: WhyTold; units: Units }) {
           </tbody>
           <tfoot>
             <tr>
-              <th scope="row">Together</th>
+              <th scope="row">{say("why-together")}</th>
               {cells(whole)}
             </tr>
           </tfoot>
         </table>
       </section>
-      <p class="readout-says">
-        Bars show the hook: to the right more, to the left less. Each property is changed from the one shot's
-        to the other's, in every order, and its part is the mean (Shapley value): the parts sum to the whole.
-        Hook is counted from the breakpoint to the pins.
-      </p>
+      <p class="readout-says">{say("why-how")}</p>
     </>
   );
 }

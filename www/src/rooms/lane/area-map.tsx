@@ -1,6 +1,7 @@
 import { useStore } from "../../store";
 import type { Area, Hand, Kind } from "../../types";
 import { number, reading } from "../../units";
+import { say } from "./area-say";
 
 const WIDTH = 246;
 const HEIGHT = 183;
@@ -25,7 +26,7 @@ export function AreaMap({ area, hand }: { area: Area; hand: Hand }) {
         role="img"
         aria-labelledby="area-map-title area-map-desc"
       >
-        <title id="area-map-title">Map of throws about this one</title>
+        <title id="area-map-title">{say("area-map")}</title>
         <desc id="area-map-desc">{area.sentence}</desc>
         <defs class="area-pattern">
           <pattern id="area-dots" width="6" height="6" patternUnits="userSpaceOnUse">
@@ -54,13 +55,13 @@ export function AreaMap({ area, hand }: { area: Area; hand: Hand }) {
           <path d={`M${WIDTH / 2 - 10} ${HEIGHT / 2}h20m-10 -10v20`} />
         </g>
         <text x="0" y={HEIGHT + 14}>
-          board {board(atLeft)}
+          {say("area-map-board", { board: board(atLeft) })}
         </text>
         <text x={WIDTH} y={HEIGHT + 14} text-anchor="end">
           {board(atRight)}
         </text>
         <text x={WIDTH / 2} y={HEIGHT + 29} text-anchor="middle">
-          board at the foul line
+          {say("area-map-boards")}
         </text>
         <text x="-4" y="9" text-anchor="end">
           {angle(rows - 1)}
@@ -72,10 +73,7 @@ export function AreaMap({ area, hand }: { area: Area; hand: Hand }) {
           {angle((rows - 1) / 2)}
         </text>
       </svg>
-      <figcaption>
-        Each point is a throw from that board at that launch angle (to the right upwards); the cross is this
-        shot.
-      </figcaption>
+      <figcaption>{say("area-map-says")}</figcaption>
     </figure>
   );
 }

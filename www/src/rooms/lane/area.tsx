@@ -1,39 +1,42 @@
 // Room for error: the shot thrown again and again beside the page, a little
 // otherwise each time, and where the throws arrive.
-import { Term } from "../../parts/term";
+import { SayTerms } from "../../parts/say-terms";
 import "./area.css";
 import { useEffect, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
+import type { Args } from "../../locale/say";
 import { LazyFold } from "../../parts/lazy-fold";
 import { type Doc, type Units, useStore, wholeShot } from "../../store";
 import type { Area, Kind, Stretch } from "../../types";
-import { number, reading, sentenceIn } from "../../units";
+import { count, digits, number, reading, sentenceIn, written } from "../../units";
 import { useWhenStill } from "../../when-still";
 import { AreaMap } from "./area-map";
+import { say } from "./area-say";
 
 /** How long the shot must be still before it is thrown again, ms. */
 const STILL_MS = 300;
 /** Tasks for the two workers: enough for a bar that moves. */
 const PARTS = 24;
 
+/** The texts of each. */
 const KINDS: { kind: Kind; name: string; says: string }[] = [
-  { kind: "pocket", name: "Pocket", says: "boards 17 to 18.5 at 4° to 6°" },
-  { kind: "shallow", name: "Too flat", says: "those boards, under 4°" },
-  { kind: "steep", name: "Too steep", says: "those boards, over 6°" },
-  { kind: "light", name: "Short of it", says: "below board 17" },
-  { kind: "high", name: "Past it", says: "above board 18.5" },
-  { kind: "lost", name: "Gutter", says: "never reaches the pins" },
+  { kind: "pocket", name: "area-pocket", says: "area-pocket-says" },
+  { kind: "shallow", name: "area-shallow", says: "area-shallow-says" },
+  { kind: "steep", name: "area-steep", says: "area-steep-says" },
+  { kind: "light", name: "area-light", says: "area-light-says" },
+  { kind: "high", name: "area-high", says: "area-high-says" },
+  { kind: "lost", name: "area-lost", says: "area-lost-says" },
 ];
 
 /** Board and angle apart: a throw may meet the one and not the other. */
 const APART: { part: "on_boards" | "at_angles"; name: string; says: string }[] = [
-  { part: "on_boards", name: "The board", says: "17 to 18.5, at any angle" },
-  { part: "at_angles", name: "The angle", says: "4° to 6°, on any board" },
+  { part: "on_boards", name: "area-on-boards", says: "area-on-boards-says" },
+  { part: "at_angles", name: "area-at-angles", says: "area-at-angles-says" },
 ];
 
 export function AreaFold() {
   return (
-    <LazyFold summary="Room for error">
+    <LazyFold summary={say("area-name")}>
       <Panel />
     </LazyFold>
   );
@@ -69,9 +72,9 @@ function Panel() {
   if (state === "stopped") {
     return (
       <div class="area">
-        <p role="status">Stopped.</p>
+        <p role="status">{say("area-stopped")}</p>
         <button type="button" onClick={() => setAgain(again + 1)}>
-          Throw again
+          {say("area-again")}
         </button>
       </div>
     );
@@ -81,7 +84,7 @@ function Panel() {
     return (
       <div class="area">
         <label class="area-progress">
-          Throwing it again and again …
+          {say("area-throwing")}
           <progress max={1} value={state.share} />
         </label>
         <button
@@ -91,7 +94,7 @@ function Panel() {
             setState("stopped");
           }}
         >
-          Stop
+          {say("area-stop")}
         </button>
       </div>
     );
@@ -111,13 +114,13 @@ function Found({ area, doc, units }: { area: Area; doc: Doc; units: Units }) {
       <AreaMap area={area} hand={doc.shot.hand} />
       <table>
         <caption>
-          Where the throws come in, in every 100: the <Term word="pocket" /> and beside it
+          <SayTerms id="area-table" terms={{ pocket: "pocket" }} />
         </caption>
         <thead>
           <tr>
-            <th scope="col">Comes in</th>
-            <th scope="col">Of the map</th>
-            <th scope="col">Of a steady hand</th>
+            <th scope="col">{say("area-comes-in")}</th>
+            <th scope="col">{say("area-of-map")}</th>
+            <th scope="col">{say("area-of-hand")}</th>
           </tr>
         </thead>
         <tbody>
@@ -127,8 +130,8 @@ function Found({ area, doc, units }: { area: Area; doc: Doc; units: Units }) {
                 <svg class="area-key" viewBox="0 0 16 16" aria-hidden="true">
                   <rect class={`area-${kind}`} width="16" height="16" />
                 </svg>
-                {name}
-                <span class="area-says">{says}</span>
+                {say(name)}
+                <span class="area-says">{say(says)}</span>
               </th>
               <td>{number(map.shares[kind], "share", units)}</td>
               <td>{number(scatter.shares[kind], "share", units)}</td>
@@ -139,8 +142,8 @@ function Found({ area, doc, units }: { area: Area; doc: Doc; units: Units }) {
           {APART.map(({ part, name, says }) => (
             <tr key={part}>
               <th scope="row">
-                {name}
-                <span class="area-says">{says}</span>
+                {say(name)}
+                <span class="area-says">{say(says)}</span>
               </th>
               <td>{number(map.apart[part], "share", units)}</td>
               <td>{number(scatter.apart[part], "share", units)}</td>
@@ -150,33 +153,46 @@ function Found({ area, doc, units }: { area: Area; doc: Doc; units: Units }) {
       </table>
       <ul class="plain">
         <li>
-          {roomSays("Board at the foul line", area.board_room, (value) => number(value, "board", units))}
+          {say(
+            "area-board-room",
+            roomOf(area.board_room, (value) => number(value, "board", units)),
+          )}
         </li>
         <li>
-          {roomSays(
-            "Launch angle",
-            area.launch_angle_room_deg,
-            (value) => `${value.toFixed(2).replace("-", "−")}°`,
+          {say(
+            "area-angle-room",
+            roomOf(area.launch_angle_room_deg, (value) => `${digits(value, 2)}°`),
           )}
         </li>
       </ul>
       <p class="readout-says">
-        {area.throws.toLocaleString("en")} throws. The map: boards {number(boards[0], "board", units)} to{" "}
-        {number(boards[1], "board", units)} by launch angles {reading(angles[0], "angle", units)} to{" "}
-        {reading(angles[1], "angle", units)}, evenly. A steady hand: board, angle, speed and revs vary
-        together with standard deviations of {scatter.spread_board},{" "}
-        {reading(scatter.spread_launch_angle_deg, "angle", units)},{" "}
-        {reading(scatter.spread_speed_mph, "speed", units)} and{" "}
-        {reading(scatter.spread_revs_rpm, "revs", units)} (model choice). The window: {area.window.source}.
+        {say("area-how", {
+          throws: count(area.throws),
+          "from-board": number(boards[0], "board", units),
+          "to-board": number(boards[1], "board", units),
+          "from-angle": reading(angles[0], "angle", units),
+          "to-angle": reading(angles[1], "angle", units),
+          boards: written(String(scatter.spread_board)),
+          angle: reading(scatter.spread_launch_angle_deg, "angle", units),
+          speed: reading(scatter.spread_speed_mph, "speed", units),
+          revs: reading(scatter.spread_revs_rpm, "revs", units),
+          window: area.window.source,
+        })}
       </p>
     </div>
   );
 }
 
-/** The stretch that will do, told with its ends. */
-function roomSays(what: string, room: Stretch | null, say: (value: number) => string): string {
-  if (!room) return `${what}: none near it reaches the pocket while the other stays.`;
+/** The stretch that will do, for its sentence. */
+function roomOf(room: Stretch | null, end: (value: number) => string): Args {
+  if (!room) return { room: "none" };
   const open = room.open[0] || room.open[1];
-  const ends = `from ${say(room.from)} to ${say(room.to)}`;
-  return `${what}: ${room.holds ? "reaches" : "would reach"} the pocket ${ends}${open ? ", and further than the map goes" : ""}.`;
+  const reaches = room.holds
+    ? open
+      ? "reaches-further"
+      : "reaches"
+    : open
+      ? "would-reach-further"
+      : "would-reach";
+  return { room: reaches, from: end(room.from), to: end(room.to) };
 }

@@ -1,11 +1,12 @@
 // The film across the lane at one distance, and its mean foot by foot.
 
 import { NumberField } from "../../../parts/field";
-import { Term } from "../../../parts/term";
+import { SayTerms } from "../../../parts/say-terms";
 import { useStore } from "../../../store";
 import type { OilMap } from "../../../types";
-import { measure, number, reading } from "../../../units";
+import { measure, number, type Quantity, reading } from "../../../units";
 import { BOARDS } from "./paint";
+import { say } from "./say";
 
 const WIDTH = 280;
 const HEIGHT = 84;
@@ -24,11 +25,12 @@ export function Across({ map, cut_ft, onCut }: AcrossProps) {
   const bar = WIDTH / BOARDS;
   const most = Math.max(...row);
   const least = Math.min(...row);
-  const where = `at ${reading(cut_ft - 0.5, "distance", units)}`;
+  const distance = reading(cut_ft - 0.5, "distance", units);
+  const unit = (quantity: Quantity) => ({ unit: measure(quantity, units).unit });
   return (
     <div class="oil-across">
       <NumberField
-        label={<Term word="oil pattern">Distance</Term>}
+        label={<SayTerms id="oil-across-distance" terms={{ pattern: "oil pattern" }} />}
         value={cut_ft - 0.5}
         quantity="distance"
         min={0.5}
@@ -42,12 +44,20 @@ export function Across({ map, cut_ft, onCut }: AcrossProps) {
         role="img"
         aria-labelledby="oil-across-title oil-across-desc"
       >
-        <title id="oil-across-title">Film across the lane</title>
+        <title id="oil-across-title">{say("oil-across-title")}</title>
         <desc id="oil-across-desc">
-          {`Film on each board ${where}: from ${reading(least, "film", units)} to ${reading(most, "film", units)}. Board 1 is on the right. The same is in the table.`}
+          {say("oil-across-says", {
+            distance,
+            least: reading(least, "film", units),
+            most: reading(most, "film", units),
+          })}
         </desc>
         <text x="0" y="-6">
-          Film across, {where}: {number(least, "film", units)} to {reading(most, "film", units)}
+          {say("oil-across-ends", {
+            distance,
+            least: number(least, "film", units),
+            most: reading(most, "film", units),
+          })}
         </text>
         {row.map((film_um, i) => {
           const height = (film_um / top_um) * HEIGHT;
@@ -70,15 +80,15 @@ export function Across({ map, cut_ft, onCut }: AcrossProps) {
         ))}
       </svg>
       <details>
-        <summary>The same as tables</summary>
+        <summary>{say("oil-across-tables")}</summary>
         <div class="oil-tables">
           <table>
-            <caption>Film {where}</caption>
+            <caption>{say("oil-across-table", { distance })}</caption>
             <thead>
               <tr>
-                <th scope="col">Board from the right</th>
+                <th scope="col">{say("oil-across-board")}</th>
                 <th scope="col">
-                  <Term word="film">Film</Term>, {measure("film", units).unit}
+                  <SayTerms id="oil-across-film" args={unit("film")} terms={{ film: "film" }} />
                 </th>
               </tr>
             </thead>
@@ -92,12 +102,12 @@ export function Across({ map, cut_ft, onCut }: AcrossProps) {
             </tbody>
           </table>
           <table>
-            <caption>Down the lane, mean of all boards</caption>
+            <caption>{say("oil-down-table")}</caption>
             <thead>
               <tr>
-                <th scope="col">To, {measure("distance", units).unit}</th>
+                <th scope="col">{say("oil-down-to", unit("distance"))}</th>
                 <th scope="col">
-                  <Term word="film">Film</Term>, {measure("film", units).unit}
+                  <SayTerms id="oil-across-film" args={unit("film")} terms={{ film: "film" }} />
                 </th>
               </tr>
             </thead>

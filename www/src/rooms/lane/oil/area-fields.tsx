@@ -3,10 +3,11 @@
 
 import { useState } from "preact/hooks";
 import { BoundedField } from "../../../parts/bounded-field";
-import { Term } from "../../../parts/term";
+import { SayTerms } from "../../../parts/say-terms";
 import { useStore } from "../../../store";
 import { paint } from "./map";
 import { BOARDS, cellsOf, MOST_UM, ROWS } from "./paint";
+import { say } from "./say";
 
 export function AreaFields({ mirrored, stale }: { mirrored: boolean; stale: boolean }) {
   const store = useStore();
@@ -19,13 +20,18 @@ export function AreaFields({ mirrored, stale }: { mirrored: boolean; stale: bool
 
   return (
     <fieldset class="nested">
-      <legend>Part of it, in numbers</legend>
+      <legend>{say("oil-part")}</legend>
       <div class="quad">
         {(["from_board", "to_board"] as const).map((key) => (
           <BoundedField
             bare
             key={key}
-            label={<Term word="board">{key === "from_board" ? "From board" : "To board"}</Term>}
+            label={
+              <SayTerms
+                id={key === "from_board" ? "oil-part-from-board" : "oil-part-to-board"}
+                terms={{ board: "board" }}
+              />
+            }
             value={area[key]}
             quantity="count"
             min={1}
@@ -38,7 +44,12 @@ export function AreaFields({ mirrored, stale }: { mirrored: boolean; stale: bool
           <BoundedField
             bare
             key={key}
-            label={<Term word="oil pattern">{key === "from_ft" ? "From" : "To"}</Term>}
+            label={
+              <SayTerms
+                id={key === "from_ft" ? "oil-part-from" : "oil-part-to"}
+                terms={{ pattern: "oil pattern" }}
+              />
+            }
             value={area[key]}
             quantity="distance"
             min={0}
@@ -51,7 +62,7 @@ export function AreaFields({ mirrored, stale }: { mirrored: boolean; stale: bool
       <div class="oil-part">
         <BoundedField
           bare
-          label={<Term word="film">Film</Term>}
+          label={<SayTerms id="oil-part-film" terms={{ film: "film" }} />}
           value={film_um}
           quantity="film"
           min={0}
@@ -60,13 +71,13 @@ export function AreaFields({ mirrored, stale }: { mirrored: boolean; stale: bool
           onChange={setFilm}
         />
         <button type="button" disabled={stale} onClick={() => change(() => film_um)}>
-          Set to it
+          {say("oil-part-set")}
         </button>
         <button type="button" disabled={stale} onClick={() => change((old) => old + film_um)}>
-          Add it
+          {say("oil-part-add")}
         </button>
         <button type="button" disabled={stale} onClick={() => change((old) => old - film_um)}>
-          Take it off
+          {say("oil-part-take")}
         </button>
       </div>
     </fieldset>

@@ -2,53 +2,53 @@
 // nothing is said.
 import { useMemo } from "preact/hooks";
 import { line } from "../../../draw/lane-frame";
+import { type Args, Say } from "../../../locale/say";
 import { CoverSurface } from "../../../parts/cover-surface";
 import { NumberField } from "../../../parts/field";
 import { Fold } from "../../../parts/fold";
-import { Aside, Term } from "../../../parts/term";
+import { SayTerms } from "../../../parts/say-terms";
+import { Aside } from "../../../parts/term";
 import { isProblem, type Store, useStore } from "../../../store";
 import type { Coverstock, Friction, FrictionCurve, OiledLane, Roll } from "../../../types";
-import { digits, number, reading } from "../../../units";
+import { digits, measure, number, reading, written } from "../../../units";
+import { say } from "./say";
 
 /** Used where the file leaves them out; see the module's law. */
 const USUAL: Required<Friction> = { mu_oil: 0.04, mu_dry: 0.2, film_half_um: 0.3 };
 
-const LITERATURE =
-  "The value usually quoted from the physics literature (C. Frohlich, American Journal of Physics 72, 1170, 2004); from memory, unverified.";
-
+/** The texts of each number: what it is, what this cover makes of it, and its source. */
 const ROWS = [
   {
     key: "mu_oil",
-    label: "In thick oil",
+    name: "oil-mu-oil",
+    made: "oil-with-cover",
+    source: "oil-mu-oil-source",
     quantity: "friction",
     min: 0,
     max: 0.15,
     step: 0.005,
-    source: LITERATURE,
   },
   {
     key: "mu_dry",
-    label: "On dry boards",
+    name: "oil-mu-dry",
+    made: "oil-with-cover",
+    source: "oil-mu-dry-source",
     quantity: "friction",
     min: 0.05,
     max: 0.32,
     step: 0.005,
-    source: `${LITERATURE} The published limit of a ball is 0.32.`,
   },
   {
     key: "film_half_um",
-    label: "Half-way film",
+    name: "oil-film-half",
+    made: "oil-with-cover-choice",
+    source: "oil-film-half-source",
     quantity: "film",
     min: 0.05,
     max: 2,
     step: 0.05,
-    source:
-      "The film on which friction lies half-way between the two; a model choice, no figure is published.",
   },
 ] as const;
-
-const FORM =
-  "The form is that of mixed lubrication: the thinner the film beside the roughness, the more of the load rubs dry (A. V. Olver and H. A. Spikes, Proc. Inst. Mech. Eng. J 212, 321, 1998; from memory). That it holds for a ball on a lane, and the factors of family and finish, are model choices; that a rougher surface grips more is common practice, no source.";
 
 const PLAIN: Coverstock = { density_g_cc: 1 };
 
@@ -83,42 +83,40 @@ export function FrictionFold({ lane }: { lane: OiledLane }) {
 
   return (
     <Fold
-      summary={
-        <>
-          Friction: {digits(own.mu_oil, 3)} in thick oil, {digits(own.mu_dry, 3)} dry
-        </>
-      }
+      summary={say("oil-friction", { oil: digits(own.mu_oil, 3), dry: digits(own.mu_dry, 3) })}
       wrong={wrong !== null}
     >
       <div class="friction-fold">
         <Curve own={own} plain={plain} roll={roll} />
         <details>
-          <summary>The same as a table</summary>
+          <summary>{say("oil-friction-table")}</summary>
           <CurveTable own={own} plain={plain} />
         </details>
         <CoverSurface />
         <fieldset>
           <legend>
-            <Term word="friction">Friction</Term> of a plain cover
+            <SayTerms id="oil-plain-cover" terms={{ friction: "friction" }} />
           </legend>
-          {ROWS.map(({ key, source, ...row }) => (
+          {ROWS.map(({ key, name, made, source, ...row }) => (
             <div key={key}>
               <NumberField
                 {...row}
+                label={say(name)}
                 value={lane.friction?.[key] ?? USUAL[key]}
                 problem={wrong?.place === `lane.friction.${key}` ? wrong : null}
                 onChange={(value) => set(key, value)}
               />
               <p class="hint">
-                {number(own[key], row.quantity, units)} with this cover;{" "}
-                <Aside text={source}>
-                  {row.quantity === "film" ? "model choice" : "where that comes from"}
-                </Aside>
+                <Say
+                  id={made}
+                  args={{ value: number(own[key], row.quantity, units) }}
+                  parts={{ source: (words) => <Aside text={say(source)}>{words}</Aside> }}
+                />
               </p>
             </div>
           ))}
           <p class="hint">
-            <Aside text={FORM}>How the curve is made</Aside>
+            <Aside text={say("oil-form-says")}>{say("oil-form")}</Aside>
           </p>
           {lane.friction && (
             <button
@@ -127,7 +125,7 @@ export function FrictionFold({ lane }: { lane: OiledLane }) {
                 store.editShot((old) => ("zones" in old.lane ? old : { ...old, lane: { oil: old.lane.oil } }))
               }
             >
-              The usual figures
+              {say("oil-usual")}
             </button>
           )}
         </fieldset>
@@ -156,12 +154,15 @@ function Curve({ own, plain, roll }: CurveProps) {
   const path = ({ points }: FrictionCurve) =>
     line(points.map(({ film_um, mu }): [number, number] => [x(film_um), y(mu)]));
   const met = roll.samples.flatMap(({ film_um }) => (film_um === null ? [] : [film_um]));
-  const range =
+  const range: Args =
     met.length > 0
-      ? `This shot meets films from ${reading(Math.max(...met), "film", units)} down to ${reading(Math.min(...met), "film", units)}.`
-      : "";
-  const ends = ({ mu_dry, mu_oil }: FrictionCurve) =>
-    `from ${number(mu_dry, "friction", units)} dry to ${number(mu_oil, "friction", units)} in thick oil`;
+      ? {
+          met: "yes",
+          most: reading(Math.max(...met), "film", units),
+          least: reading(Math.min(...met), "film", units),
+        }
+      : { met: "no" };
+  const mu = (value: number) => number(value, "friction", units);
   return (
     <>
       <svg
@@ -170,9 +171,15 @@ function Curve({ own, plain, roll }: CurveProps) {
         role="img"
         aria-labelledby="friction-title friction-desc"
       >
-        <title id="friction-title">Friction by film</title>
+        <title id="friction-title">{say("oil-curve")}</title>
         <desc id="friction-desc">
-          {`With this cover ${ends(own)}; with a plain one ${ends(plain)}. ${range}`}
+          {say("oil-curve-says", {
+            ...range,
+            dry: mu(own.mu_dry),
+            oil: mu(own.mu_oil),
+            "plain-dry": mu(plain.mu_dry),
+            "plain-oil": mu(plain.mu_oil),
+          })}
         </desc>
         <path class="chart-axis" d={`M0 0V${HEIGHT}H${WIDTH}`} />
         {[0, 0.1, 0.2, 0.3]
@@ -184,7 +191,7 @@ function Curve({ own, plain, roll }: CurveProps) {
           ))}
         {TICKS_UM.map((film_um) => (
           <text key={film_um} x={x(film_um)} y={HEIGHT + 24} text-anchor="middle">
-            {film_um === to_um ? `${film_um}\u00a0µm` : film_um}
+            {film_um === to_um ? `${written(String(film_um))}\u00a0µm` : written(String(film_um))}
           </text>
         ))}
         <path
@@ -194,9 +201,7 @@ function Curve({ own, plain, roll }: CurveProps) {
         <path class="friction-plain" d={path(plain)} />
         <path class="chart-line" d={path(own)} />
       </svg>
-      <p class="hint">
-        Solid: this cover. Dashed: a plain one. Ticks below the line: films this shot meets. {range}
-      </p>
+      <p class="hint">{say("oil-curve-hint", range)}</p>
     </>
   );
 }
@@ -209,13 +214,13 @@ function CurveTable({ own, plain }: { own: FrictionCurve; plain: FrictionCurve }
   return (
     <table class="friction-table">
       <caption>
-        <Term word="friction">Friction</Term> by <Term word="film">film</Term>
+        <SayTerms id="oil-curve-table" terms={{ friction: "friction", film: "film" }} />
       </caption>
       <thead>
         <tr>
-          <th scope="col">Film, µm</th>
-          <th scope="col">This cover</th>
-          <th scope="col">A plain one</th>
+          <th scope="col">{say("oil-curve-film", { unit: measure("film", units).unit })}</th>
+          <th scope="col">{say("oil-curve-own")}</th>
+          <th scope="col">{say("oil-curve-plain")}</th>
         </tr>
       </thead>
       <tbody>

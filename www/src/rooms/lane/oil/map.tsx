@@ -9,6 +9,7 @@ import { reading } from "../../../units";
 import { AreaFields } from "./area-fields";
 import { BOARDS, brushAt, cellsOf, MOST_UM, painted, ROWS } from "./paint";
 import { oiled, ownOf } from "./presets";
+import { say } from "./say";
 import type { OilOn } from "./use-oil";
 
 const HEIGHT_PX = 190;
@@ -29,10 +30,11 @@ export function paint(
 }
 
 type Pencil = "none" | "more" | "less";
+/** Their texts. */
 const PENCILS: [Pencil, string][] = [
-  ["none", "Look only"],
-  ["more", "Pencil: more oil"],
-  ["less", "Pencil: less oil"],
+  ["none", "oil-look-only"],
+  ["more", "oil-pencil-more"],
+  ["less", "oil-pencil-less"],
 ];
 
 interface MapProps extends OilOn {
@@ -55,7 +57,6 @@ export function FilmMap({ oil, map, cut_ft, stale }: MapProps) {
   const frame = size && size.width_px > 60 ? filmFrame(size.width_px, HEIGHT_PX, BOARDS, ROWS) : null;
   const drawing = pencil !== "none" && !stale;
   const path = roll.samples.map(({ x_in, y_ft }): [number, number] => [boardOf(x_in), y_ft]);
-  const longest = reading(map.length_ft, "distance", units);
   return (
     <div class="oil-map">
       <div ref={box} class="oil-map-box">
@@ -65,8 +66,12 @@ export function FilmMap({ oil, map, cut_ft, stale }: MapProps) {
             map={map}
             frame={frame}
             metric={units === "metric"}
-            title="The oil from above"
-            desc={`${oil.name}: oil over boards, counted from the lane's right edge, and distance, ${longest} long, at its thickest ${reading(map.thickest_um, "film", units)}. The dashed line is the ball's path. The same is in the tables.`}
+            title={say("oil-map")}
+            desc={say("oil-map-says", {
+              name: oil.name,
+              length: reading(map.length_ft, "distance", units),
+              thickest: reading(map.thickest_um, "film", units),
+            })}
           >
             <path class="film-path" d={line(path.map(([board, foot]) => frame.at(board, foot)))} />
             <path
@@ -87,17 +92,14 @@ export function FilmMap({ oil, map, cut_ft, stale }: MapProps) {
           </FilmDrawing>
         )}
       </div>
-      <p class="hint">
-        Lines and tint: film of 0.1, 0.5, 1, 2, 4, 8 µm and so on. Boards from the lane's right edge,
-        whichever hand bowls. Dashed: the ball's path.
-      </p>
+      <p class="hint">{say("oil-map-hint")}</p>
       <details>
-        <summary>Draw on the oil</summary>
+        <summary>{say("oil-draw")}</summary>
         <div class="oil-map">
-          <fieldset class="choices" aria-label="Draw on the oil">
+          <fieldset class="choices" aria-label={say("oil-draw")}>
             {PENCILS.map(([kind, name]) => (
               <button type="button" key={kind} aria-pressed={pencil === kind} onClick={() => setPencil(kind)}>
-                {name}
+                {say(name)}
               </button>
             ))}
           </fieldset>
@@ -105,7 +107,7 @@ export function FilmMap({ oil, map, cut_ft, stale }: MapProps) {
             <div class="trio">
               <BoundedField
                 bare
-                label="Boards wide"
+                label={say("oil-boards-wide")}
                 value={boards_wide}
                 quantity="count"
                 min={1}
@@ -115,7 +117,7 @@ export function FilmMap({ oil, map, cut_ft, stale }: MapProps) {
               />
               <BoundedField
                 bare
-                label="Long"
+                label={say("oil-feet-long")}
                 value={feet_long}
                 quantity="distance"
                 min={1}
@@ -125,7 +127,7 @@ export function FilmMap({ oil, map, cut_ft, stale }: MapProps) {
               />
               <BoundedField
                 bare
-                label="Each time"
+                label={say("oil-each-time")}
                 value={amount_um}
                 quantity="film"
                 min={0.01}
@@ -141,7 +143,7 @@ export function FilmMap({ oil, map, cut_ft, stale }: MapProps) {
               checked={mirrored}
               onChange={(event) => setMirrored(event.currentTarget.checked)}
             />
-            The same on both sides
+            {say("oil-both-sides")}
           </label>
           <AreaFields mirrored={mirrored} stale={stale} />
         </div>

@@ -3,15 +3,16 @@ import "./oil.css";
 import { useId, useState } from "preact/hooks";
 import { open, saveOil } from "../../../files";
 import { Fold } from "../../../parts/fold";
-import { Term } from "../../../parts/term";
+import { SayTerms } from "../../../parts/say-terms";
 import { type Units, useStore } from "../../../store";
 import type { Lane, OiledLane } from "../../../types";
-import { digits, reading } from "../../../units";
+import { digits, reading, written } from "../../../units";
 import { Across } from "./across";
 import { FrictionFold } from "./friction";
 import { FilmMap } from "./map";
 import { PatternFields } from "./pattern-fields";
 import { oiled, ownOf, PRESETS, presetOf, TWO_ZONES } from "./presets";
+import { say } from "./say";
 import { type OilOn, useOil } from "./use-oil";
 import { WearFold } from "./wear";
 import { Zones } from "./zones";
@@ -29,16 +30,13 @@ export function OilFold() {
   const here = wrong?.place.startsWith("lane") && !wrong.place.startsWith("lane.friction");
   return (
     <>
-      <Fold summary={says(lane, on, units)} wrong={Boolean(here)}>
+      <Fold summary={summaryOf(lane, on, units)} wrong={Boolean(here)}>
         <div class="oil-fold">
           <Choice lane={lane} />
           {"zones" in lane ? (
             <>
               <Zones zones={lane.zones} />
-              <p class="hint">
-                Friction given like this is that of this ball on this lane: the ball's cover and finish do not
-                change it. With an oil pattern they do.
-              </p>
+              <p class="hint">{say("oil-by-distance-says")}</p>
             </>
           ) : (
             on && <Oil lane={lane} on={on} stale={Boolean(here)} />
@@ -51,21 +49,29 @@ export function OilFold() {
   );
 }
 
-function says(lane: Lane, on: OilOn | null, units: Units): string {
+function summaryOf(lane: Lane, on: OilOn | null, units: Units): string {
   if ("zones" in lane) {
-    const told = lane.zones.map(({ mu, to_ft }, at) =>
-      at < lane.zones.length - 1
-        ? `${digits(mu, 2)} to ${reading(to_ft, "distance", units)}`
-        : `then ${digits(mu, 2)}`,
-    );
-    return `Lane: friction ${told.join(", ").replace(/^then /, "")}`;
+    const last = lane.zones.length - 1;
+    const zones = lane.zones.map(({ mu, to_ft }, at) => {
+      const friction = digits(mu, 2);
+      if (at < last) return say("oil-zone-until", { friction, end: reading(to_ft, "distance", units) });
+      return last === 0 ? friction : say("oil-zone-then", { friction });
+    });
+    return say("oil-zones-summary", { zones: zones.join(", ") });
   }
-  if (!on) return "Oil";
-  const { name } = on.oil;
+  if (!on) return say("oil-none");
   const { length_ft, volume_ml, ratio } = on.map;
-  const told = [name, reading(length_ft, "distance", units), reading(volume_ml, "oil", units)];
-  return `Oil: ${[...told, ...(ratio === null ? [] : [`${Number(ratio.toFixed(1))}:1`])].join(", ")}`;
+  const told = {
+    name: on.oil.name,
+    length: reading(length_ft, "distance", units),
+    volume: reading(volume_ml, "oil", units),
+  };
+  return ratio === null
+    ? say("oil-summary", told)
+    : say("oil-summary-ratio", { ...told, ratio: ratioOf(ratio) });
 }
+
+const ratioOf = (ratio: number): string => written(String(Number(ratio.toFixed(1))));
 
 function Choice({ lane }: { lane: Lane }) {
   const store = useStore();
@@ -75,7 +81,7 @@ function Choice({ lane }: { lane: Lane }) {
   return (
     <div class="line">
       <label class="field-label" for={id}>
-        <Term word="oil pattern">Pattern</Term>
+        <SayTerms id="oil-choose" terms={{ pattern: "oil pattern" }} />
       </label>
       <select
         id={id}
@@ -95,7 +101,7 @@ function Choice({ lane }: { lane: Lane }) {
           </option>
         ))}
         {oil && chosen === OWN && <option value={OWN}>{oil.name}</option>}
-        <option value={ZONES}>Friction by distance</option>
+        <option value={ZONES}>{say("oil-by-distance")}</option>
       </select>
     </div>
   );
@@ -114,40 +120,38 @@ function Oil({ lane, on, stale }: { lane: OiledLane; on: OilOn; stale: boolean }
       <dl class="oil-numbers">
         <div>
           <dt>
-            <Term word="oil pattern">Length</Term>
+            <SayTerms id="oil-length" terms={{ pattern: "oil pattern" }} />
           </dt>
           <dd>{reading(map.length_ft, "distance", units)}</dd>
         </div>
         <div>
           <dt>
-            <Term word="oil pattern">Volume</Term>
+            <SayTerms id="oil-volume" terms={{ pattern: "oil pattern" }} />
           </dt>
           <dd>{reading(map.volume_ml, "oil", units)}</dd>
         </div>
         <div>
           <dt>
-            <Term word="oil ratio">Outside : inside</Term>
+            <SayTerms id="oil-ratio" terms={{ ratio: "oil ratio" }} />
           </dt>
-          <dd>{map.ratio === null ? "none" : `1 : ${Number(map.ratio.toFixed(1))}`}</dd>
+          <dd>{map.ratio === null ? say("oil-no-number") : `1 : ${ratioOf(map.ratio)}`}</dd>
         </div>
         <div>
           <dt>
-            Thickest <Term word="film" />
+            <SayTerms id="oil-thickest" terms={{ film: "film" }} />
           </dt>
           <dd>{reading(map.thickest_um, "film", units)}</dd>
         </div>
       </dl>
       <FilmMap {...on} cut_ft={cut_ft} stale={stale} />
       <details>
-        <summary>Across the lane at {reading(cut_ft - 0.5, "distance", units)}</summary>
+        <summary>{say("oil-across", { distance: reading(cut_ft - 0.5, "distance", units) })}</summary>
         <Across map={map} cut_ft={cut_ft} onCut={setCut} />
       </details>
       {"pattern" in oil ? (
         <PatternFields pattern={oil.pattern} problem={wrong} />
       ) : (
-        <p class="hint">
-          Drawn by hand, cell by cell. To go back to a pattern in numbers, undo or choose one above.
-        </p>
+        <p class="hint">{say("oil-drawn")}</p>
       )}
       <Keep />
     </>
@@ -163,7 +167,7 @@ function Keep() {
   return (
     <div class="oil-keep">
       <label class="line">
-        <span class="field-label">Name</span>
+        <span class="field-label">{say("oil-name")}</span>
         <input
           type="text"
           value={oil.name}
@@ -178,10 +182,10 @@ function Keep() {
       </label>
       <div class="choices">
         <button type="button" onClick={() => saveOil(oil)}>
-          Save oil
+          {say("oil-save")}
         </button>
-        <OpenFile label="Oil to open" onOpen={([file]) => file && void open(store, file)}>
-          Open oil…
+        <OpenFile label={say("oil-open-label")} onOpen={([file]) => file && void open(store, file)}>
+          {say("oil-open")}
         </OpenFile>
       </div>
     </div>

@@ -1,14 +1,17 @@
-import type { ComponentChildren } from "preact";
 import { NumberField } from "../../../parts/field";
-import { Term } from "../../../parts/term";
+import { SayTerms } from "../../../parts/say-terms";
 import { useStore } from "../../../store";
 import type { OilPattern, Problem } from "../../../types";
 import type { Quantity } from "../../../units";
+import type { Word } from "../../../words";
 import { oiled, ownOf } from "./presets";
+import { say } from "./say";
 
 interface Row {
   key: keyof OilPattern;
-  label: ComponentChildren;
+  /** Its text, and the word of the trade in it. */
+  name: string;
+  terms?: Record<string, Word>;
   quantity: Quantity;
   min: number;
   max: number;
@@ -16,28 +19,30 @@ interface Row {
 }
 
 const ROWS: Row[] = [
-  { key: "length_ft", label: "Length", quantity: "distance", min: 20, max: 60, step: 0.5 },
-  { key: "volume_ml", label: "Volume", quantity: "oil", min: 0, max: 40, step: 0.5 },
+  { key: "length_ft", name: "oil-pattern-length", quantity: "distance", min: 20, max: 60, step: 0.5 },
+  { key: "volume_ml", name: "oil-pattern-volume", quantity: "oil", min: 0, max: 40, step: 0.5 },
   {
     key: "ratio",
-    label: <Term word="oil ratio">Inside to outside</Term>,
+    name: "oil-pattern-ratio",
+    terms: { ratio: "oil ratio" },
     quantity: "ratio",
     min: 1,
     max: 40,
     step: 0.5,
   },
-  { key: "thin_to_board", label: "Thin out to board", quantity: "board", min: 7, max: 17, step: 0.5 },
-  { key: "full_from_board", label: "Full from board", quantity: "board", min: 7.5, max: 18, step: 0.5 },
-  { key: "front_ft", label: "Full as far as", quantity: "distance", min: 0, max: 40, step: 0.5 },
+  { key: "thin_to_board", name: "oil-pattern-thin", quantity: "board", min: 7, max: 17, step: 0.5 },
+  { key: "full_from_board", name: "oil-pattern-full", quantity: "board", min: 7.5, max: 18, step: 0.5 },
+  { key: "front_ft", name: "oil-pattern-front", quantity: "distance", min: 0, max: 40, step: 0.5 },
   {
     key: "end_share",
-    label: <Term word="taper">Left at the end</Term>,
+    name: "oil-pattern-end",
+    terms: { taper: "taper" },
     quantity: "share",
     min: 0,
     max: 1,
     step: 0.01,
   },
-  { key: "buff_ft", label: "Brushed out over", quantity: "distance", min: 0, max: 20, step: 0.5 },
+  { key: "buff_ft", name: "oil-pattern-buff", quantity: "distance", min: 0, max: 20, step: 0.5 },
 ];
 
 /** An oil pattern in its few numbers, the same on both sides. */
@@ -56,22 +61,19 @@ export function PatternFields({ pattern, problem }: { pattern: OilPattern; probl
   return (
     <fieldset class="oil-pattern">
       <legend>
-        The <Term word="oil pattern">pattern</Term> in numbers
+        <SayTerms id="oil-pattern" terms={{ pattern: "oil pattern" }} />
       </legend>
-      {ROWS.map(({ key, ...row }) => (
+      {ROWS.map(({ key, name, terms, ...row }) => (
         <NumberField
           {...row}
           key={key}
+          label={<SayTerms id={name} terms={terms ?? {}} />}
           value={pattern[key]}
           problem={problem?.place === `lane.oil.pattern.${key}` ? problem : null}
           onChange={(value) => set(key, value)}
         />
       ))}
-      <p class="hint">
-        Boards from either edge: thin up to the first, then more and more, full from the second to the middle.
-        Down the lane: full at first, then less and less to what is left, and brushed out to nothing. That
-        form is a model choice.
-      </p>
+      <p class="hint">{say("oil-pattern-says")}</p>
     </fieldset>
   );
 }

@@ -6,6 +6,7 @@ import long from "../../../../../scenarios/oil/long.oil.json";
 import short from "../../../../../scenarios/oil/short.oil.json";
 import wetDry from "../../../../../scenarios/oil/wet-dry.oil.json";
 import type { Lane, OiledLane, OilFile, Zone } from "../../../types";
+import { say } from "./say";
 
 /** By the name of their file. */
 export const PRESETS = { house, flat, long, short, "wet-dry": wetDry, dry } as unknown as Record<
@@ -35,5 +36,5 @@ export function ownOf(oil: OilFile): Pick<OilFile, "format" | "name" | "note"> {
   const { format, name, note } = oil;
   return presetOf(oil) === null
     ? { format, name, ...(note && { note }) }
-    : { format, name: `${name}, changed` };
+    : { format, name: say("oil-changed", { name }) };
 }

@@ -7,14 +7,15 @@ import { useSize } from "../../../draw/use-size";
 import { useJobs } from "../../../jobs";
 import { BoundedField } from "../../../parts/bounded-field";
 import { LazyFold } from "../../../parts/lazy-fold";
-import { Term } from "../../../parts/term";
+import { SayTerms } from "../../../parts/say-terms";
 import { type Shot, type Units, useStore } from "../../../store";
 import type { OilMap, Roll, Worn } from "../../../types";
-import { digits, measure, number, reading } from "../../../units";
+import { count, digits, measure, number, reading } from "../../../units";
 import { useWhenStill } from "../../../when-still";
 import { boardOf } from "./map";
 import { BOARDS, painted, ROWS } from "./paint";
 import { oiled } from "./presets";
+import { say } from "./say";
 
 /** How long the lane must be still before its games are followed anew, ms. */
 const STILL_MS = 250;
@@ -25,7 +26,7 @@ const HEIGHT_PX = 130;
 export function WearFold() {
   const [games, setGames] = useState(3);
   return (
-    <LazyFold class="wear-fold" summary={`As games go by: ${told(games)}`}>
+    <LazyFold class="wear-fold" summary={say("oil-wear", { games })}>
       <Wear games={games} setGames={setGames} />
     </LazyFold>
   );
@@ -77,7 +78,7 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
   return (
     <div class="oil-fold">
       <BoundedField
-        label={<Term word="oil pattern">Games</Term>}
+        label={<SayTerms id="oil-games" terms={{ pattern: "oil pattern" }} />}
         value={games}
         quantity="count"
         min={1}
@@ -87,13 +88,11 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
         onChange={(value) => setGames(Math.round(value))}
       />
       {refused !== null && <p class="says says-caution">{refused}</p>}
-      {refused === null && !found && <p class="hint">Following {told(games)}…</p>}
+      {refused === null && !found && <p class="hint">{say("oil-wear-following", { games })}</p>}
       {refused === null && found && <Became found={found} units={units} />}
     </div>
   );
 }
-
-const told = (games: number): string => (games === 1 ? "1 game" : `${games} games`);
 
 function Became({ found, units }: { found: Found; units: Units }) {
   const store = useStore();
@@ -105,22 +104,35 @@ function Became({ found, units }: { found: Found; units: Units }) {
   return (
     <>
       <p aria-live="polite">{whatChanged(first.summary, last.summary, games, shot, units)}</p>
-      <Picture id="oil-fresh" map={fresh} rolls={[before]} title="The fresh lane" units={units} />
-      <Picture id="oil-worn" map={map} rolls={[before, after]} title={`After ${told(games)}`} units={units} />
-      <p class="hint">Dashed: the shot on the fresh lane. Solid: the same shot now.</p>
+      <Picture id="oil-fresh" map={fresh} rolls={[before]} title={say("oil-wear-fresh")} units={units} />
+      <Picture
+        id="oil-worn"
+        map={map}
+        rolls={[before, after]}
+        title={say("oil-wear-after", { games })}
+        units={units}
+      />
+      <p class="hint">{say("oil-wear-key")}</p>
       <p>
-        Of {ml(first.volume_ml)}, {ml(last.volume_ml)} is still on the lane and {ml(last.taken_away_ml)} went
-        with the balls; {ml(last.carried_down_ml)} was taken up and laid down again further on.
+        {say("oil-wear-where", {
+          all: ml(first.volume_ml),
+          left: ml(last.volume_ml),
+          taken: ml(last.taken_away_ml),
+          moved: ml(last.carried_down_ml),
+        })}
       </p>
       <details>
-        <summary>Game by game, as a table</summary>
+        <summary>{say("oil-wear-table")}</summary>
         <GameTable worn={worn} units={units} />
       </details>
       <p class="hint">
-        {worn.model} Here a ball takes up {number(worn.taken_up_share, "share", units)}% of the film in a band
-        one board wide, and over {reading(worn.carried_ft, "distance", units)} would lay down all but a third
-        of what it carries; a game is {worn.shots_a_game} first balls, each up to{" "}
-        {digits(worn.spread_boards, 1)} boards off its line. No oil is made or lost.
+        {say("oil-wear-model", {
+          model: worn.model,
+          share: number(worn.taken_up_share, "share", units),
+          carried: reading(worn.carried_ft, "distance", units),
+          shots: count(worn.shots_a_game),
+          spread: digits(worn.spread_boards, 1),
+        })}
       </p>
       <button
         type="button"
@@ -132,7 +144,7 @@ function Became({ found, units }: { found: Found; units: Units }) {
           store.editShot((old) => ({ ...old, lane: oiled(old.lane, tidy) }));
         }}
       >
-        Use the worn lane
+        {say("oil-wear-use")}
       </button>
     </>
   );
@@ -145,34 +157,30 @@ function whatChanged(
   shot: Shot,
   units: Units,
 ): string {
-  const now = `After ${told(games)} the same shot`;
   if (
     a.board_at_pins === null ||
     b.board_at_pins === null ||
     a.entry_angle_deg === null ||
     b.entry_angle_deg === null
   ) {
-    if (b.gutter) return `${now} falls into the gutter.`;
-    return `${now} does not compare: one of the two does not reach the pins.`;
+    return say(b.gutter ? "oil-wear-gutter" : "oil-wear-apart", { games });
   }
   const boards = b.board_at_pins - a.board_at_pins;
   // Boards count from the bowler's own side.
   const side = boards > 0 === (shot.hand === "right") ? "left" : "right";
-  const where =
-    Math.abs(boards) < 0.05
-      ? "arrives on the same board"
-      : `arrives ${digits(Math.abs(boards), 1)} boards further ${side}, on board ${digits(b.board_at_pins, 1)}`;
   const turn = b.entry_angle_deg - a.entry_angle_deg;
-  const angle =
-    Math.abs(turn) < 0.05
-      ? "at the same angle"
-      : `at ${reading(b.entry_angle_deg, "angle", units)} instead of ${reading(a.entry_angle_deg, "angle", units)}`;
   const further = b.breakpoint.distance_ft - a.breakpoint.distance_ft;
-  const breakpoint =
-    Math.abs(further) < 0.5
-      ? ""
-      : ` Its breakpoint lies ${reading(Math.abs(further), "distance", units)} ${further > 0 ? "further down the lane" : "sooner"}.`;
-  return `${now} ${where}, ${angle}.${breakpoint}`;
+  return say("oil-wear-arrives", {
+    games,
+    where: Math.abs(boards) < 0.05 ? "same" : side,
+    boards: digits(Math.abs(boards), 1),
+    board: digits(b.board_at_pins, 1),
+    turn: Math.abs(turn) < 0.05 ? "same" : "changed",
+    angle: reading(b.entry_angle_deg, "angle", units),
+    "angle-before": reading(a.entry_angle_deg, "angle", units),
+    breakpoint: Math.abs(further) < 0.5 ? "same" : further > 0 ? "further" : "sooner",
+    distance: reading(Math.abs(further), "distance", units),
+  });
 }
 
 interface PictureProps {
@@ -192,7 +200,11 @@ function Picture({ id, map, rolls, title, units }: PictureProps) {
   return (
     <figure class="wear-picture">
       <figcaption>
-        {title}: {reading(map.volume_ml, "oil", units)}, {reading(map.length_ft, "distance", units)} long
+        {say("oil-wear-caption", {
+          title,
+          volume: reading(map.volume_ml, "oil", units),
+          length: reading(map.length_ft, "distance", units),
+        })}
       </figcaption>
       <div ref={box} class="wear-box">
         {frame && (
@@ -202,7 +214,7 @@ function Picture({ id, map, rolls, title, units }: PictureProps) {
             frame={frame}
             metric={units === "metric"}
             title={title}
-            desc={`Oil over boards and distance, at its thickest ${reading(map.thickest_um, "film", units)}, and the ball's path.`}
+            desc={say("oil-wear-picture", { thickest: reading(map.thickest_um, "film", units) })}
           >
             {rolls.map((roll, i) => (
               <path
@@ -225,39 +237,43 @@ function GameTable({ worn, units }: { worn: Worn; units: Units }) {
   return (
     <div class="wear-table">
       <table>
-        <caption>The lane and the shot after each game</caption>
+        <caption>{say("oil-games-table")}</caption>
         <thead>
           <tr>
-            <th scope="col">Game</th>
+            <th scope="col">{say("oil-game")}</th>
             <th scope="col">
-              <Term word="oil pattern">On lane</Term>, {unit}
+              <SayTerms id="oil-game-left" args={{ unit }} terms={{ pattern: "oil pattern" }} />
             </th>
             <th scope="col">
-              <Term word="film">Gone</Term>, {unit}
+              <SayTerms id="oil-game-gone" args={{ unit }} terms={{ film: "film" }} />
             </th>
             <th scope="col">
-              <Term word="film">Moved</Term>, {unit}
+              <SayTerms id="oil-game-moved" args={{ unit }} terms={{ film: "film" }} />
             </th>
             <th scope="col">
-              <Term word="board">Board</Term>
+              <SayTerms id="oil-game-board" terms={{ board: "board" }} />
             </th>
             <th scope="col">
-              <Term word="entry angle">Angle</Term>, °
+              <SayTerms id="oil-game-angle" terms={{ angle: "entry angle" }} />
             </th>
           </tr>
         </thead>
         <tbody>
           {worn.games.map(({ game, volume_ml, taken_away_ml, carried_down_ml, summary }) => (
             <tr key={game}>
-              <th scope="row">{game === 0 ? "fresh" : game}</th>
+              <th scope="row">{game === 0 ? say("oil-game-fresh") : game}</th>
               <td>{number(volume_ml, "oil", units)}</td>
               <td>{number(taken_away_ml, "oil", units)}</td>
               <td>{number(carried_down_ml, "oil", units)}</td>
               <td>
-                {summary.board_at_pins === null ? "none" : number(summary.board_at_pins, "board", units)}
+                {summary.board_at_pins === null
+                  ? say("oil-no-number")
+                  : number(summary.board_at_pins, "board", units)}
               </td>
               <td>
-                {summary.entry_angle_deg === null ? "none" : number(summary.entry_angle_deg, "angle", units)}
+                {summary.entry_angle_deg === null
+                  ? say("oil-no-number")
+                  : number(summary.entry_angle_deg, "angle", units)}
               </td>
             </tr>
           ))}

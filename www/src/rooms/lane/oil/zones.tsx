@@ -1,15 +1,17 @@
 import { BoundedField } from "../../../parts/bounded-field";
 import { NumberField } from "../../../parts/field";
-import { Term } from "../../../parts/term";
+import { SayTerms } from "../../../parts/say-terms";
 import { useStore } from "../../../store";
 import type { Zone } from "../../../types";
+import { count } from "../../../units";
+import { say } from "./say";
 
-/** What the controls of a zone are called: oil, where it thins out, and the dry lane beyond. */
-function zoneWords(at: number, count: number): { end: string; where: string } {
-  if (at === 0 && count > 1) return { end: count === 2 ? "Oil length" : "Full oil ends", where: "in oil" };
-  if (at === count - 1 && count > 1) return { end: "", where: "beyond" };
-  if (count === 3) return { end: "Thin oil ends", where: "in thin oil" };
-  return { end: `Zone ${at + 1} ends`, where: `in zone ${at + 1}` };
+/** What a zone is, for the names of its controls: oil, where it thins out, and the dry lane beyond. */
+function zoneOf(at: number, zones: number): { zone: string; number: string } {
+  const number = count(at + 1);
+  if (at === 0 && zones > 1) return { zone: zones === 2 ? "oil" : "full", number };
+  if (at === zones - 1 && zones > 1) return { zone: "beyond", number };
+  return { zone: zones === 3 ? "thin" : "other", number };
 }
 
 /** Friction in stretches of the lane. */
@@ -37,13 +39,13 @@ export function Zones({ zones }: { zones: Zone[] }) {
   return (
     <fieldset>
       <legend>
-        <Term word="friction">Friction</Term> by distance
+        <SayTerms id="oil-zones" terms={{ friction: "friction" }} />
       </legend>
       {zones.map((zone, i) => (
         <div key={i}>
           {i < zones.length - 1 && (
             <BoundedField
-              label={zoneWords(i, zones.length).end}
+              label={say("oil-zone-end", zoneOf(i, zones.length))}
               value={zone.to_ft}
               quantity="distance"
               min={20}
@@ -56,9 +58,11 @@ export function Zones({ zones }: { zones: Zone[] }) {
           )}
           <NumberField
             label={
-              <>
-                <Term word="friction">Friction</Term> {zoneWords(i, zones.length).where}
-              </>
+              <SayTerms
+                id="oil-zone-friction"
+                args={zoneOf(i, zones.length)}
+                terms={{ friction: "friction" }}
+              />
             }
             value={zone.mu}
             quantity="friction"

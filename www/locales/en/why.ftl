@@ -1,0 +1,31 @@
+# Why one shot differs from another.
+
+why-working = Working it out …
+why-revs = { $first }: { $first-revs }; { $second }: { $second-revs }.
+why-label = What each property adds
+why-table = { $second }, less { $first }: what each property adds
+why-from = From
+why-together = Together
+why-values = { $from } to { $to }
+why-how = Bars show the hook: to the right more, to the left less. Each property is changed from the one shot's to the other's, in every order, and its part is the mean (Shapley value): the parts sum to the whole. Hook is counted from the breakpoint to the pins.
+why-hook-boards = <word>Hook, boards</word> <unit>{ $unit }</unit>
+why-board-at-pins = <word>Board at the pins</word> <unit>{ $unit }</unit>
+why-entry-angle = <word>Entry angle</word> <unit>{ $unit }</unit>
+why-breakpoint-board = <word>Breakpoint board</word> <unit>{ $unit }</unit>
+why-breakpoint = <word>Breakpoint</word> <unit>{ $unit }</unit>
+why-rg = RG
+why-differential = Differential
+why-intermediate-differential = Intermediate differential
+why-weight = Weight
+why-size = Size
+why-centre-of-gravity = Centre of gravity
+why-core-axes = Lie of the core
+why-cover = Cover
+why-layout = Layout
+why-release = Release
+why-lane = Lane
+why-hand = The same hand means
+why-same-revs = Same revs
+why-same-revs-means = Every ball leaves the hand with the revs its shot says.
+why-same-effort = Same effort
+why-same-effort-means = Every ball gets the same turning effort, so a lighter or lower-RG ball leaves with more revs; the speed stays. This is a model choice: how a hand really shares its effort is not published.

@@ -1,0 +1,31 @@
+# Por qué un tiro es distinto de otro.
+
+why-working = Calculando…
+why-revs = { $first }: { $first-revs }; { $second }: { $second-revs }.
+why-label = Lo que añade cada propiedad
+why-table = { $second } menos { $first }: lo que añade cada propiedad
+why-from = Por
+why-together = En total
+why-values = de { $from } a { $to }
+why-how = Las barras muestran el gancho: a la derecha más, a la izquierda menos. Cada propiedad se cambia de la de un tiro a la del otro, en todos los órdenes posibles, y su parte es la media (valor de Shapley): las partes suman el total. El gancho se cuenta desde el punto de quiebre hasta los pinos.
+why-hook-boards = <word>Gancho, tablas</word> <unit>{ $unit }</unit>
+why-board-at-pins = <word>Tabla en los pinos</word> <unit>{ $unit }</unit>
+why-entry-angle = <word>Ángulo de entrada</word> <unit>{ $unit }</unit>
+why-breakpoint-board = <word>Tabla del punto de quiebre</word> <unit>{ $unit }</unit>
+why-breakpoint = <word>Punto de quiebre</word> <unit>{ $unit }</unit>
+why-rg = RG
+why-differential = Diferencial
+why-intermediate-differential = Diferencial intermedio
+why-weight = Peso
+why-size = Tamaño
+why-centre-of-gravity = Centro de gravedad
+why-core-axes = Posición del núcleo
+why-cover = Cubierta
+why-layout = Trazado
+why-release = Lanzamiento
+why-lane = Pista
+why-hand = La misma mano quiere decir
+why-same-revs = Las mismas revoluciones
+why-same-revs-means = Cada bola sale de la mano con las revoluciones que dice su tiro.
+why-same-effort = El mismo esfuerzo
+why-same-effort-means = Cada bola recibe el mismo esfuerzo de giro, así que una bola más ligera o de RG más bajo sale con más revoluciones; la velocidad queda igual. Es una elección del modelo: cómo reparte de verdad su esfuerzo una mano no está publicado.
