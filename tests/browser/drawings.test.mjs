@@ -3,26 +3,10 @@
 // touched. The pictures themselves are looked at in saw and lane tests.
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { before, test } from "node:test";
-import { fileURLToPath } from "node:url";
+import { bundled } from "./bundled.mjs";
 
 const root = new URL("../../", import.meta.url);
-const npm = createRequire(new URL("www/package.json", root));
-const { build } = npm("esbuild");
-
-async function source(path) {
-  const { outputFiles } = await build({
-    entryPoints: [fileURLToPath(new URL(`www/src/draw/${path}`, root))],
-    bundle: true,
-    format: "esm",
-    jsx: "automatic",
-    jsxImportSource: "preact",
-    write: false,
-  });
-  const text = Buffer.from(outputFiles[0].contents).toString("base64");
-  return import(`data:text/javascript;base64,${text}`);
-}
 
 let frame;
 let names;
@@ -30,7 +14,7 @@ let globe;
 let moments;
 before(async () => {
   [frame, names, globe, moments] = await Promise.all(
-    ["lane-frame.ts", "leaders.ts", "globe.tsx", "moment.ts"].map(source),
+    ["lane-frame.ts", "leaders.ts", "globe.tsx", "moment.ts"].map((name) => bundled(`draw/${name}`)),
   );
 });
 

@@ -16,6 +16,36 @@ after(() => site?.close());
 
 /** A room: the parts whose texts it says, how it is opened and all of it brought out, and some of what it says then. */
 const ROOMS = {
+  Pista: {
+    parts: ["lane", "draw", "oil", "why"],
+    async open(room, page) {
+      const openAll = () =>
+        room.evaluate((element) => {
+          for (const fold of element.querySelectorAll("details")) fold.open = true;
+        });
+      const seen = [await heard(room)];
+      // Another lane than the one before it, so that there is something to tell apart.
+      await room.locator("summary", { hasText: /^Pista: fricción 0,04 hasta/ }).click();
+      await room.getByLabel("Patrón").selectOption("house");
+      await openAll();
+      await openAll();
+      await room.getByText("Una mano firme:").waitFor();
+      await room.getByText("En total").waitFor();
+      await room.getByText(/^Tras 3 juegos el mismo tiro/).waitFor();
+      seen.push(await heard(room));
+      await page.getByRole("button", { name: "Mano izquierda" }).click();
+      await room.getByText("contada desde la izquierda").first().waitFor();
+      return seen;
+    },
+    says: [
+      /Desliza \d+\sft, hace gancho durante \d+\sft y rueda los últimos \d+\sft; entra a \d,\d° por la tabla \d+\./,
+      /contada desde la izquierda/,
+      /Aceite: De la casa, 40,0\sft, 24,0\smL, 10:1/,
+      /Con la suya: N\.º 3, de tres piezas/,
+      /Fricción: 0,\d{3} en aceite grueso/,
+      /llegaría al bolsillo|llega al bolsillo/,
+    ],
+  },
   Sierra: {
     parts: ["saw", "cover"],
     async open(room) {

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { offered, offeredBall, offeredShot } from "../../locale/names";
 import { useStore } from "../../store";
 import { EXAMPLES } from "./examples";
 import { say } from "./say";
@@ -19,17 +20,20 @@ export function ExampleShots() {
       >
         {EXAMPLES.map((one, i) => (
           <option key={one.name} value={i}>
-            {one.name}
+            {offered("shot", one.name)}
           </option>
         ))}
       </select>
-      <p>{example.note}</p>
+      <p>{offered("note", example.note)}</p>
       <div class="choices">
-        <button type="button" onClick={() => store.editShot(() => example.shot)}>
+        <button type="button" onClick={() => store.editShot(() => offeredShot(example.shot))}>
           {say("lane-throw-with-mine")}
         </button>
-        <button type="button" onClick={() => store.replace({ shot: example.shot, ball: example.ball })}>
-          {say("lane-throw-with-its-own", { ball: example.ball.name })}
+        <button
+          type="button"
+          onClick={() => store.replace({ shot: offeredShot(example.shot), ball: offeredBall(example.ball) })}
+        >
+          {say("lane-throw-with-its-own", { ball: offered("ball", example.ball.name) })}
         </button>
       </div>
     </fieldset>

@@ -2,6 +2,7 @@ import { OpenFile } from "../../../parts/open-file";
 import "./oil.css";
 import { useId, useState } from "preact/hooks";
 import { open, saveOil } from "../../../files";
+import { offered, offeredOil } from "../../../locale/names";
 import { Fold } from "../../../parts/fold";
 import { SayTerms } from "../../../parts/say-terms";
 import { type Units, useStore } from "../../../store";
@@ -91,13 +92,13 @@ function Choice({ lane }: { lane: Lane }) {
           const preset = PRESETS[next];
           store.editShot((old) => ({
             ...old,
-            lane: preset ? oiled(old.lane, preset) : { zones: TWO_ZONES },
+            lane: preset ? oiled(old.lane, offeredOil(preset)) : { zones: TWO_ZONES },
           }));
         }}
       >
         {Object.entries(PRESETS).map(([key, { name }]) => (
           <option key={key} value={key}>
-            {name}
+            {offered("oil", name)}
           </option>
         ))}
         {oil && chosen === OWN && <option value={OWN}>{oil.name}</option>}

@@ -5,6 +5,7 @@ import house from "../../../../../scenarios/oil/house.oil.json";
 import long from "../../../../../scenarios/oil/long.oil.json";
 import short from "../../../../../scenarios/oil/short.oil.json";
 import wetDry from "../../../../../scenarios/oil/wet-dry.oil.json";
+import { offeredOil } from "../../../locale/names";
 import type { Lane, OiledLane, OilFile, Zone } from "../../../types";
 import { say } from "./say";
 
@@ -20,10 +21,11 @@ export const TWO_ZONES: Zone[] = [
   { from_ft: 40, to_ft: 63, mu: 0.2 },
 ];
 
-/** The file's name of the preset that this is; null where it is a pattern of one's own. */
+/** The file's name of the preset that this is, in English or in the page's language; null where it is a pattern of one's own. */
 export function presetOf(oil: OilFile): string | null {
   const text = JSON.stringify(oil);
-  return Object.entries(PRESETS).find(([, preset]) => JSON.stringify(preset) === text)?.[0] ?? null;
+  const same = (preset: OilFile) => JSON.stringify(preset) === text;
+  return Object.entries(PRESETS).find(([, preset]) => same(preset) || same(offeredOil(preset)))?.[0] ?? null;
 }
 
 /** A lane with this oil; how friction follows from oil stays as it was. */
