@@ -8,14 +8,14 @@ const ACCENTS: Record<string, string> = {
 /** Right-to-left override and its end: letters run as in a right-to-left script. */
 const [OVERRIDE, END] = ["\u202e", "\u202c"];
 
-/** Text with accents, about a third longer and set from right to left; tags and spaces at its ends stay. */
+/** Text with accents, about a third longer and set from right to left; tags, spaces at its ends and what has no letters stay. */
 export function stretched(text: string): string {
   return text.replace(
     /(<\/?[a-z][a-z0-9-]*\/?>)|([^<]+)/g,
     (_, tag: string | undefined, plain: string) =>
       tag ??
       plain.replace(
-        /\S+/g,
+        /\S*\p{L}\S*/gu,
         (word) =>
           OVERRIDE +
           word
