@@ -35,6 +35,10 @@ declare module "lessons:files" {
   export const LESSONS: string[];
   export const FILES: Record<string, unknown>;
 }
+/** The same lessons in Spanish, in the same order. */
+declare module "lessons:es" {
+  export const LESSONS: string[];
+}
 /** `module/fetched.ts`, or in the one-file page `module/carried.ts` (see `page-build.mjs`). */
 declare module "module:wasm" {
   /** The first module, as its bindings take it. */

@@ -4,6 +4,7 @@
 import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { say } from "./frame";
+import { startEditions } from "./lessons/editions";
 import { later } from "./parts/later";
 import { part } from "./parts/part";
 import { Bench } from "./rooms/bench/bench";
@@ -26,7 +27,8 @@ export const WORKSHOP: Place[] = [
   { room: "lane", View: Lane },
 ];
 
-const startMore = part(async () => (await import("./more")).startMore());
+const module = part(async () => (await import("./more")).startMore());
+const startMore = () => Promise.all([module(), startEditions()]);
 const LessonPanel = later(async () => {
   await startMore();
   return (await import("./rooms/lesson/lesson")).LessonPanel;

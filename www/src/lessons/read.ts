@@ -1,12 +1,23 @@
 // The lessons that are part of the page, read by the module when they are wanted.
 
-import { FILES, LESSONS } from "lessons:files";
+import { FILES, LESSONS as IN_ENGLISH } from "lessons:files";
 import { useEffect, useState } from "preact/hooks";
+import { language } from "../locale/language";
 import { more } from "../more";
 import { useStore } from "../store";
 import type { LessonDoc, LessonProblem, WasmLesson } from "../types";
+import { inSpanish } from "./editions";
 
-export { FILES, LESSONS };
+export { FILES };
+
+/** The lessons of the page in its language. */
+export const lessonTexts = (): string[] => (language() === "es" && inSpanish.value) || IN_ENGLISH;
+
+/** A lesson of the page in the page's language; any other text as it is. */
+export function inLanguage(text: string): string {
+  const at = [IN_ENGLISH, inSpanish.value ?? []].map((texts) => texts.indexOf(text)).find((n) => n >= 0);
+  return (at !== undefined && lessonTexts()[at]) || text;
+}
 
 const MOST_KEPT = 40;
 const read = new Map<string, WasmLesson>();
@@ -48,31 +59,36 @@ export function listedOf(text: string): Listed {
   return one;
 }
 
+/** Each begins a course; courses are to be taken in this order. */
+const FIRST = ["why-a-house-ball-goes-long", "skid-hook-roll", "making-a-lighter-ball"];
+
 /** All lessons of the page in their order, one after the other as they are read. */
 export function useLessons(): { lessons: Listed[]; done: boolean } {
   const store = useStore();
-  const [count, setCount] = useState(() => LESSONS.filter((text) => listed.has(text)).length);
+  const texts = lessonTexts();
+  const [failed, setFailed] = useState(false);
+  const [, setRead] = useState("");
+  const next = texts.find((text) => !listed.has(text));
   useEffect(() => {
-    if (count >= LESSONS.length) return undefined;
+    if (next === undefined || failed) return undefined;
     // One at a time, so that the page can draw between them.
     const timer = setTimeout(() => {
       try {
-        listedOf(LESSONS[count] ?? "");
-        setCount(count + 1);
+        listedOf(next);
+        setRead(next);
       } catch (error) {
+        setFailed(true);
         store.fail(problemsOf(error)?.[0]?.message ?? error);
       }
     });
     return () => clearTimeout(timer);
-  }, [count]);
-  const lessons = LESSONS.slice(0, count).map((text) => listedOf(text));
-  const courses = [...COURSES, ...lessons.map(({ about }) => about.course)];
+  }, [next, failed]);
+  const lessons = texts.filter((text) => listed.has(text)).map((text) => listedOf(text));
+  const first = FIRST.map((id) => lessons.find(({ about }) => about.id === id)?.about.course);
+  const courses = [...first, ...lessons.map(({ about }) => about.course)];
   const place = ({ about }: Listed) => courses.indexOf(about.course) * 1000 + about.order;
-  return { lessons: lessons.sort((a, b) => place(a) - place(b)), done: count >= LESSONS.length };
+  return { lessons: lessons.sort((a, b) => place(a) - place(b)), done: next === undefined };
 }
-
-/** In the order in which they are to be taken. */
-const COURSES = ["What's inside", "What it does on the lane", "At the shop and the factory"];
 
 /** What is wrong with a lesson's text, where an error is that. */
 export function problemsOf(error: unknown): LessonProblem[] | null {

@@ -3,9 +3,11 @@ import { useEffect, useMemo, useState } from "preact/hooks";
 import { openProgress, trouble } from "../../lessons/progress";
 import { type Listed, listedOf } from "../../lessons/read";
 import { Prose } from "../../lessons/said";
+import { spoken } from "../../lessons/spoken";
 import { same, type Taken } from "../../lessons/taken";
 import { Watched } from "../../lessons/watched";
 import { again, answer, goOn, goTo, hint, leave, pass, solve } from "../../lessons/work";
+import { language } from "../../locale/language";
 import { type Doc, isProblem, type Store, useStore } from "../../store";
 import type { CheckedStep, LessonStep, ShownStep } from "../../types";
 import { Deed } from "./deed";
@@ -16,25 +18,27 @@ const REST_MS = 120;
 /** The lesson that has the bench, one step at a time. */
 export function LessonPanel() {
   const store = useStore();
-  const { taken } = store.loan.value ?? { taken: null };
+  const begun = store.loan.value?.taken ?? null;
   useEffect(() => openProgress(), []);
-  if (!taken) return null;
+  if (!begun) return null;
   let one: Listed;
+  let taken: Taken;
   try {
+    taken = spoken(begun);
     one = listedOf(taken.text);
   } catch (error) {
     if (!Array.isArray(error)) throw error;
     return (
       <div class="lesson">
         <p>This lesson cannot be read any more: it was begun with another edition of the page.</p>
-        <button type="button" onClick={() => leave(store, taken)}>
+        <button type="button" onClick={() => leave(store, begun)}>
           Leave the lesson
         </button>
       </div>
     );
   }
   const step = one.about.steps[taken.step];
-  return step ? <Step key={taken.step} one={one} taken={taken} step={step} /> : null;
+  return step ? <Step key={`${taken.step} ${language()}`} one={one} taken={taken} step={step} /> : null;
 }
 
 const KINDS = {

@@ -3,6 +3,7 @@ import type { JSX } from "preact";
 import { useEffect } from "preact/hooks";
 import { type LessonsPage, lessonsAt } from "../../lessons/at";
 import { openProgress } from "../../lessons/progress";
+import { inLanguage } from "../../lessons/read";
 import { Classroom } from "./class";
 import { Coach } from "./coach";
 import { List } from "./list";
@@ -54,9 +55,9 @@ function Page({ at }: { at: LessonsPage }): JSX.Element {
     case "write":
       return <Write />;
     case "paper":
-      return <PaperLesson key={at.text} text={at.text} />;
+      return <PaperLesson key={at.text} text={inLanguage(at.text)} />;
     case "coach":
-      return <Coach text={at.text} />;
+      return <Coach text={inLanguage(at.text)} />;
     default:
       return <List />;
   }

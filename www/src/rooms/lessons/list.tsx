@@ -1,6 +1,6 @@
 import { lessonsAt } from "../../lessons/at";
 import { lessonProgress } from "../../lessons/progress";
-import { LESSONS, type Listed, useLessons } from "../../lessons/read";
+import { type Listed, lessonTexts, useLessons } from "../../lessons/read";
 import { Prose } from "../../lessons/said";
 import { begin, goTo, leave, openStep, resume } from "../../lessons/work";
 import { Term } from "../../parts/term";
@@ -17,7 +17,7 @@ export function List() {
     <>
       <p class="lessons-first">
         Each lesson takes about ten minutes and works without a network: look, say what you expect, try it on
-        the bench, and see why. {finished > 0 && `You have finished ${finished} of ${LESSONS.length}.`}
+        the bench, and see why. {finished > 0 && `You have finished ${finished} of ${lessonTexts().length}.`}
       </p>
       <Going />
       {courses.map((course) => (

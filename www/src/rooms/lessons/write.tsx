@@ -4,7 +4,7 @@ import { download } from "../../files";
 import { useJobs } from "../../jobs";
 import { lessonsAt } from "../../lessons/at";
 import { draft, draftKept, write } from "../../lessons/draft";
-import { FILES, LESSONS, listedOf, useLessons } from "../../lessons/read";
+import { FILES, lessonTexts, listedOf, useLessons } from "../../lessons/read";
 import { Line, Prose } from "../../lessons/said";
 import { told } from "../../lessons/told";
 import { begin } from "../../lessons/work";
@@ -88,7 +88,7 @@ export function Write() {
           <select
             value=""
             onChange={(event) => {
-              const from = LESSONS[Number(event.currentTarget.value)];
+              const from = lessonTexts()[Number(event.currentTarget.value)];
               if (!from || event.currentTarget.value === "") return;
               write(from);
               said.value = "This is a copy: the lesson of the page stays as it is.";
@@ -96,7 +96,7 @@ export function Write() {
           >
             <option value="">choose a lesson …</option>
             {lessons.map(({ about, text: one }) => (
-              <option key={about.id} value={LESSONS.indexOf(one)}>
+              <option key={about.id} value={lessonTexts().indexOf(one)}>
                 {about.title}
               </option>
             ))}
