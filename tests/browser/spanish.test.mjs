@@ -130,6 +130,25 @@ const ROOMS = {
       /Densidad, ±/,
     ],
   },
+  Balanza: {
+    parts: ["scale", "numbers"],
+    async open(room, page) {
+      await page.getByText("Taladrarla para una mano").click();
+      await page.getByLabel("La bola está taladrada").check();
+      for (const name of ["Todas las reglas", "Qué hacen estos números en un tiro", "¿Durará la cubierta?"]) {
+        await room.getByText(name, { exact: true }).click();
+      }
+      await room.getByText("Esta bola con otros pesos", { exact: true }).click();
+      await room.getByText("flota en el agua").waitFor();
+      await room.getByText("Lugar más delgado", { exact: true }).waitFor();
+    },
+    says: [
+      /Equilibrio estático sobre el agarre, se permite 3,00\soz/,
+      /la mayor aportación es la de «.+»: el \d\d,\d% del RG con el \d\d,\d% del peso, porque está más afuera/,
+      /flota en el agua si pesa menos de \d\d,\d\d\slb/,
+      /medio/,
+    ],
+  },
 };
 
 /** All a room says, or what is within parts of it, to the eye and to the ear. */

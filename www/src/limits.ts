@@ -19,9 +19,9 @@ export const RG: Range = {
   low: 2.46,
   high: 2.8,
   bands: [
-    { upTo: 2.52, word: "low" },
-    { upTo: 2.58, word: "medium" },
-    { upTo: 2.84, word: "high" },
+    { upTo: 2.52, word: "band-low" },
+    { upTo: 2.58, word: "band-medium" },
+    { upTo: 2.84, word: "band-high" },
   ],
 };
 /** The trade says low .01 to .02, medium .03 to .04, high .05 and up: drawn midway between. */
@@ -30,9 +30,9 @@ export const DIFFERENTIAL: Range = {
   to: 0.08,
   high: 0.06,
   bands: [
-    { upTo: 0.025, word: "low" },
-    { upTo: 0.045, word: "medium" },
-    { upTo: 0.08, word: "high" },
+    { upTo: 0.025, word: "band-low" },
+    { upTo: 0.045, word: "band-medium" },
+    { upTo: 0.08, word: "band-high" },
   ],
 };
 /** Of a drilled ball over 10 lb, each way, oz. */
@@ -43,9 +43,9 @@ export const TOP_WEIGHT: Range = {
   from: -1,
   to: 6,
   bands: [
-    { upTo: 2, word: "little" },
-    { upTo: 4, word: "usual" },
-    { upTo: 6, word: "much" },
+    { upTo: 2, word: "band-little" },
+    { upTo: 4, word: "band-usual" },
+    { upTo: 6, word: "band-much" },
   ],
 };
 /** High less middle RG over this share of the differential is called asymmetric. */

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { useStore } from "../store";
 import { change, type Quantity, reading } from "../units";
+import { say } from "./say";
 
 export interface ChangeRow<Of> {
   name: ComponentChildren;
@@ -26,9 +27,9 @@ export function BeforeAfter<Of>({ caption, heads, rows, before, after }: BeforeA
       <thead>
         <tr>
           <th scope="col">
-            <span class="visually-hidden">Number</span>
+            <span class="visually-hidden">{say("numbers-number")}</span>
           </th>
-          {[...heads, "Change"].map((head) => (
+          {[...heads, say("numbers-change")].map((head) => (
             <th scope="col" key={head}>
               {head}
             </th>
@@ -41,9 +42,11 @@ export function BeforeAfter<Of>({ caption, heads, rows, before, after }: BeforeA
           return (
             <tr key={at}>
               <th scope="row">{name}</th>
-              <td>{a === null ? "none" : reading(a, quantity, units)}</td>
-              <td>{b === null ? "none" : reading(b, quantity, units)}</td>
-              <td>{a === null || b === null ? "" : (change(b - a, quantity, units) ?? "none")}</td>
+              <td>{a === null ? say("numbers-none") : reading(a, quantity, units)}</td>
+              <td>{b === null ? say("numbers-none") : reading(b, quantity, units)}</td>
+              <td>
+                {a === null || b === null ? "" : (change(b - a, quantity, units) ?? say("numbers-none"))}
+              </td>
             </tr>
           );
         })}

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { useStore } from "../store";
 import { change, digits, measure, number, type Quantity } from "../units";
+import { say } from "./say";
 
 /** A range to place a value in, in the file's unit. */
 export interface Range {
@@ -10,7 +11,7 @@ export interface Range {
   /** The published limits; open where there is none. */
   low?: number;
   high?: number;
-  /** Where the trade's usual words change, with the words between. */
+  /** Where the trade's usual words change, with the names of the words between. */
   bands?: { upTo: number; word: string }[];
 }
 
@@ -36,7 +37,7 @@ export function Readout({ label, value, before, quantity, range, children }: Rea
         {unit !== "" && <span class="unit">{unit}</span>}
         {moved !== null && (
           <span class="delta">
-            <span class="visually-hidden">changed by </span>
+            <span class="visually-hidden">{say("numbers-changed-by")} </span>
             {moved}
           </span>
         )}
@@ -101,7 +102,7 @@ export function PlaceLine({ value, range, quantity }: { value: number; range: Ra
           y={limited ? 30 : 19}
           text-anchor="middle"
         >
-          {band.word}
+          {say(band.word)}
         </text>
       ))}
     </svg>

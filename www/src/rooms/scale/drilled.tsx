@@ -1,8 +1,10 @@
 import { BeforeAfter, type ChangeRow } from "../../parts/before-after";
+import { SayTerms } from "../../parts/say-terms";
 import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { AxisMove, Drilled, StaticVerdict } from "../../types";
 import { reading } from "../../units";
+import { say } from "./say";
 
 /** What the holes change: the ball before and after, its static weights, where its axes went. */
 export function WhatHolesChange() {
@@ -12,51 +14,64 @@ export function WhatHolesChange() {
   if (!drilled) return null;
   return (
     <section class="drilled" aria-labelledby="drilled-name">
-      <h3 id="drilled-name">What the holes change</h3>
+      <h3 id="drilled-name">{say("scale-holes-change")}</h3>
       <BeforeAfter
-        caption="The ball before and after drilling"
-        heads={["Before", "After"]}
-        rows={ROWS}
+        caption={say("scale-holes-table")}
+        heads={[say("scale-before"), say("scale-after")]}
+        rows={rows()}
         before={drilled.before}
         after={drilled.after}
       />
       <Statics drilled={drilled} units={units} />
       <p class="readout-says">
-        {axisWords("high", drilled.high_axis, units)} {axisWords("low", drilled.low_axis, units)}
+        {axisWords(HIGH_AXIS, drilled.high_axis, units)} {axisWords(LOW_AXIS, drilled.low_axis, units)}
       </p>
       <p class="fine-print">
-        The drill takes out {reading(drilled.change.drilled_out_oz, "imbalance", units)} here; about{" "}
-        {reading(2.5, "imbalance", units)} is usual (common practice, no source), and RG and differential are
-        reported to change by about 5 %.
+        {say("scale-drilled-out", {
+          out: reading(drilled.change.drilled_out_oz, "imbalance", units),
+          usual: reading(2.5, "imbalance", units),
+        })}
       </p>
     </section>
   );
 }
 
-const ROWS: ChangeRow<Drilled["before"]>[] = [
-  { name: <Term word="weight">Weight</Term>, quantity: "weight", of: (ball) => ball.weight_lb },
-  { name: <Term word="RG">Lowest RG</Term>, quantity: "rg", of: (ball) => ball.rg_in.low },
-  { name: <Term word="middle RG">Middle RG</Term>, quantity: "rg", of: (ball) => ball.rg_in.middle },
-  { name: <Term word="high RG">Highest RG</Term>, quantity: "rg", of: (ball) => ball.rg_in.high },
-  { name: <Term word="differential">Differential</Term>, quantity: "rg", of: (ball) => ball.differential_in },
+const rows = (): ChangeRow<Drilled["before"]>[] => [
   {
-    name: <Term word="intermediate differential">Intermediate</Term>,
+    name: <Term word="weight">{say("scale-holes-weight")}</Term>,
+    quantity: "weight",
+    of: (ball) => ball.weight_lb,
+  },
+  { name: <Term word="RG">{say("scale-low-rg")}</Term>, quantity: "rg", of: (ball) => ball.rg_in.low },
+  {
+    name: <Term word="middle RG">{say("scale-middle-rg")}</Term>,
+    quantity: "rg",
+    of: (ball) => ball.rg_in.middle,
+  },
+  { name: <Term word="high RG">{say("scale-high-rg")}</Term>, quantity: "rg", of: (ball) => ball.rg_in.high },
+  {
+    name: <Term word="differential">{say("scale-holes-differential")}</Term>,
+    quantity: "rg",
+    of: (ball) => ball.differential_in,
+  },
+  {
+    name: <Term word="intermediate differential">{say("scale-holes-intermediate")}</Term>,
     quantity: "rg",
     of: (ball) => ball.intermediate_differential_in,
   },
 ];
 
 const SIDES = [
-  ["top_oz", "Top", "Bottom"],
-  ["finger_oz", "Finger", "Thumb"],
-  ["side_oz", "Positive side", "Negative side"],
+  ["top_oz", "scale-top", "scale-bottom"],
+  ["finger_oz", "scale-finger", "scale-thumb"],
+  ["side_oz", "scale-positive-side", "scale-negative-side"],
 ] as const;
 
 const IN_WORDS: Record<StaticVerdict, string> = {
-  pass: "within",
-  fail: "outside",
-  too_close: "too close to tell",
-  not_applicable: "no limit for this ball",
+  pass: "scale-rule-within",
+  fail: "scale-rule-outside",
+  too_close: "scale-rule-close",
+  not_applicable: "scale-no-limit",
 };
 
 function Statics({ drilled, units }: { drilled: Drilled; units: Units }) {
@@ -67,14 +82,17 @@ function Statics({ drilled, units }: { drilled: Drilled; units: Units }) {
     <>
       <table class="shares-table">
         <caption class="drilled-caption">
-          <Term word="static balance">Static balance</Term> over the grip
-          {limit !== null && `, allowed ${reading(limit, "imbalance", units)} each way`}
+          <SayTerms
+            id={limit === null ? "scale-balance" : "scale-balance-allowed"}
+            args={{ limit: reading(limit ?? 0, "imbalance", units) }}
+            terms={{ balance: "static balance" }}
+          />
         </caption>
         <thead class="visually-hidden">
           <tr>
-            <th scope="col">Side</th>
-            <th scope="col">Weight</th>
-            <th scope="col">Verdict</th>
+            <th scope="col">{say("scale-side")}</th>
+            <th scope="col">{say("scale-side-weight")}</th>
+            <th scope="col">{say("scale-verdict")}</th>
           </tr>
         </thead>
         <tbody>
@@ -82,9 +100,9 @@ function Statics({ drilled, units }: { drilled: Drilled; units: Units }) {
             const verdict = statics.verdicts[at] ?? "not_applicable";
             return (
               <tr key={key}>
-                <th scope="row">{statics[key] < 0 ? less : more}</th>
+                <th scope="row">{say(statics[key] < 0 ? less : more)}</th>
                 <td>{reading(Math.abs(statics[key]), "imbalance", units)}</td>
-                <td class={verdict === "fail" ? "out" : undefined}>{IN_WORDS[verdict]}</td>
+                <td class={verdict === "fail" ? "out" : undefined}>{say(IN_WORDS[verdict])}</td>
               </tr>
             );
           })}
@@ -92,20 +110,32 @@ function Statics({ drilled, units }: { drilled: Drilled; units: Units }) {
       </table>
       {rule && (
         <p class="fine-print">
-          {rule.source}; {rule.edition}. The scale's arm is the ball's radius.
+          {say("scale-balance-source", { source: rule.source, edition: rule.edition })}
         </p>
       )}
     </>
   );
 }
 
-function axisWords(which: "high" | "low", axis: AxisMove, units: Units): string {
+const LOW_AXIS = {
+  moved: "scale-low-axis-moved",
+  none: "scale-low-axis-none",
+  arisen: "scale-low-axis-new",
+};
+const HIGH_AXIS = {
+  moved: "scale-high-axis-moved",
+  none: "scale-high-axis-none",
+  arisen: "scale-high-axis-new",
+};
+
+function axisWords(texts: typeof LOW_AXIS, axis: AxisMove, units: Units): string {
   const size = (inches: number) => reading(inches, "size", units);
   if (axis.moved_deg !== null && axis.moved_in !== null) {
-    return `The ${which}-RG axis moved ${reading(axis.moved_deg, "angle", units)}, ${size(axis.moved_in)} on the surface.`;
+    return say(texts.moved, {
+      angle: reading(axis.moved_deg, "angle", units),
+      distance: size(axis.moved_in),
+    });
   }
-  if (axis.to_pin_in === null || axis.to_pap_in === null) {
-    return `The drilled ball has no one ${which}-RG axis.`;
-  }
-  return `Before, the ball had no one ${which}-RG axis; now it comes out ${size(axis.to_pin_in)} from the pin and ${size(axis.to_pap_in)} from the PAP.`;
+  if (axis.to_pin_in === null || axis.to_pap_in === null) return say(texts.none);
+  return say(texts.arisen, { pin: size(axis.to_pin_in), pap: size(axis.to_pap_in) });
 }

@@ -1,16 +1,19 @@
 import "../../cover/cover.css";
+import { say as sayCover } from "../../cover/say";
 import { useCover } from "../../cover/use-cover";
 import { besideHoles, computed, inPractice } from "../../cover/words";
 import { LazyFold } from "../../parts/lazy-fold";
+import { SayTerms } from "../../parts/say-terms";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import { reading } from "../../units";
 import type { Word } from "../../words";
+import { say } from "./say";
 
 /** How much cover there is and what that means for the ball's life; worked out only while it is open. */
 export function Durability() {
   return (
-    <LazyFold class="durability" summary="Will the cover last?">
+    <LazyFold class="durability" summary={say("scale-cover-last")}>
       <Told />
     </LazyFold>
   );
@@ -19,18 +22,22 @@ export function Durability() {
 function Told() {
   const units = useStore().view.value.units;
   const covered = useCover();
-  if (!covered) return <p aria-live="polite">Measuring the cover …</p>;
+  if (!covered) return <p aria-live="polite">{sayCover("cover-measuring")}</p>;
   const { cover } = covered;
   const { thinnest, usual_in } = cover;
   const size = (inches: number) => reading(inches, "cover", units);
   const percent = (share: number) => reading(share, "share", units);
   const [least, most] = usual_in.map((inches) => reading(inches, "size", units));
   const rows: [string, string, Word][] = [
-    ["Thinnest place", thinnest ? size(thinnest.thickness_in) : "no core", "coverstock"],
-    ["Mean", size(cover.mean_in), "coverstock"],
-    [`Surface with under ${least}`, percent(cover.under_usual_share), "coverstock"],
-    [`Surface with under ${most}`, percent(cover.under_most_share), "coverstock"],
-    ["Ball filled by pieces", percent(cover.core_share), "piece"],
+    [
+      say("scale-cover-thinnest"),
+      thinnest ? size(thinnest.thickness_in) : say("scale-cover-no-core"),
+      "coverstock",
+    ],
+    [say("scale-cover-mean"), size(cover.mean_in), "coverstock"],
+    [say("scale-cover-under", { limit: least ?? "" }), percent(cover.under_usual_share), "coverstock"],
+    [say("scale-cover-under", { limit: most ?? "" }), percent(cover.under_most_share), "coverstock"],
+    [say("scale-cover-pieces"), percent(cover.core_share), "piece"],
   ];
   return (
     <div class="cover-words">
@@ -38,7 +45,7 @@ function Told() {
         <strong>{inPractice(cover, units)}</strong>
       </p>
       <table>
-        <caption class="visually-hidden">The cover in numbers</caption>
+        <caption class="visually-hidden">{say("scale-cover-numbers")}</caption>
         <tbody>
           {rows.map(([name, value, word]) => (
             <tr key={name}>
@@ -57,10 +64,9 @@ function Told() {
         <p key={sentence}>{sentence}</p>
       ))}
       <p>
-        What no drawing tells: how well the <Term word="coverstock" /> holds to the core, heat, and wear. The
-        Saw shows the thickness all over under Cover.
+        <SayTerms id="scale-cover-not-told" terms={{ coverstock: "coverstock" }} />
       </p>
-      <p class="fine-print">* Common practice, no source. The numbers are computed from this ball.</p>
+      <p class="fine-print">{sayCover("cover-in-practice-note")}</p>
     </div>
   );
 }

@@ -2,6 +2,7 @@
 // have, published limits that the ball would not keep to.
 import type { BallFile, Ladder } from "../../types";
 import { digits } from "../../units";
+import { say } from "./say";
 
 /** A sentence for every part whose material is known and some weights are beyond it. */
 export function materialNotes(file: BallFile, ladder: Ladder, weight: (lb: number) => string): string[] {
@@ -16,8 +17,10 @@ export function materialNotes(file: BallFile, ladder: Ladder, weight: (lb: numbe
     });
     if (beyond.length === 0) return [];
     const weights = beyond.map(({ weight_lb }) => weight(weight_lb)).join(", ");
-    const range = low === high ? digits(low, 2) : `${digits(low, 2)} to ${digits(high, 2)}`;
-    return [`${weights}: outside what ${piece.material} usually has (${range}\u00a0g/cc) for ${name}.`];
+    const density =
+      low === high ? digits(low, 2) : say("scale-line-range", { low: digits(low, 2), high: digits(high, 2) });
+    const material = piece.material ?? "";
+    return [say("scale-line-material", { weights, material, density, part: name })];
   });
 }
 
@@ -26,6 +29,7 @@ export function limitNotes({ rungs }: Ladder, weight: (lb: number) => string): s
   const names = new Set(rungs.flatMap(({ limits_broken }) => limits_broken.map(({ name }) => name)));
   return [...names].map((name) => {
     const beyond = rungs.filter(({ limits_broken }) => limits_broken.some((broken) => broken.name === name));
-    return `${beyond.map(({ weight_lb }) => weight(weight_lb)).join(", ")}: outside the published limit of ${name}.`;
+    const weights = beyond.map(({ weight_lb }) => weight(weight_lb)).join(", ");
+    return say("scale-line-limit", { weights, limit: name });
   });
 }

@@ -3,17 +3,19 @@ import { useMemo } from "preact/hooks";
 import { Aside, ToWord } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { Checked } from "../../types";
-import { type Quantity, reading } from "../../units";
+import { type Quantity, reading, written } from "../../units";
 import type { Word } from "../../words";
+import { say } from "./say";
 
 type Rule = Checked["rules"][number];
 
+/** The texts of the verdicts. */
 const IN_WORDS: Record<Rule["verdict"], string> = {
-  pass: "within",
-  fail: "outside",
-  too_close: "too close to tell",
-  not_applicable: "not for this ball",
-  not_computed: "cannot be computed here",
+  pass: "scale-rule-within",
+  fail: "scale-rule-outside",
+  too_close: "scale-rule-close",
+  not_applicable: "scale-rule-not-for",
+  not_computed: "scale-rule-not-computed",
 };
 const QUANTITIES: Record<string, Quantity> = { lb: "weight", in: "rg", "g/cc": "density", oz: "imbalance" };
 
@@ -23,18 +25,21 @@ export function Published() {
   const { rules, decides } = useMemo(() => ball.check(), [ball]);
   const telling = rules.filter(({ verdict }) => verdict === "fail" || verdict === "too_close");
   const others = rules.filter((rule) => !telling.includes(rule));
-  const count = (verdict: Rule["verdict"]) => rules.filter((rule) => rule.verdict === verdict).length;
+  const many = (verdict: Rule["verdict"]) => String(rules.filter((rule) => rule.verdict === verdict).length);
   return (
     <section class="published" aria-labelledby="published-name">
-      <h3 id="published-name">Published limits</h3>
+      <h3 id="published-name">{say("scale-published")}</h3>
       <p class="readout-says">
-        {count("pass")} within, {count("fail")} outside
-        {count("too_close") > 0 && `, ${count("too_close")} too close to tell`}, {count("not_computed")} that
-        only a measurement tells.
+        {say(many("too_close") === "0" ? "scale-published-counts" : "scale-published-counts-close", {
+          within: many("pass"),
+          outside: many("fail"),
+          close: many("too_close"),
+          measured: many("not_computed"),
+        })}
       </p>
       {telling.length > 0 && <Rules rules={telling} />}
       <details>
-        <summary>Every rule</summary>
+        <summary>{say("scale-every-rule")}</summary>
         <Rules rules={others} />
         <p class="fine-print">{decides}</p>
       </details>
@@ -54,7 +59,7 @@ function Rules({ rules }: { rules: Rule[] }) {
             </Aside>
           </span>{" "}
           <span class={rule.verdict === "fail" ? "rule-verdict out" : "rule-verdict"}>
-            {IN_WORDS[rule.verdict]}
+            {say(IN_WORDS[rule.verdict])}
           </span>
           <span class="rule-numbers">{numbers(rule, units)}</span>
         </li>
@@ -81,24 +86,27 @@ const WORDS_OF: Record<string, Word> = {
 const wordOf = ({ rule }: Rule): Word => WORDS_OF[rule] ?? "published limit";
 
 function about({ applies, note, source, edition }: Rule): string {
-  return [`For ${applies}.`, note, `${source}; ${edition}.`].filter((text) => text !== "").join(" ");
+  return [say("scale-rule-for", { balls: applies }), note, say("scale-rule-source", { source, edition })]
+    .filter((text) => text !== "")
+    .join(" ");
 }
 
 /** What was found and what is allowed, in the reader's units. */
 function numbers({ found, part, found_is, unit, at_least, at_most }: Rule, units: Units): string {
   const quantity = QUANTITIES[unit];
-  const say = (value: number) =>
-    quantity ? reading(value, quantity, units) : `${value}${unit && `\u00a0${unit}`}`;
+  const told = (value: number) =>
+    quantity ? reading(value, quantity, units) : `${written(String(value))}${unit && `\u00a0${unit}`}`;
+  const [least, most] = [at_least ?? 0, at_most ?? 0].map(told);
   const allowed =
     at_least !== null && at_most !== null
-      ? `${say(at_least)} to ${say(at_most)}`
+      ? say("scale-rule-range", { least: least ?? "", most: most ?? "" })
       : at_least !== null
-        ? `${say(at_least)} or more`
+        ? say("scale-rule-least", { least: least ?? "" })
         : at_most !== null
-          ? `${say(at_most)} or less`
+          ? say("scale-rule-most", { most: most ?? "" })
           : "";
   const of = part ?? found_is;
-  const here = found === null ? "" : `${say(found)}${of === null ? "" : ` (${of})`}`;
-  if (here === "") return allowed && `allowed: ${allowed}`;
-  return `${here}; allowed: ${allowed}`;
+  const here = found === null ? "" : `${told(found)}${of === null ? "" : ` (${of})`}`;
+  if (here === "") return allowed && say("scale-rule-allowed", { allowed });
+  return say("scale-rule-found", { found: here, allowed });
 }

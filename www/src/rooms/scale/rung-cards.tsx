@@ -3,8 +3,9 @@ import { useJobs } from "../../jobs";
 import { SectionDrawing } from "../../parts/section-drawing";
 import { useStore } from "../../store";
 import type { BallFile, Ladder, Section } from "../../types";
-import { reading } from "../../units";
+import { digits, reading } from "../../units";
 import { useWhenStill } from "../../when-still";
+import { say } from "./say";
 
 /** How long the saw must be still before the balls are cut anew, ms. */
 const STILL_MS = 100;
@@ -24,7 +25,6 @@ export function RungCards({ ladder, weight }: RungCardsProps) {
   const jobs = useJobs();
   const { plane } = store.view.value;
   const { normal, depth_in } = plane ?? ALONG;
-  const where = plane ? "as the saw cuts" : "along the pin, through the centre";
   const made = ladder.rungs.filter(
     (rung): rung is Rung & { ball: BallFile } => rung.feasible && rung.ball !== null,
   );
@@ -43,8 +43,8 @@ export function RungCards({ ladder, weight }: RungCardsProps) {
 
   if (made.length === 0) return null;
   return (
-    <section class="rungs" aria-label="The balls side by side">
-      <p class="readout-says">Side by side, cut {where}, all to one scale:</p>
+    <section class="rungs" aria-label={say("scale-line-cards")}>
+      <p class="readout-says">{say(plane ? "scale-line-cards-saw" : "scale-line-cards-along")}</p>
       <ul class="rung-cards">
         {made.map(({ weight_lb, ball, changed, size_factor }, n) => {
           const section = sections[n];
@@ -53,7 +53,7 @@ export function RungCards({ ladder, weight }: RungCardsProps) {
               ? changed.map(({ density_g_cc }) =>
                   reading(density_g_cc ?? 0, "density", store.view.value.units),
                 )
-              : [`size × ${(size_factor ?? 1).toFixed(3)}`];
+              : [say("scale-line-size", { factor: digits(size_factor ?? 1, 3) })];
           return (
             <li class="rung-card" key={weight_lb}>
               {section ? (
@@ -68,10 +68,10 @@ export function RungCards({ ladder, weight }: RungCardsProps) {
               </p>
               <button
                 type="button"
-                aria-label={`To the bench: ${ball.name}`}
+                aria-label={say("scale-line-to-bench-ball", { ball: ball.name })}
                 onClick={() => store.replace({ ball }, ball.name)}
               >
-                To the bench
+                {say("scale-line-to-bench")}
               </button>
             </li>
           );

@@ -8,18 +8,22 @@ import {
   USUAL_TOP_WEIGHT_OZ,
   WEIGHT,
 } from "../../limits";
+import { Say } from "../../locale/say";
 import { MapFold } from "../../maker/map/map";
 import { PouringFold } from "../../maker/pouring/pouring";
 import { ScatterFold } from "../../maker/scatter/scatter";
 import { Readout } from "../../parts/readout";
+import { say as sayNumber } from "../../parts/say";
+import { SayTerms } from "../../parts/say-terms";
 import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { Vec3 } from "../../types";
-import { change, measure, type Quantity, reading } from "../../units";
+import { change, digits, measure, type Quantity, reading, written } from "../../units";
 import type { Word } from "../../words";
 import { WhatHolesChange } from "./drilled";
 import { Durability } from "./durability";
 import { Published } from "./published";
+import { say } from "./say";
 import { Shares } from "./shares";
 import { bandOf, partsIn, Verdict } from "./verdict";
 import { WeightLine } from "./weight-line";
@@ -35,7 +39,7 @@ export function Scale() {
   return (
     <>
       <Readout
-        label={<Term word="weight">Weight</Term>}
+        label={<SayTerms id="scale-weight" terms={{ weight: "weight" }} />}
         value={weighed.weight_lb}
         before={before?.weight_lb}
         quantity="weight"
@@ -44,33 +48,27 @@ export function Scale() {
         <Verdict value={weighed.weight_lb} range={WEIGHT} quantity="weight" />
       </Readout>
       <Readout
-        label={
-          <>
-            <Term word="RG" /> about the easiest axis
-          </>
-        }
+        label={<SayTerms id="scale-rg" terms={{ rg: "RG" }} />}
         value={rg_in.low}
         before={before?.rg_in.low}
         quantity="rg"
         range={RG}
       >
-        <span class="roomy">How hard the ball is to spin. </span>
+        <span class="roomy">{say("scale-how-hard")} </span>
         <Called band={bandOf(rg_in.low, RG)} />
         {light ? (
-          `The published limits are for balls of ${round(RG_LIMITS_FROM_LB, "weight", units)} and up.`
+          say("scale-limits-from", { weight: round(RG_LIMITS_FROM_LB, "weight", units) })
         ) : (
           <Verdict value={rg_in.high > (RG.high ?? 0) ? rg_in.high : rg_in.low} range={RG} quantity="rg" />
         )}
       </Readout>
       <dl class="pair">
-        <Small word="middle RG" name="Middle" value={rg_in.middle} before={before?.rg_in.middle} />
-        <Small word="high RG" name="Hardest" value={rg_in.high} before={before?.rg_in.high} />
+        <Small word="middle RG" name="scale-middle" value={rg_in.middle} before={before?.rg_in.middle} />
+        <Small word="high RG" name="scale-hardest" value={rg_in.high} before={before?.rg_in.high} />
       </dl>
       <Readout
         label={
-          <>
-            <Term word="differential">Differential</Term>, room for <Term word="track flare">flare</Term>
-          </>
+          <SayTerms id="scale-differential" terms={{ differential: "differential", flare: "track flare" }} />
         }
         value={weighed.differential_in}
         before={before?.differential_in}
@@ -81,20 +79,17 @@ export function Scale() {
         <Verdict value={weighed.differential_in} range={DIFFERENTIAL} quantity="rg" />
       </Readout>
       <Readout
-        label={<Term word="intermediate differential">Intermediate differential</Term>}
+        label={<SayTerms id="scale-intermediate" terms={{ intermediate: "intermediate differential" }} />}
         value={weighed.intermediate_differential_in}
         before={before?.intermediate_differential_in}
         quantity="rg"
       >
-        {asymmetric ? "Asymmetric: over" : "Symmetric: not over"} {ASYMMETRIC_SHARE * 100} % of the
-        differential.*
+        {say(asymmetric ? "scale-asymmetric" : "scale-symmetric", {
+          percent: digits(ASYMMETRIC_SHARE * 100, 0),
+        })}
       </Readout>
       <Readout
-        label={
-          <>
-            <Term word="CG" /> off the centre by
-          </>
-        }
+        label={<SayTerms id="scale-cg" terms={{ cg: "CG" }} />}
         value={Math.hypot(...cg_in)}
         before={before ? Math.hypot(...before.cg_in) : null}
         quantity="rg"
@@ -103,17 +98,17 @@ export function Scale() {
       </Readout>
       <Readout
         label={
-          <>
-            <Term word="top weight">Top weight</Term>
-            {drilled && " before drilling"}
-          </>
+          <SayTerms
+            id={drilled ? "scale-top-weight-before" : "scale-top-weight"}
+            terms={{ "top-weight": "top weight" }}
+          />
         }
         value={undrilled.top_weight_oz}
         before={drilled ? null : before?.top_weight_oz}
         quantity="imbalance"
         range={TOP_WEIGHT}
       >
-        Towards the pin. Undrilled balls usually have {usualTopWeight(units)}.*
+        {usualTopWeight(units)}
       </Readout>
       <WhatHolesChange />
       <Shares />
@@ -124,37 +119,23 @@ export function Scale() {
       <ScatterFold />
       <PouringFold />
       <details>
-        <summary>What these numbers do to a shot</summary>
+        <summary>{say("scale-what-it-does")}</summary>
         <ul class="plain">
+          <li>{say("scale-does-rg")}</li>
+          <li>{say("scale-does-differential")}</li>
+          <li>{say("scale-does-studies")}</li>
           <li>
-            For the same release, a lower RG revs up and rolls sooner, and once it rolls it ends at a slightly
-            smaller angle: it has less spin stored. A higher RG saves its motion for later. Trade talk often
-            says otherwise.
+            {say("scale-does-top-weight", {
+              weight: round(10, "weight", units),
+              limit: round(STATIC_BALANCE_LIMIT_OZ, "imbalance", units),
+            })}
           </li>
-          <li>
-            Differential lets the spin axis wander in the ball, so that the track moves to fresh cover.
-            Whether that by itself changes the hook is disputed in print.
-          </li>
-          <li>
-            Published studies put the surface and the friction first, then RG and differential, and the centre
-            of gravity far behind.
-          </li>
-          <li>
-            Top weight has no single convention. Here it is what must be set on the pole opposite the pin to
-            balance the undrilled ball on its centre, the arm being its radius. Once drilled, its static
-            balance over the grip counts instead: over {round(10, "weight", units)} a ball may have{" "}
-            {round(STATIC_BALANCE_LIMIT_OZ, "imbalance", units)} each way, as published.
-          </li>
-          <li>No published limit for the intermediate differential alone was found.</li>
+          <li>{say("scale-does-no-limit")}</li>
         </ul>
       </details>
+      <p class="fine-print">{say("scale-common-practice")}</p>
       <p class="fine-print">
-        * Common practice, no source; so are the words low, medium and high. The thick part of a line is what
-        the published limits allow.
-      </p>
-      <p class="fine-print">
-        {partsIn(weighed.relative_error)} Limits: United States Bowling Congress, as published in its notices;
-        the current edition of the rules decides. Pithball teaches; it does not certify a ball.
+        {partsIn(weighed.relative_error)} {say("scale-limits")}
       </p>
     </>
   );
@@ -162,10 +143,11 @@ export function Scale() {
 
 /** The trade's word for where a value lies: on the page its line shows it, so it is only told aloud. */
 function Called({ band }: { band: string }) {
-  return <span class="visually-hidden">Usually called {band}. </span>;
+  return <span class="visually-hidden">{say("scale-called", { band })} </span>;
 }
 
 interface SmallProps {
+  /** Of its text. */
   name: string;
   word: Word;
   value: number;
@@ -179,15 +161,14 @@ function Small({ name, word, value, before }: SmallProps) {
     <div>
       <dt>
         <Term word={word}>
-          {name}
-          <span class="visually-hidden"> axis</span>
+          <Say id={name} parts={{ aloud: (inner) => <span class="visually-hidden">{inner}</span> }} />
         </Term>
       </dt>
       <dd>
         {reading(value, "rg", units)}
         {moved && (
           <span class="delta">
-            <span class="visually-hidden">changed by </span>
+            <span class="visually-hidden">{sayNumber("numbers-changed-by")} </span>
             {moved}
           </span>
         )}
@@ -196,26 +177,26 @@ function Small({ name, word, value, before }: SmallProps) {
   );
 }
 
-/** What undrilled balls usually have, in round numbers. */
+/** Which way, and what undrilled balls usually have, in round numbers. */
 function usualTopWeight(units: Units): string {
   const [low, high] = USUAL_TOP_WEIGHT_OZ.map((oz) => round(oz, "imbalance", units));
-  return `${low?.split("\u00a0")[0]} to ${high}`;
+  return say("scale-top-weight-usual", { low: low?.split("\u00a0")[0] ?? "", high: high ?? "" });
 }
 
 /** A limit or a usual figure in round numbers, with its unit. */
 function round(value: number, quantity: Quantity, units: Units): string {
   const { factor, unit } = measure(quantity, units);
-  return `${Number((value * factor).toPrecision(2))}\u00a0${unit}`;
+  return `${written(String(Number((value * factor).toPrecision(2))))}\u00a0${unit}`;
 }
 
 /** Which way the centre of gravity lies, in words. */
 function whereabouts([x, y, z]: Vec3): string {
   const length = Math.hypot(x, y, z);
-  if (length < 5e-4) return "It sits at the centre of the ball.";
+  if (length < 5e-4) return say("scale-cg-centre");
   const along = z / length;
-  if (along > 0.99) return "It lies straight towards the pin.";
-  if (along < -0.99) return "It lies straight away from the pin.";
-  if (along > 0.5) return "It lies towards the pin and to one side.";
-  if (along < -0.5) return "It lies away from the pin and to one side.";
-  return "It lies to one side.";
+  if (along > 0.99) return say("scale-cg-to-pin");
+  if (along < -0.99) return say("scale-cg-from-pin");
+  if (along > 0.5) return say("scale-cg-towards");
+  if (along < -0.5) return say("scale-cg-away");
+  return say("scale-cg-aside");
 }

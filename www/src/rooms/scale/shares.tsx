@@ -1,9 +1,12 @@
 import { paintOf } from "../../palette";
+import { SayTerms } from "../../parts/say-terms";
 import { Swatch } from "../../parts/swatch";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
-import { LB_KG, measure, number, type Quantity } from "../../units";
+import type { Weighed } from "../../types";
+import { LB_KG, measure, number, type Quantity, reading } from "../../units";
 import type { Word } from "../../words";
+import { say } from "./say";
 
 const WIDTH = 300;
 
@@ -26,7 +29,7 @@ export function Shares() {
   return (
     <section class="shares" aria-labelledby="shares-name">
       <h3 id="shares-name">
-        Where the <Term word="RG" /> comes from
+        <SayTerms id="scale-shares" terms={{ rg: "RG" }} />
       </h3>
       <svg class="shares-bar" viewBox={`0 0 ${WIDTH} 28`} preserveAspectRatio="none" aria-hidden="true">
         {bars.map(({ part, x, width }) => {
@@ -43,13 +46,13 @@ export function Shares() {
         })}
       </svg>
       <table class="shares-table">
-        <caption class="visually-hidden">Weight, volume and share of the RG of every part</caption>
+        <caption class="visually-hidden">{say("scale-shares-table")}</caption>
         <thead>
           <tr>
-            <th scope="col">Part</th>
-            {head("weight", "Weight", "weight")}
-            {head("volume", "Volume", "volume")}
-            {head("RG", "RG share", "share")}
+            <th scope="col">{say("scale-part")}</th>
+            {head("weight", say("scale-shares-weight"), "weight")}
+            {head("volume", say("scale-shares-volume"), "volume")}
+            {head("RG", say("scale-shares-rg"), "share")}
           </tr>
         </thead>
         <tbody>
@@ -67,9 +70,22 @@ export function Shares() {
         </tbody>
       </table>
       <p class="readout-says">
-        A part counts by its weight and by the square of its distance from the axis: the cover is light for
-        its size and still matters most, because it is far out.
+        {say("scale-shares-how")} {largest(weighed)}
       </p>
     </section>
   );
+}
+
+/** The part with the largest share of the RG, held against its share of the weight, as the numbers read. */
+function largest({ pieces }: Weighed): string {
+  const [first, ...others] = pieces.toSorted((a, b) => b.rg_share - a.rg_share);
+  if (!first || others.length === 0) return say("scale-shares-one");
+  const share = first.mass_kg / pieces.reduce((sum, { mass_kg }) => sum + mass_kg, 0);
+  const told = {
+    part: first.name,
+    rg: reading(first.rg_share, "share", "trade"),
+    weight: reading(share, "share", "trade"),
+  };
+  if (told.rg === told.weight) return say("scale-shares-even", told);
+  return say(first.rg_share > share ? "scale-shares-further" : "scale-shares-closer", told);
 }

@@ -2,6 +2,7 @@ import { RG, RG_LIMITS_FROM_LB } from "../../limits";
 import { useStore } from "../../store";
 import type { Ladder } from "../../types";
 import { digits, measure, number, reading } from "../../units";
+import { say } from "./say";
 
 const WIDTH = 320;
 const HEIGHT = 150;
@@ -58,9 +59,11 @@ export function WeightChart({ ladder }: { ladder: Ladder }) {
         ))}
       </svg>
       <figcaption class="readout-says">
-        Low to high RG ({measure("rg", units).unit}) by weight ({measure("weight", units).unit}): the longer a
-        bar, the larger the differential. Dashed: the published limits, for{" "}
-        {reading(RG_LIMITS_FROM_LB, "weight", units)} and up.
+        {say("scale-line-chart", {
+          rg: measure("rg", units).unit,
+          weight: measure("weight", units).unit,
+          from: reading(RG_LIMITS_FROM_LB, "weight", units),
+        })}
       </figcaption>
     </figure>
   );

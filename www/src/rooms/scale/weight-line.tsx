@@ -8,6 +8,7 @@ import { digits, measure, number, reading } from "../../units";
 import { useWhenStill } from "../../when-still";
 import { limitNotes, materialNotes } from "./material-notes";
 import { RungCards } from "./rung-cards";
+import { say } from "./say";
 import { WeightChart } from "./weight-chart";
 
 /** How long the bench must be still before the line is worked out anew, ms. */
@@ -16,7 +17,7 @@ const STILL_MS = 250;
 /** The ball at other weights; worked out only while it is open. */
 export function WeightLine() {
   return (
-    <LazyFold class="weight-line" summary="This ball at other weights">
+    <LazyFold class="weight-line" summary={say("scale-line")}>
       <Line />
     </LazyFold>
   );
@@ -53,9 +54,9 @@ function Line() {
   const ids = { part: useId(), too: useId(), by: useId() };
   return (
     <>
-      <p class="readout-says">Makers lighten or load one piece, or two in proportion, and keep the rest.</p>
+      <p class="readout-says">{say("scale-line-makers")}</p>
       <label for={ids.part}>
-        What changes
+        {say("scale-line-changes")}
         <select id={ids.part} value={part} onChange={(event) => setWanted(Number(event.currentTarget.value))}>
           {names.map((name, n) => (
             <option key={n} value={n}>
@@ -65,38 +66,43 @@ function Line() {
         </select>
       </label>
       <label for={ids.too}>
-        Together with
+        {say("scale-line-together")}
         <select
           id={ids.too}
           value={too}
           onChange={(event) => setWantedToo(Number(event.currentTarget.value))}
         >
-          <option value={-1}>nothing else</option>
+          <option value={-1}>{say("scale-line-nothing-else")}</option>
           {names.map(
             (name, n) =>
               n !== part && (
                 <option key={n} value={n}>
-                  {name}, in proportion
+                  {say("scale-line-in-proportion", { part: name })}
                 </option>
               ),
           )}
         </select>
       </label>
       <label for={ids.by}>
-        How
+        {say("scale-line-how")}
         <select
           id={ids.by}
           value={bySize ? "size" : "density"}
           onChange={(event) => setBySize(event.currentTarget.value === "size")}
         >
-          <option value="density">by its density</option>
+          <option value="density">{say("scale-line-by-density")}</option>
           <option value="size" disabled={part === 0 || too === 0}>
-            by its size
+            {say("scale-line-by-size")}
           </option>
         </select>
       </label>
       <div aria-live="polite">
-        {refused ?? (ladder ? <span class="visually-hidden">Worked out.</span> : "Working it out …")}
+        {refused ??
+          (ladder ? (
+            <span class="visually-hidden">{say("scale-line-done")}</span>
+          ) : (
+            say("scale-line-working")
+          ))}
       </div>
       {ladder && <Rungs ladder={ladder} />}
     </>
@@ -114,32 +120,32 @@ function Rungs({ ladder }: { ladder: Ladder }) {
   const weight = (lb: number) =>
     units === "trade" ? `${digits(lb, 0)}\u00a0lb` : reading(lb, "weight", units);
   const floating = ladder.rungs.filter(({ floats, feasible }) => floats && feasible);
+  const and = (texts: string[]) => texts.reduce((first, second) => say("scale-line-and", { first, second }));
+  const note = (lb: number, said: string) => say("scale-line-note", { weight: weight(lb), note: said });
   const notes = [
     ...ladder.rungs.flatMap(({ weight_lb, why }) =>
-      why ? [`${weight(weight_lb)}: ${why.replace(/-(?=\d)/g, "\u2212")}`] : [],
+      why ? [note(weight_lb, why.replace(/-(?=\d)/g, "\u2212"))] : [],
     ),
     ...limitNotes(ladder, weight),
-    ...ladder.rungs.flatMap(({ weight_lb, caution }) =>
-      caution ? [`${weight(weight_lb)}: ${caution}`] : [],
-    ),
+    ...ladder.rungs.flatMap(({ weight_lb, caution }) => (caution ? [note(weight_lb, caution)] : [])),
     ...materialNotes(file, ladder, weight),
   ];
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard. */}
-      <section class="weight-line-table" tabIndex={0} aria-label="The ball at other weights">
+      <section class="weight-line-table" tabIndex={0} aria-label={say("scale-line-table")}>
         <table>
           <caption class="visually-hidden">
-            The ball at each weight by the {ladder.by} of {ladder.parts.join(" and ")}
+            {say("scale-line-caption", { by: ladder.by, parts: and(ladder.parts) })}
           </caption>
           <thead>
             <tr>
               <th scope="col">
-                <Term word="weight">Weight</Term>
+                <Term word="weight">{say("scale-line-weight")}</Term>
               </th>
               {bySize ? (
                 <th scope="col">
-                  <Term word="piece">Size, times</Term>
+                  <Term word="piece">{say("scale-line-size-times")}</Term>
                 </th>
               ) : (
                 ladder.parts.map((name) => (
@@ -149,19 +155,19 @@ function Rungs({ ladder }: { ladder: Ladder }) {
                 ))
               )}
               <th scope="col">
-                <Term word="RG">Low RG</Term> {unit("rg")}
+                <Term word="RG">{say("scale-line-low-rg")}</Term> {unit("rg")}
               </th>
               <th scope="col">
-                <Term word="middle RG">Middle RG</Term> {unit("rg")}
+                <Term word="middle RG">{say("scale-line-middle-rg")}</Term> {unit("rg")}
               </th>
               <th scope="col">
-                <Term word="high RG">High RG</Term> {unit("rg")}
+                <Term word="high RG">{say("scale-line-high-rg")}</Term> {unit("rg")}
               </th>
               <th scope="col">
-                <Term word="differential">Differ&shy;ential</Term> {unit("rg")}
+                <Term word="differential">{say("scale-line-differential")}</Term> {unit("rg")}
               </th>
               <th scope="col">
-                <Term word="top weight">Top weight</Term> {unit("imbalance")}
+                <Term word="top weight">{say("scale-line-top-weight")}</Term> {unit("imbalance")}
               </th>
             </tr>
           </thead>
@@ -186,7 +192,7 @@ function Rungs({ ladder }: { ladder: Ladder }) {
                   </>
                 ) : (
                   <td class="rung-why" colSpan={5}>
-                    cannot be made so: see below.
+                    {say("scale-line-not-so")}
                   </td>
                 )}
               </tr>
@@ -204,11 +210,10 @@ function Rungs({ ladder }: { ladder: Ladder }) {
         </ul>
       )}
       <p class="readout-says">
-        A ball of this volume floats in water if it weighs less than{" "}
-        {reading(ladder.floating_weight_lb, "weight", units)}
-        {floating.length > 0
-          ? `: of these, at ${floating.map(({ weight_lb }) => weight(weight_lb)).join(" and ")}.`
-          : "."}
+        {say(floating.length > 0 ? "scale-line-some-float" : "scale-line-floats", {
+          weight: reading(ladder.floating_weight_lb, "weight", units),
+          floating: floating.length > 0 ? and(floating.map(({ weight_lb }) => weight(weight_lb))) : "",
+        })}
       </p>
     </>
   );
