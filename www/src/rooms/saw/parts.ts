@@ -1,6 +1,7 @@
 // What the Saw says about a part of the ball.
 import type { Mark } from "../../draw/section";
 import { dot } from "../../draw/vectors";
+import { offered } from "../../locale/names";
 import type { Derived, Units } from "../../store";
 import type { Section, Vec3 } from "../../types";
 import { LB_KG, reading } from "../../units";
@@ -24,7 +25,7 @@ export function aboutPart(derived: Shown, part: number, units: Units): string {
   const name = partNames(derived)[part] ?? "";
   return say(piece.material ? "saw-part-material" : "saw-part", {
     part: `${name[0]?.toUpperCase() ?? ""}${name.slice(1)}`,
-    material: piece.material ?? "",
+    material: offered("material", piece.material ?? ""),
     density: reading(piece.density_g_cc, "density", units),
     weight: reading(share.mass_kg / LB_KG, "weight", units),
     share: reading(share.rg_share, "share", units),

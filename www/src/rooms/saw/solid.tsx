@@ -41,8 +41,9 @@ const MARKS = new Map<MarkPlace["mark"], string>([
   ["grip_centre", "saw-mark-grip-centre"],
 ]);
 
-/** Room a mark's name needs beside it. */
-const LABEL_PX = 64;
+/** Room a mark's name needs beside it: for the sign, and about so much for a letter. */
+const SIGN_PX = 24;
+const LETTER_PX = 7;
 const TURN_DEG_PX = 0.45;
 const KEY_DEG = 5;
 /** A finger trembles more than a mouse. */
@@ -83,7 +84,7 @@ export function Solid(props: SolidProps) {
     const { ball } = store.derived.peek();
     drawn.current = { ball, look: JSON.stringify(latest.current) };
     const places = view.current.draw(ball, latest.current);
-    for (const name of marks.keys()) {
+    for (const [name, text] of marks) {
       const label = labels.current.get(name);
       const place = places.find(({ mark }) => mark === name);
       if (!label) continue;
@@ -93,7 +94,8 @@ export function Solid(props: SolidProps) {
       const y_px = Math.min(latest.current.height_px - 12, Math.max(12, place.y_px));
       // The low RG axis mostly comes out near the pin: its name stands on the other side.
       // So does one that would run out of the picture.
-      const left = name === "low_rg" || place.x_px + LABEL_PX > latest.current.width_px;
+      const left =
+        name === "low_rg" || place.x_px + SIGN_PX + LETTER_PX * text.length > latest.current.width_px;
       const x = left ? `calc(${place.x_px - 22}px - 100%)` : `${place.x_px}px`;
       label.style.translate = `${x} ${y_px}px`;
     }
