@@ -3,6 +3,7 @@
 // and back.
 
 import units from "../locales/en/units.ftl";
+import { isRightToLeft } from "./locale/language";
 import { phrases } from "./locale/say";
 import type { Units } from "./store";
 
@@ -112,30 +113,38 @@ export const written = (number: string): string => number.replace(".", say("deci
 export const count = (many: number): string =>
   String(many).replace(/\B(?=(\d{3})+$)/g, say("thousands-mark"));
 
-/** A number as read on the page, without its unit; a true minus sign, no "-0". */
-export function digits(value: number, decimals: number): string {
+/** Sign, digits and unit stay in their order in a text from right to left. */
+const together = (text: string): string => (isRightToLeft() ? `\u2066${text}\u2069` : text);
+
+function plain(value: number, decimals: number): string {
   const text = written(Math.abs(value).toFixed(decimals));
   return value < 0 && /[1-9]/.test(text) ? `\u2212${text}` : text;
 }
 
+function plainIn(value: number, { factor, decimals }: Measure, more: number): string {
+  return plain(value * factor, decimals + more);
+}
+
+/** A number as read on the page, without its unit; a true minus sign, no "-0". */
+export const digits = (value: number, decimals: number): string => together(plain(value, decimals));
+
 /** The value in the reader's units, without the unit; with `more` decimals where little things count. */
 export function number(value: number, quantity: Quantity, units: Units, more = 0): string {
-  const m = measure(quantity, units);
-  return digits(value * m.factor, m.decimals + more);
+  return together(plainIn(value, measure(quantity, units), more));
 }
 
 /** The value and its unit, as in "2.50 in". */
 export function reading(value: number, quantity: Quantity, units: Units, more = 0): string {
-  const { unit } = measure(quantity, units);
-  const text = number(value, quantity, units, more);
-  return unit === "" ? text : unit === "°" || unit === "%" ? text + unit : `${text}\u00a0${unit}`;
+  const m = measure(quantity, units);
+  const space = ["", "°", "%"].includes(m.unit) ? "" : "\u00a0";
+  return together(plainIn(value, m, more) + space + m.unit);
 }
 
 /** A change with its sign; null where it rounds to nothing. */
 export function change(value: number, quantity: Quantity, units: Units, more = 0): string | null {
-  const text = number(value, quantity, units, more);
+  const text = plainIn(value, measure(quantity, units), more);
   if (!/[1-9]/.test(text)) return null;
-  return value > 0 ? `+${text}` : text;
+  return together(value > 0 ? `+${text}` : text);
 }
 
 /** What stands in a field: all digits that matter, none that only rounding made. */
@@ -177,11 +186,11 @@ const NUMBER = String.raw`[\u2212-]?\d+(?:\.\d+)?(?:e[+-]?\d+)?`;
 export function sentenceIn(sentence: string, units: Units): string {
   return sentence
     .split(/("[^"]*")/)
-    .map((text, at) => (at % 2 === 1 ? text : plainIn(text, sentence, units)))
+    .map((text, at) => (at % 2 === 1 ? text : convertedIn(text, sentence, units)))
     .join("");
 }
 
-function plainIn(text: string, sentence: string, units: Units): string {
+function convertedIn(text: string, sentence: string, units: Units): string {
   let said = text;
   for (const [short, long, quantity, metricLong] of IN_SENTENCES) {
     const { factor, unit } = measure(quantity, units);

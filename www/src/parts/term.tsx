@@ -1,6 +1,7 @@
 import { type ComponentChildren, createContext } from "preact";
 import { useContext, useId, useRef, useState } from "preact/hooks";
 import { toGlossary } from "../lessons/at";
+import { isRightToLeft } from "../locale/language";
 import { useStore } from "../store";
 import { meaningOf, nameOf, type Word } from "../words";
 
@@ -43,7 +44,8 @@ export function Aside(props: { text: string; more?: ComponentChildren; children:
     const box = note.current;
     if (!word.current || !box || (event as ToggleEvent).newState !== "open") return;
     const at = word.current.getBoundingClientRect();
-    const left = Math.max(8, Math.min(at.left, innerWidth - box.offsetWidth - 8));
+    const start = isRightToLeft() ? at.right - box.offsetWidth : at.left;
+    const left = Math.max(8, Math.min(start, innerWidth - box.offsetWidth - 8));
     const below = at.bottom + 4;
     const top = below + box.offsetHeight < innerHeight - 8 ? below : at.top - box.offsetHeight - 4;
     box.style.left = `${left}px`;
