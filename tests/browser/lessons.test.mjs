@@ -233,6 +233,7 @@ test("a lesson begun goes on at the step that is open, and a mistake on the benc
   // The lesson's own way passes nothing; begun again, one's own does.
   await panel(page).getByRole("button", { name: "Go on without it" }).click();
   await panel(page).getByRole("heading", { name: "This is one way to do it" }).waitFor();
+  assert.deepEqual(await accessibilityFaults(page), []);
   const mine = (await kept(page)).lessons[0].steps[2];
   assert.equal(mine.passed, false);
   await panel(page).getByRole("button", { name: "Begin this step again" }).click();
@@ -265,10 +266,15 @@ test("a step shows only its rooms and lets only its own things be changed", asyn
   await page.locator("#room-bench").getByRole("button", { name: /^body/ }).click();
   const density = page.locator(".part[data-open]").getByRole("textbox", { name: /^Density/ });
   assert.ok(await density.isEnabled());
-  // Live: the missing sentence follows the bench.
+  // Live: the missing sentence follows the bench; what is left standing so is a failed try.
   const missing = panel(page).locator(".missing li").first();
   const before = await missing.textContent();
   await density.fill("1.5");
+  await page.waitForFunction(
+    () =>
+      JSON.parse(localStorage.getItem("pithball.progress/1")).lessons[0].steps.find(({ tries }) => tries)
+        ?.tries === 1,
+  );
   await page.waitForFunction((was) => document.querySelector(".missing li")?.textContent !== was, before);
   // What no control holds fast is refused by name: a link's or a file's ball would change everything.
   await page
@@ -359,7 +365,13 @@ test("progress goes out to a file and comes in again; a class of files makes a t
   await inside(page, "A class");
   const [{ finished_at: _, ...begun }] = mine.lessons;
   const steps = begun.steps.map((step, at) => (at === 2 ? { ...step, passed: false } : step));
-  const other = { ...mine, learner: "Ben", lessons: [{ ...begun, steps }] };
+  const other = {
+    ...mine,
+    learner: "Ben",
+    lessons: [
+      { ...begun, steps: steps.map((step, at) => (at === 2 ? { ...step, tries: 3, hints: 1 } : step)) },
+    ],
+  };
   await page
     .getByLabel("Progress files of a class")
     .setInputFiles([
@@ -376,6 +388,9 @@ test("progress goes out to a file and comes in again; a class of files makes a t
   );
   await page.locator(".class-table tr", { hasText: "Ben" }).getByText(`open: ${steps[2].title}`).waitFor();
   await page.getByText(`2 ×: ${answered.said}`).first().waitFor();
+  await page.locator(".class-table tr", { hasText: "Ben" }).getByText("3 failed tries, 1 hint").waitFor();
+  const task = page.getByRole("region", { name: "What had to be done" }).locator("tbody tr").first();
+  assert.deepEqual(await task.locator("td").allTextContents(), ["0 of 2", "3", "1"]);
   assert.deepEqual(await accessibilityFaults(page), []);
   await shoot(page, "lessons-class");
   await check();
@@ -492,6 +507,7 @@ for (const [size, viewport] of Object.entries({
       if (kind === "answer") {
         await view.getByText("12 hands").waitFor();
         await view.getByText("3 hands").waitFor();
+        assert.deepEqual(await accessibilityFaults(page), []);
         assert.match(await view.locator("[data-right]").textContent(), /heavy core.*Right/);
         await shoot(page, `coach-answer-${size}`);
       }
@@ -529,6 +545,7 @@ test("a lesson is written in the page: a mistake is shown at its line, the text 
   await page.getByText("a name from the list of names").first().waitFor();
   await page.getByText("Names that can be used").click();
   await page.getByText("the RG (in)").waitFor();
+  assert.deepEqual(await accessibilityFaults(page), []);
   await page.getByRole("button", { name: `Line ${line}`, exact: true }).click();
   const at = await area.evaluate((field) => [
     field.value.slice(0, field.selectionStart).split("\n").length,

@@ -74,7 +74,9 @@ export const inWorkshop = (room: Room): boolean =>
 export function useWorkshop(): Place[] {
   const taken = useStore().loan.value?.taken;
   if (!taken) return WORKSHOP;
-  return [LESSON, ...WORKSHOP.filter(({ room }) => taken.rooms?.includes(room) ?? true)];
+  // In the order in which the lesson names them: what the step is about comes first.
+  const named = taken.rooms?.flatMap((name) => WORKSHOP.filter(({ room }) => room === name));
+  return [LESSON, ...(named ?? WORKSHOP)];
 }
 
 /** The room in front; what is kept from another version may name one that is not there. */

@@ -1056,6 +1056,7 @@ export interface ClassTable {
       right: number;
       predicted: number;
       hints: number;
+      tries: number;
     } | null)[];
   }[];
   /** The most often mistaken first. */
@@ -1067,6 +1068,17 @@ export interface ClassTable {
     answered: number;
     right: number;
     wrong: { said: string; count: number }[];
+  }[];
+  /** The one with the most failed tries first. */
+  tasks: {
+    lesson: string;
+    lesson_title: string;
+    step: string;
+    title: string;
+    begun: number;
+    passed: number;
+    tries: number;
+    hints: number;
   }[];
 }
 /** What the first picture and every edit need. */

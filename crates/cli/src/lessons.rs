@@ -201,7 +201,14 @@ fn results(args: &ResultsArgs) -> Result<String, String> {
         return Ok(format!("{:#}\n", json!(class)));
     }
     let mut learners = table();
-    learners.set_header([Cell::new("learner"), Cell::new("lesson"), head("steps done"), head("right"), head("hints")]);
+    learners.set_header([
+        Cell::new("learner"),
+        Cell::new("lesson"),
+        head("steps done"),
+        head("right"),
+        head("hints"),
+        head("failed tries"),
+    ]);
     for learner in &class.learners {
         for (lesson, entry) in class.lessons.iter().zip(&learner.lessons) {
             let Some(entry) = entry else { continue };
@@ -211,6 +218,7 @@ fn results(args: &ResultsArgs) -> Result<String, String> {
                 head(&format!("{} of {}", entry.passed, entry.of_steps)),
                 head(&format!("{} of {}", entry.right, entry.predicted)),
                 number(f64::from(entry.hints), 0),
+                number(f64::from(entry.tries), 0),
             ]);
         }
     }
@@ -225,7 +233,17 @@ fn results(args: &ResultsArgs) -> Result<String, String> {
             head(&wrong.map_or_else(String::new, |wrong| wrong.count.to_string())),
         ]);
     }
-    Ok(format!("{}\n{}", lines(&learners), lines(&questions)))
+    let mut tasks = table();
+    tasks.set_header([Cell::new("task"), head("done by"), head("failed tries"), head("hints")]);
+    for task in &class.tasks {
+        tasks.add_row(vec![
+            one_line(&task.title).into(),
+            head(&format!("{} of {}", task.passed, task.begun)),
+            number(f64::from(task.tries), 0),
+            number(f64::from(task.hints), 0),
+        ]);
+    }
+    Ok(format!("{}\n{}\n{}", lines(&learners), lines(&questions), lines(&tasks)))
 }
 
 fn names() -> String {

@@ -1043,6 +1043,10 @@ fn results_of_a_class_in_one_table() {
     assert_eq!(told["learners"][1]["lessons"][0]["passed"], 1);
     assert_eq!(told["questions"][0]["wrong"][0]["count"], 2);
     assert_eq!(told["questions"][0]["wrong"][0]["said"], "too little, such as 0.020 in");
+    assert_eq!(told["learners"][1]["lessons"][0]["tries"], 2);
+    let task = &told["tasks"][0];
+    assert_eq!(task["step"], "b");
+    assert_eq!(["tries", "hints", "passed", "begun"].map(|key| task[key].as_u64()), [4, 2, 1, 2].map(Some));
     assert!(said(&["lessons", "results", &files[0]]).contains("2 of 2"));
     let wrong =
         folder.write("wrong.progress.json", r#"{ "format": "pithball.progress/1", "learner": 3, "lessons": [] }"#);

@@ -78,7 +78,7 @@ pub struct StepProgress {
     pub title: String,
     /// Whether it is done.
     pub passed: bool,
-    /// How often a check failed.
+    /// How often a check failed: a change of the learner's that was left standing and was not what is wanted.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schemars(range(max = 1_000_000))]
     pub tries: Option<u32>,

@@ -14,6 +14,8 @@ pub struct ClassDoc {
     pub learners: Vec<ClassLearner>,
     /// Every question that somebody answered, the most often mistaken first.
     pub questions: Vec<ClassQuestion>,
+    /// Every task that somebody began, the one with the most failed tries first.
+    pub tasks: Vec<ClassTask>,
 }
 
 /// A lesson that somebody began.
@@ -56,6 +58,29 @@ pub struct ClassEntry {
     /// Predictions made.
     pub predicted: u32,
     /// Hints opened.
+    pub hints: u32,
+    /// Checks that failed.
+    pub tries: u32,
+}
+
+/// What a class did with one task.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct ClassTask {
+    /// The lesson's id.
+    pub lesson: String,
+    /// The lesson's title.
+    pub lesson_title: String,
+    /// The step's id.
+    pub step: String,
+    /// The step's heading.
+    pub title: String,
+    /// How many learners began it.
+    pub begun: usize,
+    /// How many did it.
+    pub passed: usize,
+    /// How often a check failed, all learners together.
+    pub tries: u32,
+    /// How many hints were opened, all learners together.
     pub hints: u32,
 }
 
@@ -102,6 +127,7 @@ impl ClassDoc {
     pub fn new(files: &[(String, ProgressFile)]) -> Self {
         let mut titles: BTreeMap<&str, ClassLesson> = BTreeMap::new();
         let mut tallies: BTreeMap<(&str, &str), Tally> = BTreeMap::new();
+        let mut tasks: BTreeMap<(&str, &str), ClassTask> = BTreeMap::new();
         for lesson in files.iter().flat_map(|(_, file)| &file.lessons) {
             let entry = titles.entry(&lesson.id).or_insert_with(|| ClassLesson {
                 id: lesson.id.clone(),
@@ -112,6 +138,22 @@ impl ClassDoc {
             entry.begun += 1;
             entry.finished += usize::from(entry_of(lesson).finished);
             for step in &lesson.steps {
+                if step.tries.is_some() || step.hints.is_some() {
+                    let task = tasks.entry((&lesson.id, &step.id)).or_insert_with(|| ClassTask {
+                        lesson: lesson.id.clone(),
+                        lesson_title: lesson.title.clone(),
+                        step: step.id.clone(),
+                        title: step.title.clone(),
+                        begun: 0,
+                        passed: 0,
+                        tries: 0,
+                        hints: 0,
+                    });
+                    task.begun += 1;
+                    task.passed += usize::from(step.passed);
+                    task.tries = task.tries.saturating_add(step.tries.unwrap_or_default());
+                    task.hints = task.hints.saturating_add(step.hints.unwrap_or_default());
+                }
                 let Some(answer) = &step.answer else { continue };
                 let tally = tallies.entry((&lesson.id, &step.id)).or_default();
                 tally.lesson_title.clone_from(&lesson.title);
@@ -165,7 +207,9 @@ impl ClassDoc {
             })
             .collect();
         questions.sort_by_key(|question| std::cmp::Reverse(question.answered - question.right));
-        Self { lessons, learners, questions }
+        let mut tasks: Vec<ClassTask> = tasks.into_values().collect();
+        tasks.sort_by_key(|task| std::cmp::Reverse(task.tries));
+        Self { lessons, learners, questions, tasks }
     }
 }
 
@@ -183,5 +227,6 @@ fn entry_of(lesson: &format::LessonProgress) -> ClassEntry {
         right: count(&right),
         predicted: count(&|step| step.answer.is_some()),
         hints: lesson.steps.iter().filter_map(|step| step.hints).fold(0, u32::saturating_add),
+        tries: lesson.steps.iter().filter_map(|step| step.tries).fold(0, u32::saturating_add),
     }
 }

@@ -279,7 +279,7 @@ impl Reader<'_> {
         let watch = watch.collect();
         let free = step.free.as_ref().map(|list| self.free(list, place));
         if step.rooms.as_ref().is_some_and(Vec::is_empty) {
-            let accepted = "one room at least, or no key \"rooms\" for all".to_owned();
+            let accepted = "one room at least, or no key \"rooms\" for those of the step before".to_owned();
             self.add(&format!("{place}.rooms"), Fault { at: 0, found: "none".to_owned(), accepted });
         }
         // To predict is to leave things as they are.

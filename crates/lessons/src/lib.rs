@@ -22,7 +22,7 @@ mod typed;
 mod work;
 
 pub use bench::{Bench, Files};
-pub use class::{ClassDoc, ClassEntry, ClassLearner, ClassLesson, ClassQuestion, WrongSaid};
+pub use class::{ClassDoc, ClassEntry, ClassLearner, ClassLesson, ClassQuestion, ClassTask, WrongSaid};
 pub use expr::{MAX_CHARS, MAX_DEPTH, Scene};
 pub use figure::{FIGURES, Figure, Index};
 pub use lesson::Lesson;

@@ -143,7 +143,7 @@ fn every_mistake_is_told_at_its_line() {
         "\"ball.peices[0]\"",
     );
     wrong("kind = \"explore\"", "kind = \"expiore\"", "steps[0].kind", "\"expiore\"");
-    wrong("rooms = [\"scale\", \"lane\"]", "rooms = [\"attic\"]", "steps[3].rooms[0]", "\"attic\"");
+    wrong("rooms = [\"lane\", \"scale\"]", "rooms = [\"attic\"]", "steps[3].rooms[0]", "\"attic\"");
     wrong("within = \"near_in\"", "withn = \"near_in\"", "steps[1].number.withn", "the unknown key \"withn\"");
     wrong(
         "want = \"differential_in >= goal_in\"",

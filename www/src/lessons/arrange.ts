@@ -4,7 +4,7 @@ import type { Room } from "../store";
 
 const AREAS: Record<number, (rooms: Room[]) => string[]> = {
   1: ([a]) => [`${a}`],
-  2: ([a, b]) => (b === "lane" ? [`${a}`, `${b}`] : [`${a} ${b}`]),
+  2: ([a, b]) => (a === "lane" || b === "lane" ? [`${a}`, `${b}`] : [`${a} ${b}`]),
   3: ([a, b, c]) => (c === "lane" ? [`${a} ${b}`, `${c} ${c}`] : [`${a} ${b}`, `${a} ${c}`]),
   4: ([a, b, c, d]) => [`${a} ${b}`, `${c} ${d}`],
 };

@@ -7,7 +7,7 @@ import { lessonsAt } from "./at";
 import { lessonProgress, noteStep } from "./progress";
 import { type Listed, listedOf } from "./read";
 import { plain } from "./said";
-import type { StepState, Taken } from "./taken";
+import { type StepState, same, type Taken } from "./taken";
 
 const fresh = (start: Doc): StepState => ({
   start,
@@ -156,7 +156,7 @@ function skip(store: Store, { lesson, about }: Listed, taken: Taken): Taken | nu
   const task = step.kind === "do";
   const now = change(taken, (old) => ({ ...old, start, ...(task && { shown: true }) }));
   store.lend(end, now);
-  if (!taken.trial) noteStep(about, step, (was) => was);
+  if (!taken.trial) noteStep(about, step, (was) => (task ? { ...was, tries: was.tries ?? 0 } : was));
   return task ? null : now;
 }
 
@@ -175,6 +175,15 @@ export function pass(store: Store, { about }: Listed, taken: Taken): Taken {
     }));
   }
   return now;
+}
+
+/** Notes a change that was left standing and is not what is wanted. */
+export function failed({ lesson, about }: Listed, taken: Taken, now: Doc): void {
+  const step = about.steps[taken.step];
+  const state = taken.states[taken.step];
+  if (!step || !state || taken.trial || same(state.start, now)) return;
+  if (lesson.check(taken.step, state.start, now).passed) return;
+  noteStep(about, step, (was) => ({ ...was, tries: (was.tries ?? 0) + 1 }));
 }
 
 export function hint(store: Store, taken: Taken): void {

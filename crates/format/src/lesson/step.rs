@@ -21,7 +21,7 @@ pub struct Step {
     /// The prose: Markdown with values. `start` is the bench as the step opened;
     /// in `observe` and `explain`, which look back, as the lesson opened.
     pub text: String,
-    /// The rooms that are shown; where it is left out those of the step before, all if none named any.
+    /// The rooms that are shown, the one that matters first; where it is left out those of the step before, all if none named any.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub rooms: Option<Vec<Room>>,
     /// The only places that may be changed, whole branches with a place that

@@ -6,7 +6,7 @@ import { Prose } from "../../lessons/said";
 import { spoken } from "../../lessons/spoken";
 import { same, type Taken } from "../../lessons/taken";
 import { Watched } from "../../lessons/watched";
-import { again, answer, goOn, goTo, hint, leave, pass, solve } from "../../lessons/work";
+import { again, answer, failed, goOn, goTo, hint, leave, pass, solve } from "../../lessons/work";
 import { language } from "../../locale/language";
 import { type Doc, isProblem, type Store, useStore } from "../../store";
 import type { CheckedStep, LessonStep, ShownStep } from "../../types";
@@ -14,6 +14,8 @@ import { Deed } from "./deed";
 import { Question } from "./question";
 
 const REST_MS = 120;
+/** A change left standing this long is a try. */
+const TRY_MS = 1500;
 
 /** The lesson that has the bench, one step at a time. */
 export function LessonPanel() {
@@ -91,6 +93,12 @@ function Step({ one, taken, step }: { one: Listed; taken: Taken; step: LessonSte
   useEffect(() => {
     if (step.kind === "do" && reached && !wrong && state && !state.passed) pass(store, one, taken);
   }, [reached, wrong]);
+  const { file, shot } = store.derived.value;
+  useEffect(() => {
+    if (step.kind !== "do" || wrong || !state || state.passed || state.shown) return undefined;
+    const timer = setTimeout(() => failed(one, taken, { ball: file, shot }), TRY_MS);
+    return () => clearTimeout(timer);
+  }, [file, shot, wrong, state?.passed, state?.shown]);
   if (!state || !told) return null;
   const shown = asked ?? told.shown;
   const last = taken.step + 1 === about.steps.length;

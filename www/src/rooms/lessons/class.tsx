@@ -94,7 +94,7 @@ export function Classroom() {
 }
 
 function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
-  const { lessons, learners, questions } = table;
+  const { lessons, learners, questions, tasks } = table;
   const { lessons: known } = useLessons();
   /** The steps that a learner has not passed, as far as the page or the file knows them. */
   const missing = (name: string, id: string): string => {
@@ -140,8 +140,13 @@ function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
                       <>
                         {one.finished ? "finished" : `${one.passed} of ${one.of_steps} steps`}
                         <span class="class-sum">
-                          {one.predicted > 0 && `${one.right} of ${one.predicted} predicted right`}
-                          {one.hints > 0 && `${one.predicted > 0 ? ", " : ""}${one.hints} hints`}
+                          {[
+                            one.predicted > 0 && `${one.right} of ${one.predicted} predicted right`,
+                            one.tries > 0 && counted(one.tries, "failed try", "failed tries"),
+                            one.hints > 0 && counted(one.hints, "hint", "hints"),
+                          ]
+                            .filter(Boolean)
+                            .join(", ")}
                         </span>
                         {!one.finished && (
                           <span class="class-sum">
@@ -195,6 +200,40 @@ function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
           </Wide>
         </>
       )}
+      {tasks.length > 0 && (
+        <>
+          <h4>What had to be done, the most failed tries first</h4>
+          <Wide label="What had to be done">
+            <table class="class-table">
+              <thead>
+                <tr>
+                  <th scope="col">Task</th>
+                  <th scope="col">Done by</th>
+                  <th scope="col">Failed tries</th>
+                  <th scope="col">Hints</th>
+                </tr>
+              </thead>
+              <tbody>
+                {tasks.map(({ lesson, lesson_title, step, title, begun, passed, tries, hints }) => (
+                  <tr key={`${lesson} ${step}`}>
+                    <th scope="row">
+                      {title} <span class="class-sum">{lesson_title}</span>
+                    </th>
+                    <td>
+                      {passed} of {begun}
+                    </td>
+                    <td>{tries}</td>
+                    <td>{hints}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </Wide>
+          <p class="hint">A failed try: a change that was left standing and was not what was wanted.</p>
+        </>
+      )}
     </>
   );
 }
+
+const counted = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;

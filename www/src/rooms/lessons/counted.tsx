@@ -154,14 +154,14 @@ function Interval({ shows, scattered }: Omit<CountedProps, "word">) {
   const says = `${shows} Here: ${shareSays(passed)} of ${scattered.balls.toLocaleString("en")} balls.`;
   return (
     <figure class="histogram">
-      <Picture id={id} viewBox={`-2 -2 ${WIDTH + 4} 44`} title="95 % interval, drawn" desc={says}>
+      <Picture id={id} viewBox={`-2 -2 ${WIDTH + 4} 54`} title="95 % interval, drawn" desc={says}>
         <path class="histogram-axis" d={`M0 20H${WIDTH}`} />
         <rect class="histogram-middle" x={low * WIDTH} width={(high - low) * WIDTH} y="8" height="24" />
         <path class="histogram-accept" d={`M${passed.share * WIDTH} 4V36`} />
-        <text x="0" y="40">
+        <text x="0" y="50">
           0 %
         </text>
-        <text x={WIDTH} y="40" text-anchor="end">
+        <text x={WIDTH} y="50" text-anchor="end">
           100 %
         </text>
       </Picture>

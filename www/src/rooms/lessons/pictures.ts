@@ -61,9 +61,35 @@ const entry = (scene: Scene, units: Units): string =>
 
 type Shots = () => [string, Doc][];
 
+/** Angles this near to each other look alike, boards this far apart do not. */
+const ALIKE_DEG = 0.5;
+const APART_BOARDS = 2;
+
 /** What the letters of shots side by side stand for, and where each ends. */
 export function apartSays(names: string[], scenes: Scene[], units: Units): string {
-  return `${scenes.map((scene, n) => `${"ABCD"[n]}, ${names[n]}, ${entry(scene, units)}`).join("; ")}.`;
+  const each = scenes.map((scene, n) => `${"ABCD"[n]}, ${names[n]}, ${end(scene, units)}`);
+  const span = (of: (scene: Scene) => number | null) => {
+    const all = scenes.map(of);
+    return all.some((one) => one === null)
+      ? 0
+      : Math.max(...(all as number[])) - Math.min(...(all as number[]));
+  };
+  const angles = span(({ roll }) => roll.summary.entry_angle_deg);
+  const boards = span(({ roll }) => roll.summary.board_at_pins);
+  const alike =
+    angles < ALIKE_DEG && boards > APART_BOARDS
+      ? " They come in at nearly the same angle; what differs is how far each has come back by then."
+      : "";
+  return `${each.join("; ")}.${alike}`;
+}
+
+/** Where it comes in: of two shots with one angle the boards tell which turned more. */
+function end(scene: Scene, units: Units): string {
+  const { board_at_pins } = scene.roll.summary;
+  const angle = entry(scene, units);
+  return board_at_pins === null
+    ? angle
+    : `comes to board ${reading(board_at_pins, "board", units)} and ${angle}`;
 }
 
 const onOil = (change: (doc: Doc) => [string, Doc][]) => () => change(houseDoc(3, "house-pattern"));
