@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { after, before, test } from "node:test";
+import { fileURLToPath } from "node:url";
 import { accessibilityFaults, launch, shoot } from "./harness.mjs";
 
 const npm = createRequire(new URL("../../www/package.json", import.meta.url));
@@ -66,14 +67,23 @@ const ROOMS = {
     ],
   },
   Banco: {
-    parts: ["bench"],
+    parts: ["bench", "parts"],
     async open(room) {
+      await room.locator(".part-head").last().click();
+      await room.locator(".cover-surface select").last().selectOption("polished");
+      const cover = await heard(room);
+      await room.locator(".part-head").nth(2).click();
       await room.getByText("Taladrarla para una mano").click();
       await room.getByLabel("La bola está taladrada").check();
       await room.locator(".drill-picture").waitFor();
       await room.evaluate((all) => {
         for (const fold of all.querySelectorAll("details:not(.maker)")) fold.open = true;
       });
+      await room
+        .getByRole("textbox", { name: /^Densidad/ })
+        .first()
+        .fill("3,0,");
+      return [cover];
     },
     says: [
       /Partes, en el orden de colada/,
@@ -81,6 +91,9 @@ const ROOMS = {
       /Suele tener de \d,\d+ a \d,\d+ g\/cc/,
       /Hacia el pin, z/,
       /Del pin al PAP/,
+      /Poliéster, uretano o reactiva; con pulido o sin él\. En una pista con aceite/,
+      /lijado y luego pulido/,
+      /Todavía no es un número; se sigue usando 3\./,
       /Dedo anular: 0,72\sin de ancho, 1,13\sin de fondo, inserto/,
     ],
   },
@@ -252,6 +265,31 @@ test("a lesson taken in Spanish goes on in English, at its step, and back", asyn
   await speak("es");
   await reads("¿Qué bola rueda antes?");
   assert.equal(await answer.textContent(), spanish);
+  await check();
+  await context.close();
+});
+
+test("links and files are told of in Spanish", async () => {
+  const { page, context, check } = await site.open({ locale: "es-MX" });
+  await page.getByRole("button", { name: "Compartir enlace" }).click();
+  const panel = page.getByRole("region", { name: "Compartir enlace" });
+  await panel.getByText(/El enlace tiene \d+ caracteres\./).waitFor();
+  const files = page.locator("input[type=file]").first();
+  const notice = page.locator(".notice");
+  await files.setInputFiles({
+    name: "roto.ball.json",
+    mimeType: "application/json",
+    buffer: Buffer.from("{"),
+  });
+  await notice.getByText(/^No se abrió roto\.ball\.json\. /).waitFor();
+  await files.setInputFiles(
+    fileURLToPath(new URL("../../scenarios/shots/opening.shot.json", import.meta.url)),
+  );
+  await notice.getByText("Se abrió opening.shot.json con la bola del banco").waitFor();
+  const said = await heard(page.locator(".bar"));
+  for (const [id, english] of plainTexts("work")) {
+    assert.ok(!said.includes(english), `English: ${id} = ${english}`);
+  }
   await check();
   await context.close();
 });

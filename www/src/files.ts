@@ -6,6 +6,7 @@ import { layoutOf, withLayout } from "./rooms/bench/grip";
 import { oiled } from "./rooms/lane/oil/presets";
 import { type Doc, isProblem, type Shot, type Store, wholeShot } from "./store";
 import type { BallFile, OilFile, Problem } from "./types";
+import { say } from "./work";
 
 const MOST_BYTES = 4 * 1024 * 1024;
 
@@ -55,7 +56,7 @@ export function saveOil(oil: OilFile): void {
 /** Opens any kind of file and says what came of it. */
 export async function open(store: Store, file: File): Promise<void> {
   if (file.size > MOST_BYTES) {
-    store.notice.value = `${file.name} was not opened: it is larger than 4 MiB.`;
+    store.notice.value = say("work-too-large", { file: file.name });
     return;
   }
   const text = await file.text();
@@ -69,13 +70,13 @@ export async function open(store: Store, file: File): Promise<void> {
       store.fail(error);
       return;
     }
-    store.notice.value = `${file.name} was not opened. ${error.message}${where(error)}`;
+    store.notice.value = say("work-not-opened", { file: file.name, why: error.message + where(error) });
   }
 }
 
 /** Names the place where the sentence does not. */
 export function where({ place, message }: Problem): string {
-  return place === "" || message.includes(place) ? "" : ` (Where in the file: ${place}.)`;
+  return place === "" || message.includes(place) ? "" : ` ${say("work-where", { place })}`;
 }
 
 /** The format a file says it has; empty where it says none. */
@@ -103,45 +104,44 @@ function opener(text: string): (store: Store, text: string, name: string) => str
 function openBall(store: Store, text: string, name: string): string {
   new store.wasm.Ball(text).free();
   store.replace({ ball: JSON.parse(text) as BallFile });
-  return `Opened ${name}.`;
+  return say("work-opened", { file: name });
 }
 
 function openShot(store: Store, text: string, name: string): string {
   const { ball, ...read } = store.wasm.read_shot(text);
   const { lane } = read;
-  const elsewhere: string[] = [];
   const oil = "oil" in lane && typeof lane.oil === "string" ? lane.oil : null;
   const shot: Shot = oil === null ? read : { ...read, lane: store.doc.value.shot.lane };
-  if (oil !== null) elsewhere.push(`the lane as it was: its oil is in another file, ${oil}`);
   if (typeof ball === "string") {
     store.replace({ shot });
-    elsewhere.unshift(`the ball on the bench: its own ball is in another file, ${ball}`);
-  } else {
-    store.replace({ shot, ball });
+    return oil === null
+      ? say("work-opened-not-ball", { file: name, ball })
+      : say("work-opened-not-both", { file: name, ball, oil });
   }
-  return elsewhere.length > 0 ? `Opened ${name} with ${elsewhere.join("; with ")}.` : `Opened ${name}.`;
+  store.replace({ shot, ball });
+  return oil === null ? say("work-opened", { file: name }) : say("work-opened-not-oil", { file: name, oil });
 }
 
 function openOil(store: Store, text: string, name: string): string {
   const oil = store.wasm.read_oil(text);
   store.editShot((old) => ({ ...old, lane: oiled(old.lane, oil) }));
-  return `Opened ${name}: it is the oil on the lane.`;
+  return say("work-opened-oil", { file: name });
 }
 
 function openLayout(store: Store, text: string, name: string): string {
   const layout = store.wasm.read_layout(text);
   store.editShot((old) => withLayout(old, layout));
-  return `Opened ${name}: the ball on the bench is drilled after it.`;
+  return say("work-opened-layout", { file: name });
 }
 
 function openTolerances(store: Store, text: string, name: string): string {
   const { format: _, ...read } = whole(store.wasm.read_tolerances(text));
   store.look({ tolerances: read });
-  return `Opened ${name}: these are the tolerances, on the Scale.`;
+  return say("work-opened-tolerances", { file: name });
 }
 
 function openTarget(store: Store, text: string, name: string): string {
   const { format: _, ...read } = store.wasm.read_target(text);
   store.look({ target: read });
-  return `Opened ${name}: this is what is wanted of a core, on the Bench.`;
+  return say("work-opened-target", { file: name });
 }

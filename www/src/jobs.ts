@@ -6,6 +6,7 @@
 import source from "worker:source";
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
+import { say } from "./work";
 import type { FromWorker, JobList, JobName, ToWorker } from "./worker";
 
 const WORKERS = 2;
@@ -56,7 +57,7 @@ export function startJobs(module: WebAssembly.Module): Jobs {
       if (!place) return;
       const { task } = place;
       restart(place);
-      task?.reject(new Error(event.message || "a worker could not be started"));
+      task?.reject(new Error(event.message || say("work-no-worker")));
     });
     worker.postMessage({ module } satisfies ToWorker);
     return worker;

@@ -67,7 +67,7 @@ async function start(root: HTMLElement): Promise<void> {
     render(<Fault error={error} doc={keptDoc(found)} />, root);
     return;
   }
-  if ("trouble" in found) store.notice.value = found.trouble;
+  if ("trouble" in found) store.notice.value = say(found.trouble);
   autosave(store);
   effect(() => {
     document.title = say("frame-title");

@@ -3,6 +3,7 @@
 
 import { effect } from "@preact/signals";
 import type { Doc, Loan, Store, View } from "./store";
+import { say } from "./work";
 
 const KEY = "pithball.bench/1";
 const UNREADABLE_KEY = "pithball.unreadable";
@@ -22,7 +23,7 @@ export interface Kept {
 export type Found =
   | { kept: Kept }
   | { nothing: true }
-  /** Why nothing could be restored, for the reader. */
+  /** Why nothing could be restored: the text that tells the reader. */
   | { trouble: string };
 
 export function restore(): Found {
@@ -30,9 +31,7 @@ export function restore(): Found {
   try {
     text = localStorage.getItem(KEY);
   } catch {
-    return {
-      trouble: "This browser does not let the page keep anything: save your ball to a file before you leave.",
-    };
+    return { trouble: "work-nothing-kept" };
   }
   if (text === null) return { nothing: true };
   try {
@@ -58,9 +57,7 @@ function setAside(text: string): Found {
   } catch {
     // The first copy is overwritten only by the next edit.
   }
-  return {
-    trouble: "The ball kept from your last visit could not be read, so this is a fresh one.",
-  };
+  return { trouble: "work-unreadable" };
 }
 
 /** Makes the next visit start from the first ball; the old one is set aside. */
@@ -147,9 +144,7 @@ function keep(kept: Kept): void {
 
 function whyNotKept(error: unknown): string {
   const full = error instanceof DOMException && error.name === "QuotaExceededError";
-  return full
-    ? "The browser's storage for this page is full: changes are no longer kept here. Save your ball to a file."
-    : "The browser does not keep changes for this page. Save your ball to a file before you leave.";
+  return say(full ? "work-storage-full" : "work-storage-refused");
 }
 
 function isObject(value: unknown): value is Record<string, unknown> {

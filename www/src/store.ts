@@ -20,6 +20,7 @@ import type {
   WasmModule,
   Weighed,
 } from "./types";
+import { say } from "./work";
 
 export type Shot = Omit<ShotFile, "ball">;
 
@@ -261,7 +262,7 @@ export function createStore(
     if (fault.value) return false;
     const fixed = loan.value && changedOutside(doc.value, next, loan.value.taken.free);
     if (fixed) {
-      notice.value = `This step of the lesson leaves the ${fixed} as it is, so that one thing changes at a time.`;
+      notice.value = say("work-held", { what: say(fixed) });
       return false;
     }
     const time = performance.now();
@@ -290,7 +291,7 @@ export function createStore(
   function replace(change: Partial<Doc>, name?: string): void {
     if (!edit({ ...doc.value, ...change }, "")) return;
     if (change.ball) view.value = { ...view.value, selected: null, hidden: [] };
-    if (name) notice.value = `${name} is on the bench. Undo brings back what was there.`;
+    if (name) notice.value = say("work-on-bench", { name });
   }
 
   /** Another bench with undo steps of its own. */

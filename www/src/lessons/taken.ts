@@ -98,7 +98,7 @@ export const same = (a: Doc, b: Doc): boolean => differences(a, b, []).length ==
 /** Names and remarks change no number. */
 const SAID = ["name", "note", "material"];
 
-/** What a change touches that it may not, in words; null where all of it is free. */
+/** The text that names what a change touches and may not; null where all of it is free. */
 export function changedOutside(before: Doc, next: Doc, free: string[] | null): string | null {
   if (free === null) return null;
   const ways = [before, next].flatMap((doc) => free.map((place) => numbered(legsOf(place), doc)));
@@ -106,17 +106,56 @@ export function changedOutside(before: Doc, next: Doc, free: string[] | null): s
     (way) =>
       !SAID.includes(String(way.at(-1))) && !ways.some((allowed) => allowed !== null && begins(allowed, way)),
   );
-  return outside ? inWords(outside) : null;
+  return outside ? nameOf(outside) : null;
 }
 
-/** "ball.pieces[1].density_g_cc" as "density". */
-function inWords(way: Way): string {
+/** Of "ball.pieces[1].density_g_cc" that of "density". */
+function nameOf(way: Way): string {
   const key = [...way].reverse().find((leg) => typeof leg === "string");
-  const words = String(key)
-    .replace(/_(g_cc|in|deg|mph|rpm|lb|ft|s)$/, "")
-    .replaceAll("_", " ");
-  return words === "at" ? "position" : words;
+  return NAMES[String(key).replace(/_(g_cc|in|deg|mph|rpm|lb|ft|s)$/, "")] ?? "held-rest";
 }
+
+/** Keys of a ball or shot without their unit, and the texts that name them. */
+const NAMES: Record<string, string> = {
+  diameter: "held-diameter",
+  density: "held-density",
+  family: "held-family",
+  finish: "held-finish",
+  polished: "held-finish",
+  grit: "held-grit",
+  kind: "held-kind",
+  bottom_diameter: "held-bottom-diameter",
+  top_diameter: "held-top-diameter",
+  height: "held-height",
+  ring_diameter: "held-ring-diameter",
+  tube_diameter: "held-tube-diameter",
+  size: "held-size",
+  profile: "held-profile",
+  squash: "held-squash",
+  at: "held-position",
+  turn: "held-turn",
+  pieces: "held-pieces",
+  cuts: "held-cuts",
+  holes: "held-holes",
+  entry: "held-entry",
+  axis: "held-axis",
+  depth: "held-depth",
+  hand: "held-hand",
+  speed: "held-speed",
+  revs: "held-revs",
+  axis_rotation: "held-axis-rotation",
+  axis_tilt: "held-axis-tilt",
+  launch_angle: "held-launch-angle",
+  board: "held-board",
+  pin_to_pap: "held-pin-to-pap",
+  drilling_angle: "held-drilling-angle",
+  start_turn: "held-start-turn",
+  drilling: "held-drilling",
+  val_angle: "held-val-angle",
+  lane: "held-lane",
+  oil: "held-oil",
+  zones: "held-zones",
+};
 
 /** Whether anything at or below a place may be changed. */
 export function mayChange(place: string, free: string[] | null, doc: Doc): boolean {

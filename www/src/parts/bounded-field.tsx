@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import { useStore } from "../store";
 import { measure, number } from "../units";
 import { type FieldProps, NumberField } from "./field";
+import { say } from "./say";
 
 interface BoundedFieldProps extends Omit<FieldProps, "problem"> {
   /** What is accepted, where it is more than the slider spans. */
@@ -15,15 +16,19 @@ export function BoundedField({ least, most, onChange, ...field }: BoundedFieldPr
   const [outside, setOutside] = useState(false);
   const low = least ?? field.min;
   const high = most ?? field.max;
-  const [from, to] = [low, high].map((end) => number(end, field.quantity, units));
+  const [from = "", to = ""] = [low, high].map((end) => number(end, field.quantity, units));
   const { spoken } = measure(field.quantity, units);
-  const accepted = `from ${from} to ${to} ${spoken}`;
   return (
     <NumberField
       {...field}
       problem={
         outside
-          ? { place: "", found: "", accepted, message: `Only ${accepted}; the last value stays.` }
+          ? {
+              place: "",
+              found: "",
+              accepted: "",
+              message: say("parts-only", { low: from, high: to, unit: spoken }),
+            }
           : null
       }
       onChange={(value) => {

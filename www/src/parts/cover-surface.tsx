@@ -1,9 +1,16 @@
+import { Say } from "../locale/say";
 import { useStore } from "../store";
 import type { Coverstock, Family } from "../types";
 import { NumberField } from "./field";
-import { Term } from "./term";
+import { say } from "./say";
+import { asTerm, Term } from "./term";
 
-const FAMILIES: Family[] = ["polyester", "urethane", "reactive"];
+/** Each with the text that names it. */
+const FAMILIES: [Family, string][] = [
+  ["polyester", "surface-polyester"],
+  ["urethane", "surface-urethane"],
+  ["reactive", "surface-reactive"],
+];
 /** What a finish starts from: the grit that changes nothing. */
 const FIRST_GRIT = 2000;
 
@@ -24,26 +31,26 @@ export function CoverSurface() {
   return (
     <fieldset class="cover-surface">
       <legend>
-        What it is and how it was <Term word="finish">finished</Term>
+        <Say id="surface-what" parts={{ finish: asTerm("finish") }} />
       </legend>
       <label class="line">
-        <span class="field-label">Family</span>
+        <span class="field-label">{say("surface-family")}</span>
         <select
           value={family ?? ""}
           onChange={(event) => {
             edit({ family: (event.currentTarget.value || undefined) as Family | undefined }, "");
           }}
         >
-          <option value="">not said</option>
-          {FAMILIES.map((name) => (
-            <option key={name} value={name}>
-              {name}
+          <option value="">{say("surface-not-said")}</option>
+          {FAMILIES.map(([family, name]) => (
+            <option key={family} value={family}>
+              {say(name)}
             </option>
           ))}
         </select>
       </label>
       <label class="line">
-        <span class="field-label">Finish</span>
+        <span class="field-label">{say("surface-finish")}</span>
         <select
           value={finish ? (finish.polished ? "polished" : "sanded") : ""}
           onChange={(event) => {
@@ -55,14 +62,14 @@ export function CoverSurface() {
             );
           }}
         >
-          <option value="">not said</option>
-          <option value="sanded">sanded</option>
-          <option value="polished">sanded, then polished</option>
+          <option value="">{say("surface-not-said")}</option>
+          <option value="sanded">{say("surface-sanded")}</option>
+          <option value="polished">{say("surface-polished")}</option>
         </select>
       </label>
       {finish && (
         <NumberField
-          label={<Term word="grit">Grit</Term>}
+          label={<Term word="grit">{say("surface-grit")}</Term>}
           value={finish.grit}
           quantity="grit"
           min={300}
@@ -73,11 +80,16 @@ export function CoverSurface() {
         />
       )}
       <p class="hint">
-        <Term word="polyester">Polyester</Term>, <Term word="urethane" /> or <Term word="reactive" />;{" "}
-        <Term word="polish" /> or none. On an oiled lane this changes <Term word="friction" />
-        {"zones" in shot.lane
-          ? ". This shot's lane has friction by distance, given as it is: there the cover changes nothing."
-          : ", by factors that are a model choice: no figure is published."}
+        <Say
+          id={"zones" in shot.lane ? "surface-says-zones" : "surface-says-oil"}
+          parts={{
+            polyester: asTerm("polyester"),
+            urethane: asTerm("urethane"),
+            reactive: asTerm("reactive"),
+            polish: asTerm("polish"),
+            friction: asTerm("friction"),
+          }}
+        />
       </p>
     </fieldset>
   );

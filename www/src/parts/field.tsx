@@ -3,6 +3,7 @@ import { useId, useState } from "preact/hooks";
 import { useStore } from "../store";
 import type { Problem } from "../types";
 import { fieldText, measure, parseField, type Quantity, sentenceIn } from "../units";
+import { say } from "./say";
 
 export interface FieldProps {
   label: ComponentChildren;
@@ -113,7 +114,7 @@ export function NumberField(props: FieldProps) {
       {(wrong || caution) && (
         <p class={wrong ? "says says-wrong" : "says says-caution"} id={`${id}-says`}>
           {notNumber
-            ? `Not a number yet; still using ${shown}.`
+            ? say("parts-not-a-number", { value: shown })
             : problem
               ? sentenceIn(problem.message, units)
               : caution}

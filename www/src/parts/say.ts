@@ -1,5 +1,7 @@
-// Texts of the parts that show numbers.
+// Texts of the parts that rooms share, and of those that show numbers.
 import numbers from "../../locales/en/numbers.ftl";
+import parts from "../../locales/en/parts.ftl";
 import { phrases } from "../locale/say";
 
-export const say = phrases(numbers);
+phrases(numbers);
+export const say = phrases(parts);

@@ -2,8 +2,10 @@ import { type ComponentChildren, createContext } from "preact";
 import { useContext, useId, useRef, useState } from "preact/hooks";
 import { toGlossary } from "../lessons/at";
 import { isRightToLeft } from "../locale/language";
+import { Say } from "../locale/say";
 import { useStore } from "../store";
 import { meaningOf, nameOf, type Word } from "../words";
+import "./say";
 
 /** Whether what stands here is held fast by a step of a lesson, so that no button works. */
 export const Held = createContext(false);
@@ -25,7 +27,11 @@ export function ToWord({ word }: { word: Word }) {
   const store = useStore();
   return (
     <Press class="to-word" onPress={() => toGlossary(store, word)}>
-      See it drawn<span class="visually-hidden"> {nameOf(word)}</span>
+      <Say
+        id="parts-drawn"
+        args={{ word: nameOf(word) }}
+        parts={{ word: (name) => <span class="visually-hidden">{name}</span> }}
+      />
     </Press>
   );
 }

@@ -4,6 +4,8 @@
 import type { Jobs } from "../jobs";
 import { type Doc, isProblem, type Shot, type Store, wholeShot } from "../store";
 import type { Problem } from "../types";
+import { count } from "../units";
+import { say } from "../work";
 
 /** Addresses longer than this are cut off by some programs that send messages (from memory). */
 export const LONG_CHARS = 2000;
@@ -44,7 +46,7 @@ export function watchLinks(store: Store, jobs: Jobs): void {
 
 async function openLink(store: Store, jobs: Jobs, hash: string, newer: AbortSignal): Promise<void> {
   const refuse = (why: string) => {
-    store.notice.value = `The link was not opened, and your work is as it was. ${why}`;
+    store.notice.value = say("link-not-opened", { why });
   };
   let shared: Doc;
   try {
@@ -57,24 +59,24 @@ async function openLink(store: Store, jobs: Jobs, hash: string, newer: AbortSign
     return;
   }
   if (sameDoc(store, store.doc.value, shared)) {
-    store.notice.value = "The ball and shot of the link are on the bench already.";
+    store.notice.value = say("link-already");
     return;
   }
-  store.notice.value = "Opening the link …";
+  store.notice.value = say("link-opening");
   const late = AbortSignal.timeout(LONGEST_MS);
   try {
     await jobs.run("attempt", shared, AbortSignal.any([late, newer]));
   } catch (error) {
     if (newer.aborted) return;
     if (late.aborted) {
-      refuse(`Its ball takes more than ${LONGEST_MS / 1000} seconds to work out.`);
+      refuse(say("link-too-long", { seconds: count(LONGEST_MS / 1000) }));
       return;
     }
     // A shot that cannot be followed is opened, and the Lane says why.
     if (!isProblem(error)) throw error;
   }
   store.openShared(shared);
-  store.notice.value = `Opened from the link: ${shared.ball.name}. Undo brings back what was on the bench.`;
+  store.notice.value = say("link-opened", { ball: shared.ball.name });
 }
 
 function sameDoc(store: Store, one: Doc, other: Doc): boolean {

@@ -2,6 +2,7 @@ import { type Signal, useSignal } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import { useStore } from "../store";
 import { sentenceIn } from "../units";
+import { say } from "../work";
 import { addressOf, LONG_CHARS } from "./link";
 import "./share.css";
 
@@ -16,7 +17,7 @@ export function ShareButton({ open }: { open: Signal<boolean> }) {
         open.value = !open.value;
       }}
     >
-      Share link
+      {say("link-share")}
     </button>
   );
 }
@@ -26,7 +27,7 @@ type Copied = { address: string; allowed: boolean } | null;
 
 export function SharePanel({ open }: { open: Signal<boolean> }) {
   return (
-    <section id="share" class="share" aria-label="Share link" hidden={!open.value}>
+    <section id="share" class="share" aria-label={say("link-share")} hidden={!open.value}>
       {open.value && <Made close={() => (open.value = false)} />}
     </section>
   );
@@ -56,9 +57,9 @@ function Made({ close }: { close: () => void }) {
   if ("problem" in made) {
     return (
       <p class="share-said" role="status">
-        No link can be made. {sentenceIn(made.problem.message, store.view.value.units)}{" "}
+        {say("link-none", { why: sentenceIn(made.problem.message, store.view.value.units) })}{" "}
         <button type="button" onClick={close}>
-          Close
+          {say("link-close")}
         </button>
       </p>
     );
@@ -68,7 +69,7 @@ function Made({ close }: { close: () => void }) {
   return (
     <>
       <label class="share-field">
-        <span>Link to this ball and shot</span>
+        <span>{say("link-to")}</span>
         <input
           type="text"
           readOnly
@@ -79,23 +80,19 @@ function Made({ close }: { close: () => void }) {
         />
       </label>
       <button type="button" onClick={() => void copy(address)}>
-        Copy
+        {say("link-copy")}
       </button>
       <button type="button" onClick={close}>
-        Close
+        {say("link-close")}
       </button>
       <p class="share-said" role="status">
-        {now &&
-          (now.allowed ? "Copied. " : "The browser does not let the page copy: copy it from the field. ")}
-        The link is {address.length} characters long.
-        {address.length > LONG_CHARS &&
-          " Some programs cut off a link this long: send the file of Save shot instead."}
+        {now && `${say(now.allowed ? "link-copied" : "link-copy-by-hand")} `}
+        {say("link-long", { many: String(address.length) })}
+        {address.length > LONG_CHARS && ` ${say("link-cut-off")}`}
       </p>
       <p class="share-note">
-        The whole state is in the link itself: ball, layout, shot and lane, with their names and notes.
-        Nothing is sent anywhere until you pass it on.
-        {location.protocol === "file:" &&
-          " This page is a file on your computer, so the link opens only there; for somebody else, send the file of Save shot."}
+        {say("link-holds")}
+        {location.protocol === "file:" && ` ${say("link-file")}`}
       </p>
     </>
   );

@@ -1,0 +1,86 @@
+# Lo que se dice del trabajo de quien lee: puesto en el banco, abierto, guardado, compartido.
+
+work-on-bench = En el banco: { $name }. Deshacer trae de vuelta lo que había.
+work-held = Este paso de la lección deja como está { $what }, para que cambie una sola cosa a la vez.
+work-no-worker = no se pudo iniciar un proceso de trabajo
+
+# Lo que un paso de una lección deja como está
+
+held-rest = lo demás
+held-diameter = el diámetro
+held-density = la densidad
+held-family = la familia
+held-finish = el acabado
+held-grit = el grano
+held-kind = el tipo
+held-bottom-diameter = el diámetro de abajo
+held-top-diameter = el diámetro de arriba
+held-height = la altura
+held-ring-diameter = el diámetro del anillo
+held-tube-diameter = el diámetro del tubo
+held-size = el tamaño
+held-profile = el contorno
+held-squash = el aplastado
+held-position = la posición
+held-turn = el giro
+held-pieces = las piezas
+held-cuts = los cortes
+held-holes = los agujeros
+held-entry = la entrada
+held-axis = el eje
+held-depth = la profundidad
+held-hand = la mano
+held-speed = la velocidad
+held-revs = las revoluciones
+held-axis-rotation = la rotación del eje
+held-axis-tilt = la inclinación del eje
+held-launch-angle = el ángulo de salida
+held-board = la tabla
+held-pin-to-pap = la distancia del pin al PAP
+held-drilling-angle = el ángulo de taladrado
+held-start-turn = el giro inicial
+held-drilling = el taladrado
+held-val-angle = el ángulo VAL
+held-lane = la pista
+held-oil = el aceite
+held-zones = las zonas
+
+# Archivos
+
+work-too-large = No se abrió { $file }: tiene más de 4 MiB.
+work-not-opened = No se abrió { $file }. { $why }
+work-where = (En el archivo: { $place }.)
+work-opened = Se abrió { $file }.
+work-opened-not-ball = Se abrió { $file } con la bola del banco: la suya está en otro archivo, { $ball }.
+work-opened-not-oil = Se abrió { $file } con la pista como estaba: su aceite está en otro archivo, { $oil }.
+work-opened-not-both = Se abrió { $file } con la bola del banco, porque la suya está en otro archivo, { $ball }, y con la pista como estaba, porque su aceite está en otro archivo, { $oil }.
+work-opened-oil = Se abrió { $file }: es el aceite de la pista.
+work-opened-layout = Se abrió { $file }: la bola del banco se taladra según él.
+work-opened-tolerances = Se abrió { $file }: son las tolerancias, en la Balanza.
+work-opened-target = Se abrió { $file }: es lo que se pide de un núcleo, en el Banco.
+
+# Guardado entre visitas
+
+work-nothing-kept = Este navegador no deja que la página guarde nada: guarda la bola en un archivo antes de irte.
+work-unreadable = La bola guardada de tu última visita no se pudo leer, así que esta es nueva.
+work-storage-full = El espacio del navegador para esta página está lleno: los cambios ya no se guardan aquí. Guarda la bola en un archivo.
+work-storage-refused = El navegador no guarda los cambios de esta página. Guarda la bola en un archivo antes de irte.
+
+# Enlaces
+
+link-not-opened = El enlace no se abrió y tu trabajo está como estaba. { $why }
+link-already = La bola y el tiro del enlace ya están en el banco.
+link-opening = Abriendo el enlace…
+link-too-long = Calcular su bola lleva más de { $seconds } segundos.
+link-opened = Abierta desde el enlace: { $ball }. Deshacer trae de vuelta lo que había en el banco.
+link-share = Compartir enlace
+link-none = No se puede hacer un enlace. { $why }
+link-close = Cerrar
+link-to = Enlace a esta bola y este tiro
+link-copy = Copiar
+link-copied = Copiado.
+link-copy-by-hand = El navegador no deja copiar a la página: cópialo del campo.
+link-long = El enlace tiene { $many } caracteres.
+link-cut-off = Algunos programas cortan un enlace tan largo: envía mejor el archivo de Guardar el tiro.
+link-holds = Todo está en el propio enlace: bola, trazado, tiro y pista, con sus nombres y notas. No se envía nada a ninguna parte hasta que lo compartas.
+link-file = Esta página es un archivo de tu computadora, así que el enlace solo se abre ahí; para otra persona, envía el archivo de Guardar el tiro.
