@@ -7,10 +7,13 @@ import { workerSource } from "../../www/worker-source.mjs";
 const npm = createRequire(new URL("../../www/package.json", import.meta.url));
 const { build } = npm("esbuild");
 
-/** The exports of www/src/PATH. */
-export async function bundled(path) {
+/** The exports of one or more www/src/PATH. */
+export async function bundled(...paths) {
   const { outputFiles } = await build({
-    entryPoints: [fileURLToPath(new URL(`../../www/src/${path}`, import.meta.url))],
+    stdin: {
+      contents: paths.map((path) => `export * from "./${path}";`).join("\n"),
+      resolveDir: fileURLToPath(new URL("../../www/src", import.meta.url)),
+    },
     bundle: true,
     format: "esm",
     plugins: [workerSource, localeFiles],

@@ -13,5 +13,6 @@ pub mod mutate;
 pub mod random;
 pub mod rolls;
 pub mod turned;
+pub mod words;
 
 pub use json::{reference, reference_path};

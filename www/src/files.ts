@@ -1,6 +1,7 @@
 // Opens and saves the files a person keeps: NAME.ball.json, NAME.shot.json,
 // NAME.layout.json, NAME.oil.json, NAME.tolerances.json and NAME.target.json.
 
+import { worded } from "./locale/worded";
 import { whole } from "./maker/scatter/tolerances";
 import { layoutOf, withLayout } from "./rooms/bench/grip";
 import { oiled } from "./rooms/lane/oil/presets";
@@ -70,13 +71,16 @@ export async function open(store: Store, file: File): Promise<void> {
       store.fail(error);
       return;
     }
-    store.notice.value = say("work-not-opened", { file: file.name, why: error.message + where(error) });
+    store.notice.value = say("work-not-opened", {
+      file: file.name,
+      why: worded(error.message) + where(error),
+    });
   }
 }
 
 /** Names the place where the sentence does not. */
 export function where({ place, message }: Problem): string {
-  return place === "" || message.includes(place) ? "" : ` ${say("work-where", { place })}`;
+  return place === "" || worded(message).includes(place) ? "" : ` ${say("work-where", { place })}`;
 }
 
 /** The format a file says it has; empty where it says none. */

@@ -6,6 +6,7 @@ import { batch, computed, type ReadonlySignal, type Signal, signal } from "@prea
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import { changedOutside, type Taken } from "./lessons/taken";
+import { worded } from "./locale/worded";
 import type {
   BallFile,
   Drilled,
@@ -183,7 +184,7 @@ export function orProblem<T>(make: () => T): T | Problem {
 
 export function describe(error: unknown): string {
   if (error instanceof Error) return `${error.name}: ${error.message}`;
-  if (isProblem(error)) return `${error.message} (${error.place}: ${error.found})`;
+  if (isProblem(error)) return `${worded(error.message)} (${error.place}: ${worded(error.found)})`;
   return String(error);
 }
 

@@ -2,6 +2,8 @@
 // disk (ball, shot) use the same keys as the files themselves; every key ends
 // in its unit. What the module returns is derived and never stored.
 
+import type { Phrase } from "./locale/worded";
+
 export type Vec3 = [number, number, number];
 
 export type Shape = (
@@ -224,10 +226,10 @@ export interface ReadShelf {
 export interface Problem {
   /** Path in the file, such as `pieces[1].density_g_cc`; empty for the whole. */
   place: string;
-  found: string;
-  accepted: string;
+  found: Phrase;
+  accepted: Phrase;
   /** One plain sentence. */
-  message: string;
+  message: Phrase;
 }
 
 export interface Weighed {
@@ -292,32 +294,32 @@ export interface Drilled {
     kind: "meet" | "thin_web" | "leaves_ball" | "over_pin";
     holes: string[];
     size_in: number | null;
-    message: string;
+    message: Phrase;
   }[];
   rules: Checked["rules"];
-  cautions: string[];
+  cautions: Phrase[];
 }
 export type StaticVerdict = "pass" | "fail" | "too_close" | "not_applicable";
 
 export interface Checked {
   rules: {
     rule: string;
-    name: string;
+    name: Phrase;
     verdict: "pass" | "fail" | "too_close" | "not_applicable" | "not_computed";
     found: number | null;
     error: number | null;
     part: string | null;
     /** Of static balance, what `found` is; null for other rules. */
-    found_is: "largest over the grip" | "whole imbalance" | null;
+    found_is: Phrase | null;
     unit: string;
     at_least: number | null;
     at_most: number | null;
-    applies: string;
-    note: string;
-    source: string;
-    edition: string;
+    applies: Phrase;
+    note: Phrase;
+    source: Phrase;
+    edition: Phrase;
   }[];
-  decides: string;
+  decides: Phrase;
 }
 
 /** How much cover a ball has. Shares are of the surface that no hole takes. */
@@ -367,10 +369,10 @@ export interface Ladder {
     top_weight_oz: number | null;
     feasible: boolean;
     /** Densities that the material does not usually have, a sentence each. */
-    unusual: string[];
-    limits_broken: { rule: string; name: string; message: string }[];
-    why: string | null;
-    caution: string | null;
+    unusual: Phrase[];
+    limits_broken: { rule: string; name: Phrase; message: Phrase }[];
+    why: Phrase | null;
+    caution: Phrase | null;
     size_factor: number | null;
     changed: { name: string; density_g_cc: number | null; usual_g_cc: [number, number] | null }[];
     floats: boolean;
@@ -436,11 +438,11 @@ export interface Scattered {
   seconds: Share;
   scrap: Share;
   /** Most first; a ball may have several. */
-  reasons: { makes: "scrap" | "second"; reason: string; name: string; count: number }[];
+  reasons: { makes: "scrap" | "second"; reason: string; name: Phrase; count: number }[];
   numbers: {
     /** A fixed word, with the unit at its end. */
     number: string;
-    name: string;
+    name: Phrase;
     unit: "lb" | "in" | "oz";
     nominal: number | null;
     /** What each number may be wrong by. */
@@ -459,14 +461,14 @@ export interface Scattered {
   costs: {
     place: string;
     part: string | null;
-    what: string;
+    what: Phrase;
     within: number;
     unit: "%" | "in" | "deg";
     /** Sobol indices of every number, and of `passing`. */
     of: { number: string; first: number | null; total: number | null; total_error: number | null }[];
   }[];
   base_points: number;
-  notes: string[];
+  notes: Phrase[];
 }
 
 /** A ball's numbers, or what they change or miss by. */
@@ -483,7 +485,7 @@ export interface Control {
   /** Its place in the ball file; a factor on what the file says ends in `scale`, `shape.wide` or `shape.tall`. */
   control: string;
   part: string | null;
-  what: string;
+  what: Phrase;
   unit: "g/cc" | "in" | "deg" | "×";
 }
 
@@ -503,7 +505,7 @@ export interface Levers {
   levers: Lever[];
   /** Places in `levers`, the one that moves the number most first. */
   ranked: Record<keyof Figures, number[]>;
-  note: string;
+  note: Phrase;
 }
 
 export interface MapSide extends Control {
@@ -561,8 +563,8 @@ export interface Sought {
   /** Where none meets it. */
   nearest: SoughtCore | null;
   /** What stands in its way, one sentence each. */
-  blocks: string[];
-  note: string;
+  blocks: Phrase[];
+  note: Phrase;
 }
 
 /** How a ball is poured. */
@@ -587,11 +589,11 @@ export interface Poured {
   mixed_lb: number;
   cost_index: number;
   /** What the index is the sum of. */
-  cost: { what: string; count: number; each: number; cost: number }[];
+  cost: { what: Phrase; count: number; each: number; cost: number }[];
   pourable: boolean;
-  faults: string[];
-  cautions: string[];
-  notes: string[];
+  faults: Phrase[];
+  cautions: Phrase[];
+  notes: Phrase[];
 }
 
 /** A flat cut. Coordinates in inches in the plane: `u` to the right, `v` up. */
@@ -724,7 +726,7 @@ interface Compared {
 }
 /** Why two shots differ: the parts sum to the whole. */
 export interface WhyTold {
-  sentence: string;
+  sentence: Phrase;
   hand: "revs" | "effort";
   a: Compared;
   b: Compared;
@@ -738,7 +740,7 @@ export interface WhyTold {
         part: Outcome;
       }[]
     | null;
-  reason: string | null;
+  reason: Phrase | null;
 }
 
 /** What a throw comes to, held to the pocket's window. */
@@ -756,9 +758,9 @@ export interface Stretch {
 }
 /** Room for error about a shot. */
 export interface Area {
-  sentence: string;
+  sentence: Phrase;
   throws: number;
-  window: { boards: [number, number]; entry_angles_deg: [number, number]; source: string };
+  window: { boards: [number, number]; entry_angles_deg: [number, number]; source: Phrase };
   shot: { board_at_pins: number | null; entry_angle_deg: number | null; kind: Kind };
   board_room: Stretch | null;
   launch_angle_room_deg: Stretch | null;

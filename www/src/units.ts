@@ -5,6 +5,7 @@
 import units from "../locales/en/units.ftl";
 import { isRightToLeft } from "./locale/language";
 import { phrases } from "./locale/say";
+import { marked, type Phrase, translatedPhrase } from "./locale/worded";
 import type { Units } from "./store";
 
 const say = phrases(units);
@@ -174,36 +175,37 @@ export const QUANTITY_OF = {
 
 /** Units as the module's sentences write them, short and long, and the long metric one. */
 const IN_SENTENCES: [string, string, Quantity, string][] = [
-  ["in", "inches", "size", "millimetres"],
-  ["lb", "pounds", "weight", "kilograms"],
-  ["oz", "ounces", "imbalance", "grams"],
-  ["ft", "feet", "distance", "metres"],
-  ["mph", "miles per hour", "speed", "kilometres per hour"],
+  ["in", "unit-inches", "size", "unit-millimetres"],
+  ["lb", "unit-pounds", "weight", "unit-kilograms"],
+  ["oz", "unit-ounces", "imbalance", "unit-grams"],
+  ["ft", "unit-feet", "distance", "unit-metres"],
+  ["mph", "unit-miles-per-hour", "speed", "unit-kilometres-per-hour"],
 ];
 const NUMBER = String.raw`[\u2212-]?\d+(?:\.\d+)?(?:e[+-]?\d+)?`;
 
-/** A sentence of the module, which speaks the file's units, in the reader's; names in quotes stay. */
-export function sentenceIn(sentence: string, units: Units): string {
-  return sentence
-    .split(/("[^"]*")/)
-    .map((text, at) => (at % 2 === 1 ? text : convertedIn(text, sentence, units)))
-    .join("");
+/** A sentence of the module, which speaks the file's units, in the reader's language and units; names in quotes stay. */
+export function sentenceIn(phrase: Phrase, units: Units): string {
+  const sentence = translatedPhrase(phrase);
+  const texts = sentence.split(/("[^"]*")/);
+  return marked(texts.map((text, at) => (at % 2 === 1 ? text : convertedIn(text, sentence, units))).join(""));
 }
 
 function convertedIn(text: string, sentence: string, units: Units): string {
   let said = text;
-  for (const [short, long, quantity, metricLong] of IN_SENTENCES) {
+  const to = say("range-to");
+  for (const [short, longId, quantity, metricId] of IN_SENTENCES) {
+    const [long, metricLong] = [say(longId), say(metricId)];
     const { factor, unit } = measure(quantity, units);
     const convert = (numbers: string, digits: number) =>
       numbers.replace(new RegExp(NUMBER, "g"), (found) =>
         String(Number((Number(found.replace("\u2212", "-")) * factor).toPrecision(digits))),
       );
     // "The diameter (inches) must be above 0, not -1." A count of points is no length.
-    if (units === "metric" && sentence.includes(`(${long})`) && !sentence.includes("points")) {
+    if (units === "metric" && sentence.includes(`(${long})`) && !/\b(points|puntos)\b/.test(sentence)) {
       said = convert(said, 5).replace(`(${long})`, `(${metricLong})`);
     }
     said = said.replace(
-      new RegExp(`((?:${NUMBER} to )?${NUMBER}) ${short}\\b`, "g"),
+      new RegExp(`((?:${NUMBER} ${to} )?${NUMBER}) ${short}\\b`, "g"),
       (_, numbers: string) => `${convert(numbers, 4)}\u00a0${unit}`,
     );
   }

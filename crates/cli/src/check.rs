@@ -29,17 +29,23 @@ pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
     let mut table = table();
     table.set_header(["rule", "verdict", "found", "limit", "since"].map(Cell::new));
     for rule in &checked.rules {
-        table.add_row([rule.name.to_owned(), in_words(rule).to_owned(), found(rule), limit(rule), rule.edition.into()]);
+        table.add_row([
+            rule.name.to_string(),
+            in_words(rule).to_owned(),
+            found(rule),
+            limit(rule),
+            rule.edition.to_string(),
+        ]);
     }
     let mut text = format!("{} against the published limits\n\n{}", one_line(&read.file.name), lines(&table));
     let notes = checked.rules.iter().filter(|rule| rule.verdict == "not_computed");
     text += "\nWhat would tell where this program cannot:\n";
     text.extend(notes.map(|rule| format!("  {}: {}\n", rule.name, rule.note)));
-    if checked.rules.iter().any(|rule| rule.found_is == Some("whole imbalance")) {
+    if checked.rules.iter().any(|rule| rule.found_is.as_deref() == Some("whole imbalance")) {
         text += "\nThe grip is not in a ball file, so its top, finger and side weights cannot be told apart here:\n";
         text += "none of them is more than the whole imbalance. `pithball drill BALL LAYOUT` weighs each.\n";
     }
-    text += &format!("\nSource: {}.\n{}\n", checked.rules.first().map_or("", |rule| rule.source), checked.decides);
+    text += &format!("\nSource: {}.\n{}\n", checked.rules.first().map_or("", |rule| &rule.source), checked.decides);
     Ok(text)
 }
 
@@ -60,7 +66,7 @@ fn found(rule: &RuleDoc) -> String {
         "oz" => format!("{found:.2} oz"),
         unit => format!("{found:.4} {unit}"),
     };
-    match rule.part.as_deref().map(one_line).or_else(|| rule.found_is.map(str::to_owned)) {
+    match rule.part.as_deref().map(one_line).or_else(|| rule.found_is.as_deref().map(str::to_owned)) {
         Some(of) => format!("{number} ({of})"),
         None => number,
     }

@@ -156,6 +156,6 @@ fn trouble(doc: &DrilledDoc) -> String {
     for conflict in &doc.conflicts {
         text += &format!("CAUTION: {}\n", one_line(&conflict.message));
     }
-    text.extend(doc.cautions.map(|caution| format!("{caution}\n")));
+    text.extend(doc.cautions.iter().map(|caution| format!("{caution}\n")));
     text
 }

@@ -111,11 +111,12 @@ fn beside(shot: &Path, name: &str, place: &str) -> Result<PathBuf, Complaint> {
             file: shot.to_owned(),
             problem: Problem {
                 place: place.to_owned(),
-                found: format!("{name:?}"),
+                found: format!("{name:?}").into(),
                 accepted: format!(
                     "a path from the shot file's folder to the {what}'s file, or the {what} object itself"
-                ),
-                message: format!("The {what} file cannot be read: {}.", reason(&error)),
+                )
+                .into(),
+                message: format!("The {what} file cannot be read: {}.", reason(&error)).into(),
             },
         }),
     }
@@ -138,9 +139,9 @@ fn bytes(path: &Path) -> io::Result<Vec<u8>> {
 fn unreadable(path: &Path, error: &io::Error) -> Complaint {
     let problem = Problem {
         place: String::new(),
-        found: reason(error),
-        accepted: "a file that can be read".to_owned(),
-        message: format!("The file cannot be read: {}.", reason(error)),
+        found: reason(error).into(),
+        accepted: "a file that can be read".into(),
+        message: format!("The file cannot be read: {}.", reason(error)).into(),
     };
     Complaint { file: path.to_owned(), problem }
 }

@@ -76,7 +76,8 @@ fn to_mind(ladder: &LadderDoc) -> String {
     let mut text = String::new();
     for rung in &ladder.rungs {
         let broken = rung.limits_broken.iter().map(|broken| format!("OUTSIDE the limits: {}", broken.message));
-        for said in broken.chain(rung.unusual.iter().cloned()).chain(rung.caution.clone()) {
+        let others = rung.unusual.iter().chain(&rung.caution).map(ToString::to_string);
+        for said in broken.chain(others) {
             text += &format!("{:.0} lb: {}\n", rung.weight_lb, one_line(&said));
         }
     }

@@ -47,8 +47,8 @@ fn typed() -> Result<String, Problem> {
 fn unreadable(error: &dyn std::error::Error) -> Problem {
     Problem {
         place: String::new(),
-        found: error.to_string(),
-        accepted: "a link that can be read".to_owned(),
-        message: format!("The link cannot be read: {error}."),
+        found: error.to_string().into(),
+        accepted: "a link that can be read".into(),
+        message: format!("The link cannot be read: {error}.").into(),
     }
 }

@@ -1,5 +1,6 @@
 //! `pithball pour`.
 
+use format::Phrase;
 use std::path::PathBuf;
 
 use comfy_table::Cell;
@@ -39,11 +40,11 @@ pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
     let mut cost = table();
     cost.set_header(vec![Cell::new("cost index"), head("count"), head("each"), head("")]);
     for part in &poured.cost {
-        let row = vec![Cell::new(part.what), number(part.count, 2), number(part.each, 2), number(part.cost, 2)];
+        let row = vec![Cell::new(&part.what), number(part.count, 2), number(part.each, 2), number(part.cost, 2)];
         cost.add_row(row);
     }
     cost.add_row(vec![Cell::new("all"), head(""), head(""), number(poured.cost_index, 2)]);
-    let said = |what: &[String]| what.iter().map(|one| format!("{}\n", one_line(one))).collect::<String>();
+    let said = |what: &[Phrase]| what.iter().map(|one| format!("{}\n", one_line(one))).collect::<String>();
     let faults =
         if poured.pourable { "Nothing stands in the way of pouring it.\n".to_owned() } else { said(&poured.faults) };
     let title = format!("{}: {} pours, {} moulds", one_line(&poured.ball), poured.pours.len(), poured.moulds);

@@ -64,9 +64,9 @@ fn lay_out(throw: &mut Throw, path: &Path) -> Result<(), Complaint> {
     if laid.hand != throw.hand {
         let problem = Problem {
             place: "hand".to_owned(),
-            found: format!("{:?}", laid.hand).to_lowercase(),
-            accepted: format!("{:?}, the hand of the shot", throw.hand).to_lowercase(),
-            message: "The layout is for the other hand than the shot.".to_owned(),
+            found: format!("{:?}", laid.hand).to_lowercase().into(),
+            accepted: format!("{:?}, the hand of the shot", throw.hand).to_lowercase().into(),
+            message: "The layout is for the other hand than the shot.".into(),
         };
         return Err(Complaint { file: path.to_owned(), problem });
     }

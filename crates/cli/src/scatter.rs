@@ -52,7 +52,7 @@ pub(crate) fn run(args: &Args) -> Result<String, Complaint> {
         reasons(&scattered),
         numbers(&scattered),
         costs(&scattered),
-        scattered.notes.join("\n")
+        scattered.notes.each_ref().map(|note| &**note).join("\n")
     ))
 }
 

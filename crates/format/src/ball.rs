@@ -5,8 +5,10 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::MAX_SOLIDS;
+use crate::build::{axis_points_out, direction_in, most_parts, so_many_parts};
 use crate::limits;
 use crate::node::{Node, Object};
+use crate::phrase;
 use crate::problem::Problem;
 use crate::shape::Shape;
 use crate::tree::Tree;
@@ -200,11 +202,8 @@ impl BallFile {
         let key = if in_pieces > MAX_SOLIDS { "pieces" } else { "holes" };
         Err(ball
             .get(key)?
-            .problem_found(
-                format!("{total} pieces, cuts and holes"),
-                format!("at most {MAX_SOLIDS} pieces, cuts and holes in all"),
-            )
-            .saying("The ball has too many parts."))
+            .problem_found(so_many_parts(total), most_parts())
+            .saying(phrase!("too-many-parts", "The ball has too many parts.")))
     }
 
     /// The ball as the drill leaves it, before inserts go in: what lines a hole is
@@ -319,11 +318,8 @@ impl Hole {
                 let axis = read_direction(&node)?;
                 if !points_inward(entry, axis) {
                     return Err(node
-                        .problem_found(
-                            format!("{axis:?}"),
-                            "a direction into the ball: one whose product with entry is below 0",
-                        )
-                        .saying("The hole's axis points out of the ball."));
+                        .problem_found(format!("{axis:?}").into(), direction_in())
+                        .saying(axis_points_out()));
                 }
                 Some(axis)
             }
@@ -336,8 +332,10 @@ impl Hole {
             if drilled_in >= diameter_in {
                 return Ok(drilled_in);
             }
-            let accepted = format!("{diameter_in}, the hole's diameter_in, or more");
-            Err(node.problem_found(drilled_in.to_string(), accepted).saying("The drill is narrower than the hole."))
+            let accepted = phrase!("hole-or-more", "{least}, the hole's diameter_in, or more", least = diameter_in);
+            Err(node
+                .problem_found(drilled_in.into(), accepted)
+                .saying(phrase!("drill-narrower", "The drill is narrower than the hole.")))
         };
         let drilled_diameter_in = hole.find("drilled_diameter_in").map(drilled).transpose()?;
         Ok(Self { name: hole.find_text("name")?, entry, axis, diameter_in, depth_in, drilled_diameter_in })
@@ -355,8 +353,8 @@ fn read_direction(node: &Node<'_>) -> Result<[f64; 3], Problem> {
     let direction = node.numbers(&limits::ANY)?;
     if direction == [0.0; 3] {
         return Err(node
-            .problem_found("[0, 0, 0]", "a direction of any length but 0")
-            .saying("A direction needs a length above 0."));
+            .problem_found("[0, 0, 0]".into(), phrase!("any-direction", "a direction of any length but 0"))
+            .saying(phrase!("direction-no-length", "A direction needs a length above 0.")));
     }
     Ok(direction)
 }

@@ -9,6 +9,7 @@ use crate::ball::BallFile;
 use crate::problem::Problem;
 use crate::tree::{rounded, short};
 use crate::{MAX_PROFILE_POINTS, MAX_SOLIDS, MIN_PROFILE_POINTS};
+use crate::{Phrase, phrase};
 
 impl BallFile {
     /// Builds the ball this file writes down.
@@ -23,42 +24,75 @@ impl BallFile {
         match error {
             RecipeError::Value { place, what, found, accepted } => {
                 let (key, found) = in_file_units(*place, what, *found);
-                Problem::new(join(place_in_file(*place), key), found, *accepted)
+                Problem::new(join(place_in_file(*place), key), found.into(), accepted_words(accepted))
             }
-            RecipeError::TooManyParts { found } => Problem::new(
-                "pieces",
-                format!("{found} pieces, cuts and holes"),
-                format!("at most {MAX_SOLIDS} pieces, cuts and holes in all"),
-            ),
-            RecipeError::ProfilePoints { place, found } => Problem::new(
-                join(place_in_file(*place), "shape.profile_in"),
-                format!("{found} points"),
-                format!("{MIN_PROFILE_POINTS} to {MAX_PROFILE_POINTS} points [r, z]"),
-            ),
+            RecipeError::TooManyParts { found } => Problem::new("pieces", so_many_parts(*found), most_parts()),
+            RecipeError::ProfilePoints { place, found } => {
+                Problem::new(join(place_in_file(*place), "shape.profile_in"), so_many_points(*found), profile_points())
+            }
             RecipeError::ProfileCrosses { place, first, second } => Problem::new(
                 join(place_in_file(*place), "shape.profile_in"),
-                format!("the side from point {first} crosses the side from point {second}"),
-                "an outline that does not cross itself, its last point joined to its first",
+                phrase!(
+                    "sides-cross",
+                    "the side from point {first} crosses the side from point {second}",
+                    first = *first,
+                    second = *second
+                ),
+                phrase!("no-crossing", "an outline that does not cross itself, its last point joined to its first"),
             )
-            .saying("The profile crosses itself."),
+            .saying(phrase!("profile-crosses", "The profile crosses itself.")),
             RecipeError::SticksOut { piece, reach_m, radius_m } => {
                 let name = self.pieces.get(*piece).map_or("", |piece| &piece.name);
                 let inches = |metres: f64| short(rounded(metres / M_PER_IN));
                 Problem::new(
                     format!("pieces[{piece}]"),
-                    format!("it reaches {} in from the ball's centre", inches(*reach_m)),
-                    format!("up to {} in, the ball's radius", inches(*radius_m)),
+                    phrase!("reaches", "it reaches {far} in from the ball's centre", far = inches(*reach_m)),
+                    phrase!("up-to-radius", "up to {radius} in, the ball's radius", radius = inches(*radius_m)),
                 )
-                .saying(format!("The piece {name:?} sticks out of the ball by {} in.", inches(reach_m - radius_m)))
+                .saying(phrase!(
+                    "sticks-out",
+                    "The piece {name} sticks out of the ball by {by} in.",
+                    name = format!("{name:?}"),
+                    by = inches(reach_m - radius_m)
+                ))
             }
             RecipeError::HoleLeadsOut { hole } => Problem::new(
                 format!("holes[{hole}].axis"),
-                "a direction out of the ball",
-                "a direction into the ball: one whose product with entry is below 0",
+                phrase!("direction-out", "a direction out of the ball"),
+                direction_in(),
             )
-            .saying("The hole's axis points out of the ball."),
+            .saying(axis_points_out()),
         }
     }
+}
+
+/// What physics accepts: fixed English texts, each known by its words.
+pub(crate) fn accepted_words(accepted: &str) -> Phrase {
+    Phrase::known("accepted", accepted, accepted)
+}
+
+pub(crate) fn so_many_parts(count: usize) -> Phrase {
+    phrase!("so-many-parts", "{count} pieces, cuts and holes", count = count)
+}
+
+pub(crate) fn most_parts() -> Phrase {
+    phrase!("most-parts", "at most {most} pieces, cuts and holes in all", most = MAX_SOLIDS)
+}
+
+pub(crate) fn so_many_points(count: usize) -> Phrase {
+    phrase!("so-many-points", "{count} points", count = count)
+}
+
+pub(crate) fn profile_points() -> Phrase {
+    phrase!("profile-points", "{least} to {most} points [r, z]", least = MIN_PROFILE_POINTS, most = MAX_PROFILE_POINTS)
+}
+
+pub(crate) fn direction_in() -> Phrase {
+    phrase!("direction-in", "a direction into the ball: one whose product with entry is below 0")
+}
+
+pub(crate) fn axis_points_out() -> Phrase {
+    phrase!("axis-points-out", "The hole's axis points out of the ball.")
 }
 
 fn place_in_file(place: Place) -> String {

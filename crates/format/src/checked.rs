@@ -1,10 +1,11 @@
 //! What `check` prints: a ball against the published limits.
 
 use physics::ball::Part;
-use physics::spec::{Finding, Imbalance, RuleId, Unit, Verdict};
+use physics::spec::{Finding, Imbalance, Rule, RuleId, Unit, Verdict};
 use serde::Serialize;
 
 use crate::ball::BallFile;
+use crate::{Phrase, phrase};
 
 /// A ball held to every published limit.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -12,7 +13,7 @@ pub struct CheckedDoc {
     /// Every rule, those that can be computed first.
     pub rules: Vec<RuleDoc>,
     /// What decides in the end.
-    pub decides: &'static str,
+    pub decides: Phrase,
 }
 
 /// One rule and what came of it.
@@ -21,7 +22,7 @@ pub struct RuleDoc {
     /// A fixed word for programs.
     pub rule: &'static str,
     /// What it is called.
-    pub name: &'static str,
+    pub name: Phrase,
     /// `pass`, `fail`, `too_close`, `not_applicable` or `not_computed`.
     pub verdict: &'static str,
     /// The value held to the rule; null where there is none.
@@ -33,7 +34,7 @@ pub struct RuleDoc {
     /// Of static balance, what `found` is: `largest over the grip`, or where the
     /// grip is not known `whole imbalance`, which none of the three can exceed.
     /// Null for other rules.
-    pub found_is: Option<&'static str>,
+    pub found_is: Option<Phrase>,
     /// Unit of the numbers; empty where they have none.
     pub unit: &'static str,
     /// Smallest value allowed.
@@ -41,20 +42,26 @@ pub struct RuleDoc {
     /// Largest value allowed.
     pub at_most: Option<f64>,
     /// Which balls the rule is for.
-    pub applies: &'static str,
+    pub applies: Phrase,
     /// What would tell where it cannot be computed, or how it is computed.
-    pub note: &'static str,
+    pub note: Phrase,
     /// Where it was published.
-    pub source: &'static str,
+    pub source: Phrase,
     /// Since when, and what stood before.
-    pub edition: &'static str,
+    pub edition: Phrase,
 }
 
 impl CheckedDoc {
     /// Puts what physics found into words, with the names of its file.
     pub fn new(file: &BallFile, findings: &[Finding]) -> Self {
         let rules = findings.iter().map(|finding| RuleDoc::new(file, finding)).collect();
-        Self { rules, decides: "The current edition of the rules decides; this is the ball as its file gives it." }
+        Self {
+            rules,
+            decides: phrase!(
+                "decides",
+                "The current edition of the rules decides; this is the ball as its file gives it."
+            ),
+        }
     }
 }
 
@@ -63,24 +70,37 @@ impl RuleDoc {
         let rule = finding.rule;
         Self {
             rule: word(rule.id),
-            name: rule.name,
+            name: rule_name(rule),
             verdict: verdict(finding.verdict),
             found: finding.found,
             error: finding.found.map(|_| finding.error),
             part: finding.part.map(|part| file.part_name(part).to_owned()),
             found_is: finding.imbalance.map(|imbalance| match imbalance {
-                Imbalance::OverGrip => "largest over the grip",
-                Imbalance::Whole => "whole imbalance",
+                Imbalance::OverGrip => phrase!("largest-over-grip", "largest over the grip"),
+                Imbalance::Whole => phrase!("whole-imbalance", "whole imbalance"),
             }),
             unit: unit(rule.unit),
             at_least: rule.at_least,
             at_most: rule.at_most,
-            applies: if rule.applies.is_empty() { "all balls" } else { rule.applies },
-            note: rule.otherwise,
-            source: rule.source(),
-            edition: rule.edition,
+            applies: if rule.applies.is_empty() {
+                phrase!("all-balls", "all balls")
+            } else {
+                rule_text(rule, "applies", rule.applies)
+            },
+            note: rule_text(rule, "note", rule.otherwise),
+            source: Phrase::known("rule", "source", rule.source()),
+            edition: rule_text(rule, "edition", rule.edition),
         }
     }
+}
+
+/// A fixed text of a rule, known by the rule and which of its texts it is.
+fn rule_text(rule: &Rule, which: &str, text: &str) -> Phrase {
+    if text.is_empty() { Phrase::default() } else { Phrase::known("rule", &format!("{} {which}", word(rule.id)), text) }
+}
+
+pub(crate) fn rule_name(rule: &Rule) -> Phrase {
+    rule_text(rule, "name", rule.name)
 }
 
 impl BallFile {

@@ -6,7 +6,9 @@ use physics::units::{KG_M3_PER_G_CC, KG_PER_LB, M_PER_IN};
 use serde::Serialize;
 
 use crate::ball::BallFile;
+use crate::node::one_of;
 use crate::problem::Problem;
+use crate::{Phrase, phrase};
 
 /// A ball's numbers, or what they change by.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -44,7 +46,7 @@ pub struct ControlDoc {
     /// The part it is of; null: the ball as a whole.
     pub part: Option<String>,
     /// What of it, in words.
-    pub what: String,
+    pub what: Phrase,
     /// `g/cc`, `in`, `deg`, or `×` for a factor.
     pub unit: &'static str,
 }
@@ -96,32 +98,38 @@ impl BallFile {
         let all = Control::all(&self.recipe());
         all.iter().copied().find(|one| place(*one) == control).ok_or_else(|| {
             let names: Vec<String> = all.iter().map(|one| place(*one)).collect();
-            Problem::new(at, format!("{control:?}"), format!("one of {}", names.join(", ")))
-                .saying(format!("The ball has no control {control:?}."))
+            let control = format!("{control:?}");
+            Problem::new(at, control.clone().into(), one_of(&names)).saying(phrase!(
+                "no-control",
+                "The ball has no control {control}.",
+                control = control
+            ))
         })
     }
 
     pub(crate) fn control_doc(&self, control: Control) -> ControlDoc {
         let axis = |axis: usize| ["x", "y", "z"].get(axis).copied().unwrap_or_default();
         let (piece, what) = match control {
-            Control::CoverDensity => (None, "density".to_owned()),
-            Control::Diameter => (None, "diameter".to_owned()),
-            Control::Density(n) => (Some(n), "density".to_owned()),
-            Control::Scale(n) => (Some(n), "size of all of it".to_owned()),
-            Control::At(n, along) => (Some(n), format!("place along {}", axis(along))),
-            Control::Turn(n, about) => (Some(n), format!("turn about {}", axis(about))),
-            Control::Squash(n, along) => (Some(n), format!("squash along its {}", axis(along))),
+            Control::CoverDensity => (None, phrase!("what-density", "density")),
+            Control::Diameter => (None, phrase!("what-diameter", "diameter")),
+            Control::Density(n) => (Some(n), phrase!("what-density", "density")),
+            Control::Scale(n) => (Some(n), phrase!("what-scale", "size of all of it")),
+            Control::At(n, along) => (Some(n), phrase!("what-place", "place along {axis}", axis = axis(along))),
+            Control::Turn(n, about) => (Some(n), phrase!("what-turn", "turn about {axis}", axis = axis(about))),
+            Control::Squash(n, along) => {
+                (Some(n), phrase!("what-squash", "squash along its {axis}", axis = axis(along)))
+            }
             Control::Size(n, size) => {
                 let what = match size {
-                    Size::Diameter => "diameter".to_owned(),
-                    Size::Height => "height".to_owned(),
-                    Size::Bottom => "diameter at the bottom".to_owned(),
-                    Size::Top => "diameter at the top".to_owned(),
-                    Size::Ring => "diameter of the ring".to_owned(),
-                    Size::Tube => "thickness of the ring".to_owned(),
-                    Size::Edge(along) => format!("size along its {}", axis(along)),
-                    Size::Wide => "width of the profile".to_owned(),
-                    Size::Tall => "height of the profile".to_owned(),
+                    Size::Diameter => phrase!("what-diameter", "diameter"),
+                    Size::Height => phrase!("what-height", "height"),
+                    Size::Bottom => phrase!("what-bottom", "diameter at the bottom"),
+                    Size::Top => phrase!("what-top", "diameter at the top"),
+                    Size::Ring => phrase!("what-ring", "diameter of the ring"),
+                    Size::Tube => phrase!("what-tube", "thickness of the ring"),
+                    Size::Edge(along) => phrase!("what-edge", "size along its {axis}", axis = axis(along)),
+                    Size::Wide => phrase!("what-wide", "width of the profile"),
+                    Size::Tall => phrase!("what-tall", "height of the profile"),
                 };
                 (Some(n), what)
             }

@@ -2,12 +2,15 @@
 
 use physics::ball::Ball;
 use physics::cover::{Beside, Covered, DIRECTIONS, USUAL_M, cover};
+use physics::drill::Digit;
 use physics::units::M_PER_IN;
 use physics::weigh::weigh;
 use serde::Serialize;
 
 use crate::ball::BallFile;
+use crate::laid::{digit_name, digit_words};
 use crate::problem::Problem;
+use crate::{Phrase, phrase};
 
 /// A ball's cover.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -154,5 +157,17 @@ impl BallFile {
     pub fn hole_name(&self, hole: usize) -> String {
         let name = self.holes.iter().flatten().nth(hole).and_then(|hole| hole.name.clone());
         name.unwrap_or_else(|| format!("hole {}", hole + 1))
+    }
+
+    /// The same where it is said: a finger's hole and a number in words, other names as they are.
+    pub fn hole_said(&self, hole: usize) -> Phrase {
+        let name = self.holes.iter().flatten().nth(hole).and_then(|hole| hole.name.as_deref());
+        let digit =
+            [Digit::Middle, Digit::Ring, Digit::Thumb].into_iter().find(|digit| name == Some(digit_name(*digit)));
+        match (name, digit) {
+            (_, Some(digit)) => digit_words(digit),
+            (Some(name), None) => name.into(),
+            (None, None) => phrase!("hole-number", "hole {number}", number = hole + 1),
+        }
     }
 }

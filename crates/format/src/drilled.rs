@@ -13,6 +13,7 @@ use crate::checked::{RuleDoc, verdict};
 use crate::laid::{DrilledBall, digit_name, insert_name};
 use crate::tree::{rounded, short};
 use crate::weighed::{RgIn, WeighedDoc};
+use crate::{Phrase, phrase};
 
 /// A ball drilled for a hand. Directions are unit vectors in the ball frame.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -40,7 +41,7 @@ pub struct DrilledDoc {
     /// The published rules for drilled balls.
     pub rules: Vec<RuleDoc>,
     /// What to mind.
-    pub cautions: [&'static str; 3],
+    pub cautions: [Phrase; 3],
 }
 
 /// A finger insert or thumb sleeve.
@@ -144,14 +145,25 @@ pub struct ConflictDoc {
     /// where there is no such length.
     pub size_in: Option<f64>,
     /// One plain sentence.
-    pub message: String,
+    pub message: Phrase,
 }
 
-const CAUTIONS: [&str; 3] = [
-    "Drilling throws hot, sharp chips and dust: it is work for a qualified pro shop with the right tools.",
-    "A grip that does not fit can hurt the hand: spans and pitches are measured on the bowler, not on a screen.",
-    "The current edition of the rules decides, and a balance scale tells the static weights of a real ball.",
-];
+fn cautions() -> [Phrase; 3] {
+    [
+        phrase!(
+            "drill-chips",
+            "Drilling throws hot, sharp chips and dust: it is work for a qualified pro shop with the right tools."
+        ),
+        phrase!(
+            "drill-fit",
+            "A grip that does not fit can hurt the hand: spans and pitches are measured on the bowler, not on a screen."
+        ),
+        phrase!(
+            "drill-rules",
+            "The current edition of the rules decides, and a balance scale tells the static weights of a real ball."
+        ),
+    ]
+}
 
 impl DrilledDoc {
     /// Puts a drilled ball beside the same ball undrilled; `before` and `after`
@@ -189,7 +201,7 @@ impl DrilledDoc {
                 .filter(|finding| drilled_rules.contains(&finding.rule.id))
                 .map(|finding| RuleDoc::new(file, finding))
                 .collect(),
-            cautions: CAUTIONS,
+            cautions: cautions(),
             before: before_doc,
             after: after_doc,
         }
@@ -262,6 +274,7 @@ impl ConflictDoc {
     fn new(file: &BallFile, conflict: &Conflict) -> Self {
         let inches = |metres: f64| short(rounded(metres / M_PER_IN));
         let name = |hole: usize| file.hole_name(hole);
+        let said = |hole: usize| file.hole_said(hole);
         let of = |kind, holes: &[usize], size_m: Option<f64>, message| Self {
             kind,
             holes: holes.iter().map(|hole| name(*hole)).collect(),
@@ -273,28 +286,43 @@ impl ConflictDoc {
                 "meet",
                 &[a, b],
                 Some(by_m),
-                format!("Holes run into each other by {} in: {} and {}.", inches(by_m), name(a), name(b)),
+                phrase!(
+                    "holes-meet",
+                    "Holes run into each other by {by} in: {a} and {b}.",
+                    by = inches(by_m),
+                    a = said(a),
+                    b = said(b)
+                ),
             ),
             Conflict::ThinWeb { holes: [a, b], web_m } => of(
                 "thin_web",
                 &[a, b],
                 Some(web_m),
-                format!(
-                    "Only {} in is left between {} and {}; common practice, no source, leaves 0.125 in or more.",
-                    inches(web_m),
-                    name(a),
-                    name(b)
+                phrase!(
+                    "thin-web",
+                    "Only {left} in is left between {a} and {b}; common practice, no source, leaves 0.125 in or more.",
+                    left = inches(web_m),
+                    a = said(a),
+                    b = said(b)
                 ),
             ),
             Conflict::LeavesBall { hole, by_m } => of(
                 "leaves_ball",
                 &[hole],
                 Some(by_m),
-                format!("A hole comes out of the ball by {} in: {}.", inches(by_m), name(hole)),
+                phrase!(
+                    "hole-leaves",
+                    "A hole comes out of the ball by {by} in: {hole}.",
+                    by = inches(by_m),
+                    hole = said(hole)
+                ),
             ),
-            Conflict::OverPin { hole } => {
-                of("over_pin", &[hole], None, format!("A hole takes away the mark of the pin: {}.", name(hole)))
-            }
+            Conflict::OverPin { hole } => of(
+                "over_pin",
+                &[hole],
+                None,
+                phrase!("hole-over-pin", "A hole takes away the mark of the pin: {hole}.", hole = said(hole)),
+            ),
         }
     }
 }

@@ -7,6 +7,7 @@ use serde::Serialize;
 
 use crate::problem::Problem;
 use crate::weighed_shot::WeighedShot;
+use crate::{Phrase, phrase};
 
 /// What a shot came to, or by how much two differ.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -93,7 +94,7 @@ pub enum HandDoc {
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct WhyDoc {
     /// One or two sentences that say it all.
-    pub sentence: String,
+    pub sentence: Phrase,
     /// Which reading of "the same hand" holds.
     pub hand: HandDoc,
     /// The first shot.
@@ -106,7 +107,7 @@ pub struct WhyDoc {
     /// that cannot be told.
     pub parts: Option<Vec<PartDoc>>,
     /// What stands in the way of telling.
-    pub reason: Option<String>,
+    pub reason: Option<Phrase>,
 }
 
 /// A mistake in one of the two shots.
@@ -147,7 +148,7 @@ impl WhyDoc {
             PartDoc { property: (*property).into(), from, to, unit, part: part.into() }
         };
         let mut doc = Self {
-            sentence: String::new(),
+            sentence: Phrase::default(),
             hand: match hand {
                 SameHand::Revs => HandDoc::Revs,
                 SameHand::Effort => HandDoc::Effort,
@@ -178,26 +179,51 @@ fn number_of(property: Property) -> (Option<Number>, Option<&'static str>) {
     (Some(inches), Some("in"))
 }
 
-fn reason(unshared: Unshared, labels: [&str; 2]) -> String {
-    let ends = |end| match end {
-        End::Gutter => "falls into the gutter",
-        End::FoulLine => "comes back over the foul line",
-        End::TimeLimit | End::Pins => "never reaches the pins",
-    };
+fn reason(unshared: Unshared, labels: [&str; 2]) -> Phrase {
+    let label = |n: usize| format!("\"{}\"", labels[n]);
     let cannot = |error: ShotError| Problem::from(&error).message;
-    match unshared {
-        Unshared::AEnds(end) => format!("\"{}\" {}, so there is nothing to compare at the pins.", labels[0], ends(end)),
-        Unshared::BEnds(end) => format!("\"{}\" {}, so there is nothing to compare at the pins.", labels[1], ends(end)),
-        Unshared::BCannot(error) => {
-            format!("\"{}\" cannot be thrown with the same effort. {}", labels[1], cannot(error))
-        }
-        Unshared::MixtureEnds(end) => format!(
-            "The difference cannot be shared out: a ball with some properties of the one and some of the other {}.",
-            ends(end)
+    let ends = |n: usize, end| match end {
+        End::Gutter => phrase!(
+            "why-gutter",
+            "{shot} falls into the gutter, so there is nothing to compare at the pins.",
+            shot = label(n)
         ),
-        Unshared::MixtureCannot(error) => format!(
-            "The difference cannot be shared out: a ball with some properties of the one and some of the other cannot be rolled. {}",
-            cannot(error)
+        End::FoulLine => phrase!(
+            "why-foul-line",
+            "{shot} comes back over the foul line, so there is nothing to compare at the pins.",
+            shot = label(n)
+        ),
+        End::TimeLimit | End::Pins => phrase!(
+            "why-never",
+            "{shot} never reaches the pins, so there is nothing to compare at the pins.",
+            shot = label(n)
+        ),
+    };
+    match unshared {
+        Unshared::AEnds(end) => ends(0, end),
+        Unshared::BEnds(end) => ends(1, end),
+        Unshared::BCannot(error) => phrase!(
+            "why-effort",
+            "{shot} cannot be thrown with the same effort. {why}",
+            shot = label(1),
+            why = cannot(error)
+        ),
+        Unshared::MixtureEnds(End::Gutter) => phrase!(
+            "why-mixture-gutter",
+            "The difference cannot be shared out: a ball with some properties of the one and some of the other falls into the gutter."
+        ),
+        Unshared::MixtureEnds(End::FoulLine) => phrase!(
+            "why-mixture-foul-line",
+            "The difference cannot be shared out: a ball with some properties of the one and some of the other comes back over the foul line."
+        ),
+        Unshared::MixtureEnds(End::TimeLimit | End::Pins) => phrase!(
+            "why-mixture-never",
+            "The difference cannot be shared out: a ball with some properties of the one and some of the other never reaches the pins."
+        ),
+        Unshared::MixtureCannot(error) => phrase!(
+            "why-mixture-cannot",
+            "The difference cannot be shared out: a ball with some properties of the one and some of the other cannot be rolled. {why}",
+            why = cannot(error)
         ),
     }
 }
@@ -206,77 +232,122 @@ fn reason(unshared: Unshared, labels: [&str; 2]) -> String {
 const LEAST: f64 = 0.05;
 
 /// The difference in words, then what most of it comes from.
-fn sentence(doc: &WhyDoc) -> String {
+fn sentence(doc: &WhyDoc) -> Phrase {
     let (Some(whole), [a, b]) = (&doc.whole, [&doc.a.label, &doc.b.label]) else {
         return doc.reason.clone().unwrap_or_default();
     };
+    let by = |difference: f64| format!("{:.1}", difference.abs());
     let mut said = Vec::new();
-    let mut say = |difference: f64, more: &str, less: &str, unit: &str| {
-        if difference.abs() >= LEAST {
-            let (does, how) = (if difference > 0.0 { more } else { less }).split_once('|').unwrap_or((more, ""));
-            said.push(format!("{does} {:.1}{unit} {how}", difference.abs()));
-        }
+    let hook = whole.hook_boards;
+    if hook >= LEAST {
+        said.push(phrase!("why-hooks-more", "hooks {by} boards more", by = by(hook)));
+    } else if hook <= -LEAST {
+        said.push(phrase!("why-hooks-less", "hooks {by} boards less", by = by(hook)));
+    }
+    let angle = whole.entry_angle_deg;
+    if angle >= LEAST {
+        said.push(phrase!("why-steeper", "enters {by}° steeper", by = by(angle)));
+    } else if angle <= -LEAST {
+        said.push(phrase!("why-flatter", "enters {by}° flatter", by = by(angle)));
+    }
+    let turn = whole.breakpoint_ft;
+    if turn >= LEAST {
+        said.push(phrase!("why-later", "turns {by} ft later", by = by(turn)));
+    } else if turn <= -LEAST {
+        said.push(phrase!("why-earlier", "turns {by} ft earlier", by = by(turn)));
+    }
+    let Some(last) = said.pop() else {
+        return phrase!(
+            "why-alike",
+            "{b} and {a} end alike: no board, degree or foot to tell them apart.",
+            a = a,
+            b = b
+        );
     };
-    say(whole.hook_boards, "hooks|more", "hooks|less", " boards");
-    say(whole.entry_angle_deg, "enters|steeper", "enters|flatter", "°");
-    say(whole.breakpoint_ft, "turns|later", "turns|earlier", " ft");
-    let head = match said.as_slice() {
-        [] => return format!("{b} and {a} end alike: no board, degree or foot to tell them apart."),
-        [one] => format!("{b}, against {a}, {one}."),
-        [one, two] => format!("{b}, against {a}, {one} and {two}."),
-        [one, two, rest @ ..] => format!("{b}, against {a}, {one}, {two} and {}.", rest.join(" and ")),
-    };
-    let Some(parts) = &doc.parts else {
-        return format!("{head} {}", doc.reason.as_deref().unwrap_or_default());
-    };
-    let (of, what, unit): (fn(&OutcomeDoc) -> f64, _, _) = if whole.hook_boards.abs() >= LEAST {
-        (|part| part.hook_boards, "hook", " boards")
-    } else if whole.entry_angle_deg.abs() >= LEAST {
-        (|part| part.entry_angle_deg, "angle", "°")
+    let what = if said.is_empty() {
+        last
     } else {
-        (|part| part.breakpoint_ft, "distance", " ft")
+        phrase!("and", "{one} and {next}", one = Phrase::listed(said), next = last)
     };
-    format!("{head}{}", sources(parts, of, of(whole), what, unit))
+    let head = phrase!("why-against", "{b}, against {a}, {what}.", a = a, b = b, what = what);
+    let Some(parts) = &doc.parts else {
+        return head.then(doc.reason.clone().unwrap_or_default());
+    };
+    let (of, what, sized): (fn(&OutcomeDoc) -> f64, _, WithSize) = if hook.abs() >= LEAST {
+        (
+            |part| part.hook_boards,
+            phrase!("why-in-hook", "The difference in hook"),
+            |what, size| phrase!("why-part-boards", "{what} ({size} boards)", what = what, size = size),
+        )
+    } else if angle.abs() >= LEAST {
+        (
+            |part| part.entry_angle_deg,
+            phrase!("why-in-angle", "The difference in angle"),
+            |what, size| phrase!("why-part-angle", "{what} ({size}°)", what = what, size = size),
+        )
+    } else {
+        (
+            |part| part.breakpoint_ft,
+            phrase!("why-in-distance", "The difference in distance"),
+            |what, size| phrase!("why-part-ft", "{what} ({size} ft)", what = what, size = size),
+        )
+    };
+    head.then(sources(parts, of, of(whole), what, sized))
 }
 
+/// A part of the difference with its size.
+type WithSize = fn(Phrase, String) -> Phrase;
+
 /// What most of one difference comes from, and what works against it.
-fn sources(parts: &[PartDoc], of: fn(&OutcomeDoc) -> f64, whole: f64, what: &str, unit: &str) -> String {
+fn sources(parts: &[PartDoc], of: fn(&OutcomeDoc) -> f64, whole: f64, what: Phrase, sized: WithSize) -> Phrase {
     let way = whole.signum();
     let mut ranked: Vec<(&PartDoc, f64)> = parts.iter().map(|part| (part, way * of(&part.part))).collect();
     ranked.sort_by(|x, y| y.1.abs().total_cmp(&x.1.abs()));
     if let [(only, _)] = ranked.as_slice() {
-        return format!(" All of it comes from {}.", named(only));
+        return phrase!("why-all-of-it", "All of it comes from {what}.", what = named(only));
     }
     let list = |pick: fn(f64) -> bool| {
         let said = ranked.iter().filter(|(_, part)| pick(*part)).take(3);
-        said.map(|(part, size)| format!("{} ({:.1}{unit})", named(part), size.abs())).collect::<Vec<_>>().join(", ")
+        Phrase::listed(said.map(|(part, size)| sized(named(part), format!("{:.1}", size.abs()))))
     };
     let (with, against) = (list(|part| part >= LEAST), list(|part| part <= -LEAST));
     match (with.is_empty(), against.is_empty()) {
-        (true, _) => " No one property stands out.".to_owned(),
-        (false, true) => format!(" The difference in {what} comes from {with}."),
-        (false, false) => format!(" The difference in {what} comes from {with}; against it work {against}."),
+        (true, _) => phrase!("why-none", "No one property stands out."),
+        (false, true) => phrase!("why-comes-from", "{what} comes from {with}.", what = what, with = with),
+        (false, false) => phrase!(
+            "why-comes-against",
+            "{what} comes from {with}; against it work {against}.",
+            what = what,
+            with = with,
+            against = against
+        ),
     }
 }
 
 /// A property in plain words, with the way it changed.
-fn named(part: &PartDoc) -> String {
+fn named(part: &PartDoc) -> Phrase {
     let more = part.to > part.from;
-    let pick = |up: &str, down: &str| (if more { up } else { down }).to_owned();
     match part.property {
-        PropertyDoc::Rg => pick("the higher RG", "the lower RG"),
-        PropertyDoc::Differential => pick("the larger differential", "the smaller differential"),
-        PropertyDoc::IntermediateDifferential => {
-            pick("the larger intermediate differential", "the smaller intermediate differential")
+        PropertyDoc::Rg if more => phrase!("why-rg-more", "the higher RG"),
+        PropertyDoc::Rg => phrase!("why-rg-less", "the lower RG"),
+        PropertyDoc::Differential if more => phrase!("why-diff-more", "the larger differential"),
+        PropertyDoc::Differential => phrase!("why-diff-less", "the smaller differential"),
+        PropertyDoc::IntermediateDifferential if more => {
+            phrase!("why-intermediate-more", "the larger intermediate differential")
         }
-        PropertyDoc::Weight => pick("the greater weight", "the smaller weight"),
-        PropertyDoc::Size => pick("the larger size", "the smaller size"),
-        PropertyDoc::CentreOfGravity => "where the centre of gravity lies".to_owned(),
-        PropertyDoc::CoreAxes => "how the core lies in the ball".to_owned(),
-        PropertyDoc::Cover => "the cover".to_owned(),
-        PropertyDoc::Layout => "the layout".to_owned(),
-        PropertyDoc::Release => "the release".to_owned(),
-        PropertyDoc::Lane => "the lane".to_owned(),
+        PropertyDoc::IntermediateDifferential => {
+            phrase!("why-intermediate-less", "the smaller intermediate differential")
+        }
+        PropertyDoc::Weight if more => phrase!("why-weight-more", "the greater weight"),
+        PropertyDoc::Weight => phrase!("why-weight-less", "the smaller weight"),
+        PropertyDoc::Size if more => phrase!("why-size-more", "the larger size"),
+        PropertyDoc::Size => phrase!("why-size-less", "the smaller size"),
+        PropertyDoc::CentreOfGravity => phrase!("why-cg", "where the centre of gravity lies"),
+        PropertyDoc::CoreAxes => phrase!("why-core-axes", "how the core lies in the ball"),
+        PropertyDoc::Cover => phrase!("why-cover", "the cover"),
+        PropertyDoc::Layout => phrase!("why-layout", "the layout"),
+        PropertyDoc::Release => phrase!("why-release", "the release"),
+        PropertyDoc::Lane => phrase!("why-lane", "the lane"),
     }
 }
 

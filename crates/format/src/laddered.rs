@@ -8,11 +8,13 @@ use physics::weigh::weigh;
 use serde::Serialize;
 
 use crate::ball::{BallFile, Cut};
-use crate::checked::{unit, word};
+use crate::checked::{rule_name, unit, word};
 use crate::materials::usual_g_cc;
+use crate::node::one_of;
 use crate::problem::Problem;
 use crate::shape::Form;
 use crate::weighed::RgIn;
+use crate::{Phrase, phrase};
 
 /// A ball's weight line, heaviest first.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -46,12 +48,12 @@ pub struct RungDoc {
     /// Whether the ball can be had.
     pub feasible: bool,
     /// Why not, in one sentence.
-    pub why: Option<String>,
+    pub why: Option<Phrase>,
     /// What to mind where it can be had.
-    pub caution: Option<String>,
+    pub caution: Option<Phrase>,
     /// Changed parts whose material does not usually have the density they get, a
     /// sentence each; empty where the ball cannot be had.
-    pub unusual: Vec<String>,
+    pub unusual: Vec<Phrase>,
     /// Published limits that the ball would not keep to.
     pub limits_broken: Vec<BrokenDoc>,
     /// Factor on the sizes; null where no size will do.
@@ -70,9 +72,9 @@ pub struct BrokenDoc {
     /// The fixed word of the rule, as `check` prints it.
     pub rule: &'static str,
     /// What the rule is called.
-    pub name: &'static str,
+    pub name: Phrase,
     /// The value against the limit, in words.
-    pub message: String,
+    pub message: Phrase,
 }
 
 /// A part that changes from weight to weight.
@@ -103,9 +105,13 @@ impl BallFile {
             [] if name == "cover" => Ok(Part::Cover),
             _ => {
                 let names: Vec<String> = parts.iter().map(|part| format!("{:?}", self.part_name(*part))).collect();
-                let message = if named.is_empty() { "No part of the ball" } else { "More than one part of the ball" };
-                Err(Problem::new("piece", format!("{name:?}"), format!("the name of one of {}", names.join(", ")))
-                    .saying(format!("{message} is called {name:?}.")))
+                let name = format!("{name:?}");
+                let message = if named.is_empty() {
+                    phrase!("no-part-called", "No part of the ball is called {name}.", name = &name)
+                } else {
+                    phrase!("parts-called", "More than one part of the ball is called {name}.", name = &name)
+                };
+                Err(Problem::new("piece", name.into(), one_of(&names)).saying(message))
             }
         }
     }
@@ -136,11 +142,16 @@ impl BallFile {
         match error {
             LadderError::Recipe(error) => self.problem(error),
             LadderError::NoSuchPart { pieces } => {
-                Problem::new("piece", "another", format!("the cover or one of the {pieces} pieces"))
-                    .saying("The ball has no such part.")
+                let accepted = phrase!("some-part", "the cover or one of the {count} pieces", count = *pieces);
+                Problem::new("piece", phrase!("another", "another"), accepted)
+                    .saying(phrase!("no-such-part", "The ball has no such part."))
             }
-            LadderError::CoverSize => Problem::new("by", "size of the cover", "the density of the cover, or a piece")
-                .saying("The cover has no size of its own: it is as large as the ball."),
+            LadderError::CoverSize => Problem::new(
+                "by",
+                phrase!("cover-size", "size of the cover"),
+                phrase!("cover-density", "the density of the cover, or a piece"),
+            )
+            .saying(phrase!("cover-no-size", "The cover has no size of its own: it is as large as the ball.")),
         }
     }
 
@@ -242,56 +253,108 @@ fn grow(form: &mut Form, factor: f64) {
 const LIGHTEST_G_CC: f64 = 0.125;
 
 /// A density that physics allows but no filler has.
-fn caution(trouble: Option<Trouble>, changed: &[ChangedDoc]) -> Option<String> {
+fn caution(trouble: Option<Trouble>, changed: &[ChangedDoc]) -> Option<Phrase> {
     let lightest = changed.iter().filter_map(|part| part.density_g_cc).fold(f64::INFINITY, f64::min);
     let unheard_of = trouble.is_none() && lightest < LIGHTEST_G_CC;
     unheard_of.then(|| {
-        format!("Lighter than any filler: hollow glass spheres alone are about {LIGHTEST_G_CC} g/cc (from memory).")
+        phrase!(
+            "rung-too-light",
+            "Lighter than any filler: hollow glass spheres alone are about {least} g/cc (from memory).",
+            least = LIGHTEST_G_CC
+        )
     })
 }
 
 /// A density that the part's material does not usually have.
-fn unusual(part: &ChangedDoc) -> Option<String> {
+fn unusual(part: &ChangedDoc) -> Option<Phrase> {
     let (density, [low, high]) = (part.density_g_cc?, part.usual_g_cc?);
-    let usual = if low == high { format!("{low:.2}") } else { format!("{low:.2} to {high:.2}") };
+    let usual = if low == high { format!("{low:.2}").into() } else { usual_range([low, high]) };
     let outside = !(low..=high).contains(&density);
-    outside.then(|| format!("{} would be {density:.2} g/cc, its material usually {usual}.", part.name))
+    outside.then(|| {
+        phrase!(
+            "rung-unusual",
+            "{name} would be {density} g/cc, its material usually {usual}.",
+            name = &part.name,
+            density = format!("{density:.2}"),
+            usual = usual
+        )
+    })
+}
+
+fn usual_range([low, high]: [f64; 2]) -> Phrase {
+    phrase!("a-to-b", "{a} to {b}", a = format!("{low:.2}"), b = format!("{high:.2}"))
 }
 
 fn broken(finding: &Finding) -> Option<BrokenDoc> {
     let (rule, found) = (finding.rule, finding.found.filter(|_| finding.verdict == Verdict::Fail)?);
     let (side, limit) = match (rule.at_least, rule.at_most) {
-        (Some(least), _) if found < least => ("under", least),
-        (_, Some(most)) => ("over", most),
+        (Some(least), _) if found < least => (phrase!("limit-under", "under"), least),
+        (_, Some(most)) => (phrase!("limit-over", "over"), most),
         _ => return None,
     };
     let unit = unit(rule.unit);
-    let message = format!("{} {found:.3} {unit}, {side} the published {limit:.3} {unit}.", rule.name);
-    Some(BrokenDoc { rule: word(rule.id), name: rule.name, message })
+    let message = phrase!(
+        "limit-broken",
+        "{rule} {found} {unit}, {side} the published {limit} {unit}.",
+        rule = rule_name(rule),
+        found = format!("{found:.3}"),
+        unit = unit,
+        side = side,
+        limit = format!("{limit:.3}")
+    );
+    Some(BrokenDoc { rule: word(rule.id), name: rule_name(rule), message })
 }
 
 /// One sentence, with the density it would need against what is usual.
-fn why(trouble: Trouble, changed: &[ChangedDoc]) -> String {
+fn why(trouble: Trouble, changed: &[ChangedDoc]) -> Phrase {
     let limit = physics::ladder::MOST_DENSITY_KG_M3 / KG_M3_PER_G_CC;
     let needed = changed.iter().filter_map(|part| {
-        let usual = part.usual_g_cc.map_or_else(String::new, |[low, high]| format!(" (usually {low:.2} to {high:.2})"));
-        Some(format!("{} at {:.2} g/cc{usual}", part.name, part.density_g_cc?))
+        let density = format!("{:.2}", part.density_g_cc?);
+        Some(match part.usual_g_cc {
+            None => phrase!("part-at", "{name} at {density} g/cc", name = &part.name, density = density),
+            Some(usual) => phrase!(
+                "part-at-usually",
+                "{name} at {density} g/cc (usually {usual})",
+                name = &part.name,
+                density = density,
+                usual = usual_range(usual)
+            ),
+        })
     });
-    let needed = needed.collect::<Vec<_>>().join(" and ");
-    let instead = match changed.first().and_then(|part| part.density_g_cc) {
-        Some(_) => format!("; at the present size it would take {needed}"),
-        None => "; at the present size no density would do either".to_owned(),
+    let and = |one, next| phrase!("and", "{one} and {next}", one = one, next = next);
+    let needed = needed.reduce(and).unwrap_or_default();
+    let instead = |trouble: Phrase| match changed.first().and_then(|part| part.density_g_cc) {
+        Some(_) => phrase!(
+            "rung-instead",
+            "{trouble}; at the present size it would take {needed}.",
+            trouble = trouble,
+            needed = needed.clone()
+        ),
+        None => {
+            phrase!("rung-no-density", "{trouble}; at the present size no density would do either.", trouble = trouble)
+        }
     };
     match trouble {
         Trouble::DensityNotPositive => {
-            format!("The rest of the ball is too heavy already: it would take {needed}.")
+            phrase!(
+                "rung-too-heavy",
+                "The rest of the ball is too heavy already: it would take {needed}.",
+                needed = needed
+            )
         }
         Trouble::DensityAboveLimit => {
-            format!("It would take {needed}, over the published limit of {limit:.2} g/cc.")
+            phrase!(
+                "rung-too-dense",
+                "It would take {needed}, over the published limit of {limit} g/cc.",
+                needed = needed,
+                limit = format!("{limit:.2}")
+            )
         }
-        Trouble::FillsNothing => "It fills nothing of the ball: later pieces take its place.".to_owned(),
-        Trouble::SticksOut => format!("It would stick out of the ball first{instead}."),
-        Trouble::VanishesFirst => format!("It would shrink to nothing first{instead}."),
-        Trouble::NoSize => format!("No size gives this weight{instead}."),
+        Trouble::FillsNothing => {
+            phrase!("rung-fills-nothing", "It fills nothing of the ball: later pieces take its place.")
+        }
+        Trouble::SticksOut => instead(phrase!("rung-sticks-out", "It would stick out of the ball first")),
+        Trouble::VanishesFirst => instead(phrase!("rung-vanishes", "It would shrink to nothing first")),
+        Trouble::NoSize => instead(phrase!("rung-no-size", "No size gives this weight")),
     }
 }

@@ -7,6 +7,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::ball::{BallFile, Hole, Piece};
+use crate::build::accepted_words;
 use crate::drilling::Drilling;
 use crate::limits;
 use crate::node::Node;
@@ -14,6 +15,7 @@ use crate::problem::Problem;
 use crate::shape::{Form, Shape};
 use crate::shot::{Hand, Throw};
 use crate::tree::{Tree, rounded, short};
+use crate::{Phrase, phrase};
 
 /// Which edition of the layout file this is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
@@ -164,6 +166,15 @@ pub(crate) fn digit_name(digit: Digit) -> &'static str {
     }
 }
 
+/// The same where it is said.
+pub(crate) fn digit_words(digit: Digit) -> Phrase {
+    match digit {
+        Digit::Middle => phrase!("hole-middle", "middle finger"),
+        Digit::Ring => phrase!("hole-ring", "ring finger"),
+        Digit::Thumb => phrase!("hole-thumb", "thumb"),
+    }
+}
+
 /// What its lining is called.
 pub(crate) fn insert_name(digit: Digit) -> &'static str {
     match digit {
@@ -203,25 +214,39 @@ fn problem(error: &DrillError) -> Problem {
                 "middle_span_m" => ("middle_span_in", length),
                 "ring_span_m" => ("ring_span_in", length),
                 "diameter_m" => ("diameter_in", length),
-                "wall_m" => ("insert.wall_in", format!("a drilled hole of {length} in")),
+                "wall_m" => ("insert.wall_in", length),
                 "depth_m" => ("depth_in", length),
                 "forward_pitch_m" => ("forward_pitch_in", length),
                 _ => ("side_pitch_in", length),
             };
-            Problem::new(place(digit, key), found, accepted)
+            let found = match quantity {
+                "wall_m" => phrase!("drilled-hole-of", "a drilled hole of {wide} in", wide = found),
+                _ => found.into(),
+            };
+            Problem::new(place(digit, key), found, accepted_words(accepted))
         }
         DrillError::Spans => Problem::new(
             "drilling.thumb.middle_span_in",
-            "spans that differ by more than the fingers are apart",
-            "two spans that differ by less than the distance between the middles of the finger holes",
+            phrase!("spans-apart", "spans that differ by more than the fingers are apart"),
+            phrase!(
+                "spans-close",
+                "two spans that differ by less than the distance between the middles of the finger holes"
+            ),
         )
-        .saying("The two spans differ by more than the fingers are apart, so the holes cannot go together."),
+        .saying(phrase!(
+            "spans-cannot",
+            "The two spans differ by more than the fingers are apart, so the holes cannot go together."
+        )),
         DrillError::Shallow { digit } => Problem::new(
             place(Some(digit), "depth_in"),
-            "a hole too shallow for its insert",
-            "a hole deep enough that its insert ends below the ball's surface",
+            phrase!("hole-shallow", "a hole too shallow for its insert"),
+            phrase!("hole-deep-enough", "a hole deep enough that its insert ends below the ball's surface"),
         )
-        .saying(format!("The {} hole is too shallow for an insert of this size.", digit_name(digit))),
+        .saying(phrase!(
+            "hole-too-shallow",
+            "The {hole} hole is too shallow for an insert of this size.",
+            hole = digit_words(digit)
+        )),
     }
 }
 

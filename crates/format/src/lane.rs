@@ -7,11 +7,13 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::ball::Cover;
+use crate::build::accepted_words;
 use crate::limits;
 use crate::node::Node;
 use crate::oil::{M_PER_UM, OilFile};
 use crate::problem::Problem;
 use crate::tree::{rounded, short};
+use crate::{Phrase, phrase};
 
 /// What the ball rolls on.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
@@ -96,8 +98,11 @@ impl Lane {
         let lane = node.object(&["zones", "oil", "friction"])?;
         match (lane.find("zones"), lane.find("oil")) {
             (Some(_), Some(_)) => Err(node
-                .problem_found("zones and oil", "either zones or oil")
-                .saying("The lane's friction is given twice, in zones and by oil.")),
+                .problem_found(
+                    phrase!("zones-and-oil", "zones and oil"),
+                    phrase!("zones-or-oil", "either zones or oil"),
+                )
+                .saying(phrase!("friction-twice", "The lane's friction is given twice, in zones and by oil."))),
             (_, Some(oil)) => Ok(Self::Oiled(OiledLane {
                 oil: OilRef::read(&oil)?,
                 friction: lane.find("friction").map(|friction| Friction::read(&friction)).transpose()?,
@@ -135,7 +140,9 @@ impl ZonedLane {
                 FrictionError::Join { zone, .. } => format!("zones[{zone}].from_ft"),
                 FrictionError::Short { .. } => "zones".to_owned(),
             };
-            Problem::new(place, error.to_string(), "zones that cover 0 to 63 ft without gap or overlap, mu 0 to 2")
+            // Files are checked for this as they are read.
+            let accepted = phrase!("good-zones", "zones that cover 0 to 63 ft without gap or overlap, mu 0 to 2");
+            Problem::new(place, error.to_string().into(), accepted)
         })
     }
 }
@@ -146,16 +153,20 @@ impl OiledLane {
         let film = match &self.oil {
             OilRef::Object(file) => file.film().map_err(|problem| problem.within("oil"))?,
             OilRef::Path(path) => {
-                return Err(Problem::new("oil", format!("{path:?}"), "the oil itself: no file is looked for here"));
+                return Err(Problem::new("oil", format!("{path:?}").into(), oil_itself()));
             }
         };
         Ok(lane::Friction::oiled(Oiled { film, law }))
     }
 }
 
+pub(crate) fn oil_itself() -> Phrase {
+    phrase!("oil-itself", "the oil itself: no file is looked for here")
+}
+
 impl OilRef {
     fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let accepted = "a path beside the shot file, or an oil object";
+        let accepted = phrase!("path-or-oil", "a path beside the shot file, or an oil object");
         if node.is_text() {
             let path = node.text()?;
             return if path.is_empty() { Err(node.problem(accepted)) } else { Ok(Self::Path(path)) };
@@ -189,10 +200,13 @@ impl Friction {
         };
         law.check().map_err(|LawError { quantity, found, accepted }| match quantity {
             "film_half_m" => {
-                Problem::new("film_half_um", short(rounded(found / M_PER_UM)), limits::FILM_HALF_UM.to_string())
+                Problem::new("film_half_um", short(rounded(found / M_PER_UM)).into(), limits::FILM_HALF_UM.words())
             }
-            "mu_oil" => Problem::new(quantity, short(found), format!("0 to mu_dry, which is {}", short(law.mu_dry))),
-            _ => Problem::new(quantity, short(found), accepted),
+            "mu_oil" => {
+                let accepted = phrase!("up-to-mu-dry", "0 to mu_dry, which is {most}", most = short(law.mu_dry));
+                Problem::new(quantity, short(found).into(), accepted)
+            }
+            _ => Problem::new(quantity, short(found).into(), accepted_words(accepted)),
         })?;
         Ok(cover.surface().on(law))
     }
@@ -204,7 +218,11 @@ impl Zone {
         let from_ft = zone.get_number("from_ft", &limits::ZERO_OR_MORE)?;
         let to_ft = zone.get_number("to_ft", &limits::ZERO_OR_MORE)?;
         if to_ft <= from_ft {
-            return Err(zone.get("to_ft")?.problem(format!("a number above from_ft, which is {from_ft}")));
+            return Err(zone.get("to_ft")?.problem(phrase!(
+                "above-from-ft",
+                "a number above from_ft, which is {from}",
+                from = from_ft
+            )));
         }
         Ok(Self { from_ft, to_ft, mu: zone.get_number("mu", &limits::MU)? })
     }
@@ -215,7 +233,7 @@ impl Zone {
 fn check_cover(list: &Node<'_>, zones: &[Zone]) -> Result<(), Problem> {
     let mut order: Vec<usize> = (0..zones.len()).collect();
     order.sort_by(|a, b| zones[*a].from_ft.total_cmp(&zones[*b].from_ft));
-    let fault = |index: usize, key, accepted: String, message: String| {
+    let fault = |index: usize, key, accepted: Phrase, message: Phrase| {
         let zone = list.items()?.nth(index);
         Err(match zone {
             Some(zone) => zone.key(key)?.problem(accepted).saying(message),
@@ -226,13 +244,13 @@ fn check_cover(list: &Node<'_>, zones: &[Zone]) -> Result<(), Problem> {
     for &index in &order {
         let from_ft = zones[index].from_ft;
         if from_ft != end_ft {
-            let what = if from_ft > end_ft { "leave a gap" } else { "overlap" };
-            return fault(
-                index,
-                "from_ft",
-                format!("{end_ft}, where the zone before it ends"),
-                format!("The zones {what} between {end_ft} ft and {from_ft} ft."),
-            );
+            let message = if from_ft > end_ft {
+                phrase!("zones-gap", "The zones leave a gap between {a} ft and {b} ft.", a = end_ft, b = from_ft)
+            } else {
+                phrase!("zones-overlap", "The zones overlap between {a} ft and {b} ft.", a = end_ft, b = from_ft)
+            };
+            let accepted = phrase!("zone-before-ends", "{at}, where the zone before it ends", at = end_ft);
+            return fault(index, "from_ft", accepted, message);
         }
         end_ft = zones[index].to_ft;
     }
@@ -242,9 +260,14 @@ fn check_cover(list: &Node<'_>, zones: &[Zone]) -> Result<(), Problem> {
         Some(&last) => fault(
             last,
             "to_ft",
-            format!("{whole_ft} or more for the zone furthest down the lane"),
-            format!("The zones end at {end_ft} ft; they must cover 0 to {whole_ft} ft."),
+            phrase!("last-zone-ends", "{least} or more for the zone furthest down the lane", least = whole_ft),
+            phrase!(
+                "zones-end",
+                "The zones end at {end} ft; they must cover 0 to {least} ft.",
+                end = end_ft,
+                least = whole_ft
+            ),
         ),
-        None => Err(list.problem("at least one zone")),
+        None => Err(list.problem(phrase!("one-zone", "at least one zone"))),
     }
 }

@@ -9,7 +9,9 @@ use serde::Serialize;
 
 use crate::ball::BallFile;
 use crate::controls::{ControlDoc, FiguresDoc, si};
+use crate::limits;
 use crate::problem::Problem;
+use crate::{Phrase, phrase};
 
 /// Fewest and most values along one side of a map.
 pub const MAP_VALUES: [usize; 2] = [2, 200];
@@ -24,7 +26,7 @@ pub struct LeversDoc {
     /// The controls by how much a step moves each number, most first: places in `levers`.
     pub ranked: RankedDoc,
     /// What the numbers are.
-    pub note: &'static str,
+    pub note: Phrase,
 }
 
 /// Places in `levers`, the one that moves a number most first; those that do
@@ -108,8 +110,13 @@ pub struct LimitsDoc {
     pub differential_at_most_in: Option<f64>,
 }
 
-const NOTE: &str = "Changes to first order, per step: 0.01 g/cc, 0.05 in, 1 degree, a hundredth of a factor. Where \
-                    raising and lowering differ by more than their sign, the number has a kink here.";
+fn note() -> Phrase {
+    phrase!(
+        "levers-note",
+        "Changes to first order, per step: 0.01 g/cc, 0.05 in, 1 degree, a hundredth of a factor. Where raising and \
+         lowering differ by more than their sign, the number has a kink here."
+    )
+}
 
 /// One side of a map as it is asked for.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -177,7 +184,7 @@ impl BallFile {
             intermediate_differential_in: ranked(|f| f.intermediate_differential_in),
             top_weight_oz: ranked(|f| f.top_weight_oz),
         };
-        LeversDoc { ball: self.name.clone(), levers, ranked, note: NOTE }
+        LeversDoc { ball: self.name.clone(), levers, ranked, note: note() }
     }
 
     /// Rows `from..to` of a map.
@@ -232,7 +239,7 @@ impl BallFile {
     pub fn turned(&self, control: &str, value: f64) -> Result<Self, Problem> {
         let own = self.control(control, "control")?;
         if !value.is_finite() {
-            return Err(Problem::new("value", value.to_string(), "a finite number"));
+            return Err(Problem::new("value", value.into(), limits::ANY.words()));
         }
         let recipe = self.recipe();
         let turned = own.with(&recipe, value * si(own)).unwrap_or(recipe);
@@ -243,18 +250,25 @@ impl BallFile {
         let axis = |asked: &AxisAsked<'_>, at: &str| {
             let control = self.control(asked.control, at)?;
             if !(asked.from.is_finite() && asked.to.is_finite() && asked.from < asked.to) {
-                let found = format!("{} to {}", asked.from, asked.to);
-                return Err(Problem::new(at, found, "two finite numbers, the smaller first"));
+                let found = phrase!("a-to-b", "{a} to {b}", a = asked.from, b = asked.to);
+                let accepted = phrase!("two-numbers", "two finite numbers, the smaller first");
+                return Err(Problem::new(at, found, accepted));
             }
             let [fewest, most] = MAP_VALUES;
             if !(fewest..=most).contains(&asked.count) {
-                return Err(Problem::new(at, format!("{} values", asked.count), format!("{fewest} to {most} values")));
+                let found = phrase!("so-many-values", "{count} values", count = asked.count);
+                let accepted = phrase!("some-values", "{least} to {most} values", least = fewest, most = most);
+                return Err(Problem::new(at, found, accepted));
             }
             Ok(control)
         };
         let (x_control, y_control) = (axis(&x, "x")?, axis(&y, "y")?);
         if x_control == y_control {
-            return Err(Problem::new("y", format!("{:?} again", y.control), "another control than that of x"));
+            return Err(Problem::new(
+                "y",
+                phrase!("again", "{what} again", what = format!("{:?}", y.control)),
+                phrase!("another-control", "another control than that of x"),
+            ));
         }
         Ok([x_control, y_control])
     }

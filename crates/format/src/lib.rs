@@ -26,6 +26,7 @@ mod materials;
 mod node;
 mod oil;
 mod oiled;
+mod phrase;
 mod poured;
 mod problem;
 mod progress;
@@ -62,8 +63,9 @@ pub use levered::{AxisAsked, AxisDoc, BallMapDoc, LeverDoc, LeversDoc, LimitsDoc
 pub use link::{MAX_LINK_CHARS, MAX_LINK_JSON_BYTES, MAX_LINK_TEXT_CHARS};
 pub use oil::{Oil, OilFile, OilVersion, Pattern};
 pub use oiled::{CurvePointDoc, FrictionCurveDoc, OilMapDoc};
+pub use phrase::{Phrase, in_parts};
 pub use poured::{CostPartDoc, PourDoc, PouredDoc};
-pub use problem::Problem;
+pub use problem::{Problem, subject};
 pub use progress::{
     GivenAnswer, GivenOutcome, LessonProgress, MAX_PROGRESS_CHARS, MAX_PROGRESS_LESSONS, MAX_PROGRESS_POINTS,
     MAX_PROGRESS_STEPS, ProgressFile, ProgressVersion, StepProgress,

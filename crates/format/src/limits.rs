@@ -1,6 +1,6 @@
 //! Which numbers are accepted, in file units. One table for reader and schema.
 
-use std::fmt;
+use crate::{Phrase, phrase};
 
 /// A range of accepted numbers; every one of them finite.
 #[derive(Clone, Copy, Debug)]
@@ -23,17 +23,15 @@ impl Range {
         let low = if self.above_min { number > self.min } else { number >= self.min };
         number.is_finite() && low && number <= self.max
     }
-}
 
-impl fmt::Display for Range {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let Self { min, max, .. } = self;
+    pub(crate) fn words(&self) -> Phrase {
+        let Self { min, max, .. } = *self;
         match (min.is_finite(), self.above_min, max.is_finite()) {
-            (false, _, _) => f.write_str("a finite number"),
-            (_, true, true) => write!(f, "a number above {min} and up to {max}"),
-            (_, false, true) => write!(f, "a number from {min} to {max}"),
-            (_, true, false) => write!(f, "a number above {min}"),
-            (_, false, false) => write!(f, "a number of {min} or more"),
+            (false, _, _) => phrase!("number-finite", "a finite number"),
+            (_, true, true) => phrase!("number-above-to", "a number above {min} and up to {max}", min = min, max = max),
+            (_, false, true) => phrase!("number-from-to", "a number from {min} to {max}", min = min, max = max),
+            (_, true, false) => phrase!("number-above", "a number above {min}", min = min),
+            (_, false, false) => phrase!("number-or-more", "a number of {min} or more", min = min),
         }
     }
 }
@@ -85,4 +83,6 @@ pub(crate) const SHIFT_IN: Range = Range::from_to(0.0, 12.0);
 pub(crate) const LEAN_DEG: Range = Range::from_to(0.0, 90.0);
 pub(crate) const SEED: Range = Range::from_to(0.0, u32::MAX as f64);
 pub(crate) const BALLS: Range = Range::from_to(100.0, 1e6);
+/// Of what is mixed and not poured, as a share.
+pub(crate) const WASTE: Range = Range::from_to(0.0, 0.9);
 pub(crate) const STARTS: Range = Range::from_to(1.0, 1000.0);

@@ -6,6 +6,7 @@ use std::fmt;
 use crate::limits::Range;
 use crate::problem::Problem;
 use crate::tree::{Tree, quote};
+use crate::{Phrase, phrase};
 
 /// Where a value stands in its file.
 #[derive(Clone, Copy)]
@@ -44,6 +45,11 @@ impl fmt::Display for Step<'_> {
     }
 }
 
+/// Any of these, as a reader would write them.
+pub(crate) fn one_of(names: &[String]) -> Phrase {
+    phrase!("one-of", "one of {names}", names = names.join(", "))
+}
+
 /// A value and its place.
 pub(crate) struct Node<'a> {
     tree: &'a Tree,
@@ -61,19 +67,19 @@ impl<'a> Node<'a> {
     }
 
     /// A problem with what stands here.
-    pub(crate) fn problem(&self, accepted: impl Into<String>) -> Problem {
+    pub(crate) fn problem(&self, accepted: Phrase) -> Problem {
         Problem::new(self.place, self.tree.describe(), accepted)
     }
 
     /// A problem here, in other words than what stands here.
-    pub(crate) fn problem_found(&self, found: impl Into<String>, accepted: impl Into<String>) -> Problem {
+    pub(crate) fn problem_found(&self, found: Phrase, accepted: Phrase) -> Problem {
         Problem::new(self.place, found, accepted)
     }
 
     pub(crate) fn number(&self, range: &Range) -> Result<f64, Problem> {
         match self.tree {
             Tree::Number(number) if range.holds(*number) => Ok(*number),
-            _ => Err(self.problem(range.to_string())),
+            _ => Err(self.problem(range.words())),
         }
     }
 
@@ -81,30 +87,25 @@ impl<'a> Node<'a> {
     pub(crate) fn whole(&self, range: &Range) -> Result<u32, Problem> {
         let number = self.number(range)?;
         if number.fract() != 0.0 {
-            return Err(self.problem(format!("a whole number from {} to {}", range.min, range.max)));
+            let accepted =
+                phrase!("whole-from-to", "a whole number from {min} to {max}", min = range.min, max = range.max);
+            return Err(self.problem(accepted));
         }
         Ok(number as u32)
-    }
-
-    /// True or false.
-    pub(crate) fn truth(&self) -> Result<bool, Problem> {
-        match self.tree {
-            Tree::Flag(truth) => Ok(*truth),
-            _ => Err(self.problem("true or false")),
-        }
     }
 
     pub(crate) fn text(&self) -> Result<String, Problem> {
         match self.tree {
             Tree::Text(text) => Ok(text.clone()),
-            _ => Err(self.problem("a text in quotes")),
+            _ => Err(self.problem(phrase!("text-in-quotes", "a text in quotes"))),
         }
     }
 
+    /// True or false.
     pub(crate) fn flag(&self) -> Result<bool, Problem> {
         match self.tree {
             Tree::Flag(flag) => Ok(*flag),
-            _ => Err(self.problem("true or false")),
+            _ => Err(self.problem(phrase!("true-or-false", "true or false"))),
         }
     }
 
@@ -117,14 +118,14 @@ impl<'a> Node<'a> {
         }
         let names: Vec<String> = choices.iter().map(|(name, _)| quote(name)).collect();
         Err(self.problem(match names.as_slice() {
-            [one] => one.clone(),
-            _ => format!("one of {}", names.join(", ")),
+            [one] => one.into(),
+            _ => one_of(&names),
         }))
     }
 
     /// Exactly `N` numbers.
     pub(crate) fn numbers<const N: usize>(&self, range: &Range) -> Result<[f64; N], Problem> {
-        let accepted = || format!("a list of {N} numbers");
+        let accepted = || phrase!("list-of-numbers", "a list of {count} numbers", count = N);
         let Tree::List(items) = self.tree else {
             return Err(self.problem(accepted()));
         };
@@ -143,7 +144,7 @@ impl<'a> Node<'a> {
             Tree::List(items) => {
                 Ok(items.iter().enumerate().map(|(index, tree)| Node { tree, place: Place::Index(&self.place, index) }))
             }
-            _ => Err(self.problem("a list")),
+            _ => Err(self.problem(phrase!("a-list", "a list"))),
         }
     }
 
@@ -153,10 +154,10 @@ impl<'a> Node<'a> {
         if let Some(key) = map.keys().find(|key| !keys.contains(&key.as_str())) {
             return Err(Problem::new(
                 Place::Key(&self.place, key),
-                format!("the unknown key {}", quote(key)),
-                format!("the keys {}", keys.join(", ")),
+                phrase!("unknown-key", "the unknown key {key}", key = quote(key)),
+                phrase!("known-keys", "the keys {keys}", keys = keys.join(", ")),
             )
-            .saying(format!("The key {} is not known here.", quote(key))));
+            .saying(phrase!("key-not-known", "The key {key} is not known here.", key = quote(key))));
         }
         Ok(Object { node: self, map })
     }
@@ -194,7 +195,7 @@ impl<'a> Node<'a> {
     fn map(&self) -> Result<&'a BTreeMap<String, Tree>, Problem> {
         match self.tree {
             Tree::Object(map) => Ok(map),
-            _ => Err(self.problem("an object in braces")),
+            _ => Err(self.problem(phrase!("an-object", "an object in braces"))),
         }
     }
 }
@@ -211,10 +212,10 @@ impl<'a> Object<'a> {
         self.find(key).ok_or_else(|| {
             Problem::new(
                 Place::Key(&self.node.place, key),
-                "nothing",
-                format!("the key {}, which must be given", quote(key)),
+                phrase!("nothing", "nothing"),
+                phrase!("needed-key", "the key {key}, which must be given", key = quote(key)),
             )
-            .saying(format!("The key {} is missing.", quote(key)))
+            .saying(phrase!("key-missing", "The key {key} is missing.", key = quote(key)))
         })
     }
 

@@ -5,8 +5,10 @@ use physics::units::M_PER_FT;
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use crate::build::accepted_words;
 use crate::limits;
 use crate::node::{Node, Object};
+use crate::phrase;
 use crate::problem::Problem;
 use crate::tree::{Tree, rounded, short};
 
@@ -131,7 +133,7 @@ impl OilFile {
                         FilmError::Rows { .. } => "film_um".to_owned(),
                         FilmError::Thickness { row, board, .. } => format!("film_um[{row}][{}]", board - 1),
                     };
-                    Problem::new(place, error.to_string(), limits::FILM_UM.to_string())
+                    Problem::new(place, error.to_string().into(), limits::FILM_UM.words())
                 })
             }
         }
@@ -153,11 +155,17 @@ impl Oil {
             (Some(pattern), None) => Ok(Self::Pattern { pattern: Pattern::read(&pattern)? }),
             (None, Some(rows)) => Ok(Self::Map { film_um: read_rows(&rows)? }),
             (Some(_), Some(_)) => Err(node
-                .problem_found("pattern and film_um", "either pattern or film_um")
-                .saying("The oil is given twice, as a pattern and as a map.")),
+                .problem_found(
+                    phrase!("and", "{one} and {next}", one = "pattern", next = "film_um"),
+                    phrase!("pattern-or-film", "either pattern or film_um"),
+                )
+                .saying(phrase!("oil-twice", "The oil is given twice, as a pattern and as a map."))),
             (None, None) => Err(node
-                .problem_found("neither pattern nor film_um", "either pattern or film_um")
-                .saying("The file has no oil in it: give a pattern or a map.")),
+                .problem_found(
+                    phrase!("neither", "neither {one} nor {next}", one = "pattern", next = "film_um"),
+                    phrase!("pattern-or-film", "either pattern or film_um"),
+                )
+                .saying(phrase!("no-oil", "The file has no oil in it: give a pattern or a map."))),
         }
     }
 }
@@ -165,7 +173,10 @@ impl Oil {
 fn read_rows(node: &Node<'_>) -> Result<Vec<Vec<f64>>, Problem> {
     let rows = node.items()?;
     if rows.len() > ROW_COUNT {
-        return Err(node.problem_found(format!("{} rows", rows.len()), format!("at most {ROW_COUNT} rows, one a foot")));
+        let found = phrase!("so-many-rows", "{count} rows", count = rows.len());
+        return Err(
+            node.problem_found(found, phrase!("most-rows", "at most {most} rows, one a foot", most = ROW_COUNT))
+        );
     }
     rows.map(|row| row.numbers::<BOARD_COUNT>(&limits::FILM_UM).map(Vec::from)).collect()
 }
@@ -217,5 +228,5 @@ fn problem(error: &PatternError) -> Problem {
         "buff_m" => ("buff_ft", value(M_PER_FT)),
         other => (other, value(1.0)),
     };
-    Problem::new(format!("pattern.{key}"), found, error.accepted)
+    Problem::new(format!("pattern.{key}"), found.into(), accepted_words(error.accepted))
 }

@@ -7,7 +7,9 @@ use physics::units::{KG_PER_LB, M_PER_IN};
 use serde::Serialize;
 
 use crate::ball::BallFile;
+use crate::limits;
 use crate::problem::Problem;
+use crate::{Phrase, phrase};
 
 /// Cubic centimetres in a cubic metre.
 const CC_PER_M3: f64 = 1e6;
@@ -36,11 +38,11 @@ pub struct PouredDoc {
     /// Whether nothing stands in the way.
     pub pourable: bool,
     /// What stands in the way, one sentence each.
-    pub faults: Vec<String>,
+    pub faults: Vec<Phrase>,
     /// What to mind, one sentence each.
-    pub cautions: Vec<String>,
+    pub cautions: Vec<Phrase>,
     /// What was assumed.
-    pub notes: Vec<String>,
+    pub notes: [Phrase; 4],
 }
 
 /// One pour.
@@ -74,7 +76,7 @@ pub struct PourDoc {
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct CostPartDoc {
     /// What.
-    pub what: &'static str,
+    pub what: Phrase,
     /// How many, or how much.
     pub count: f64,
     /// What each counts.
@@ -92,7 +94,7 @@ impl BallFile {
     pub fn pour(&self, waste: Option<f64>) -> Result<PouredDoc, Problem> {
         let waste = waste.unwrap_or(USUAL_WASTE);
         if !(0.0..=0.9).contains(&waste) {
-            return Err(Problem::new("waste", waste.to_string(), "a number from 0 to 0.9"));
+            return Err(Problem::new("waste", waste.into(), limits::WASTE.words()));
         }
         let made = pouring(&self.recipe(), waste).map_err(|error| self.problem(&error))?;
         let pours: Vec<PourDoc> = made.pours.iter().map(|pour| self.pour_doc(pour)).collect();
@@ -105,11 +107,11 @@ impl BallFile {
             mixed_lb: made.mixed_kg / KG_PER_LB,
             cost_index: made.cost_index,
             cost: vec![
-                cost("pours", made.pours.len() as f64, COST.pour),
-                cost("moulds", made.moulds as f64, COST.mould),
-                cost("pieces set into a mould", made.settings as f64, COST.setting),
-                cost("cuts", made.cuts as f64, COST.cut),
-                cost("kilograms mixed", made.mixed_kg, COST.kg),
+                cost(phrase!("cost-pours", "pours"), made.pours.len() as f64, COST.pour),
+                cost(phrase!("cost-moulds", "moulds"), made.moulds as f64, COST.mould),
+                cost(phrase!("cost-settings", "pieces set into a mould"), made.settings as f64, COST.setting),
+                cost(phrase!("cost-cuts", "cuts"), made.cuts as f64, COST.cut),
+                cost(phrase!("cost-kg", "kilograms mixed"), made.mixed_kg, COST.kg),
             ],
             pourable: faults.is_empty(),
             faults,
@@ -140,51 +142,71 @@ impl BallFile {
         }
     }
 
-    fn faults(&self, made: &Pouring, pours: &[PourDoc]) -> Vec<String> {
+    fn faults(&self, made: &Pouring, pours: &[PourDoc]) -> Vec<Phrase> {
         let mut faults = Vec::new();
         let densest = RULES.iter().find(|rule| rule.id == RuleId::Density).and_then(|rule| rule.at_most);
         for pour in pours {
             let name = &pour.name;
             if let Some(most) = densest.filter(|most| pour.density_g_cc > *most) {
-                faults
-                    .push(format!("{name}: {} g/cc is over the published limit of {most:.2} g/cc.", pour.density_g_cc));
+                faults.push(phrase!(
+                    "pour-too-dense",
+                    "{name}: {density} g/cc is over the published limit of {most} g/cc.",
+                    name = name,
+                    density = pour.density_g_cc,
+                    most = format!("{most:.2}")
+                ));
             }
             for floating in &pour.floating {
-                faults.push(format!(
-                    "{floating} floats while {name} is poured: it stands off the pin's axis and touches nothing that is held."
+                faults.push(phrase!(
+                    "pour-floats",
+                    "{piece} floats while {name} is poured: it stands off the pin's axis and touches nothing that is held.",
+                    piece = floating,
+                    name = name
                 ));
             }
             for pocket in &pour.pockets_cc {
-                faults.push(format!(
-                    "{name}: a closed pocket of about {pocket:.1} cc has no channel; it stays empty, and voids are not \
-                     allowed (published limit). Cut a channel, or pour it by itself."
+                faults.push(phrase!(
+                    "pour-pocket",
+                    "{name}: a closed pocket of about {pocket} cc has no channel; it stays empty, and voids are not \
+                     allowed (published limit). Cut a channel, or pour it by itself.",
+                    name = name,
+                    pocket = format!("{pocket:.1}")
                 ));
             }
         }
         for n in &made.hidden {
             let name = self.part_name(Part::Piece(*n));
-            faults.push(format!("{name} fills nothing of the ball: later pieces take its place. It is not poured."));
+            faults.push(phrase!(
+                "pour-hidden",
+                "{name} fills nothing of the ball: later pieces take its place. It is not poured.",
+                name = name
+            ));
         }
         faults
     }
 
-    fn cautions(&self, made: &Pouring, pours: &[PourDoc]) -> Vec<String> {
+    fn cautions(&self, made: &Pouring, pours: &[PourDoc]) -> Vec<Phrase> {
         let mut cautions = Vec::new();
         for (pour, own) in made.pours.iter().zip(pours) {
             if own.density_g_cc < LIGHTEST_G_CC {
-                cautions.push(format!(
-                    "{}: lighter than any filler; hollow glass spheres alone are about {LIGHTEST_G_CC} g/cc (from memory).",
-                    own.name
+                cautions.push(phrase!(
+                    "pour-too-light",
+                    "{name}: lighter than any filler; hollow glass spheres alone are about {least} g/cc (from memory).",
+                    name = &own.name,
+                    least = LIGHTEST_G_CC
                 ));
             }
             let Part::Piece(n) = pour.part else { continue };
             let cuts = self.pieces.get(n).and_then(|piece| piece.cuts.as_ref());
             for (k, width) in own.channels_in.iter().enumerate().filter(|(_, width)| **width < NARROW_IN) {
                 let name = cuts.and_then(|cuts| cuts.get(k)).and_then(|cut| cut.name.clone());
-                cautions.push(format!(
-                    "{}: {} is {width:.2} in wide; a filled resin hardly flows through less than {NARROW_IN} in (model choice).",
-                    own.name,
-                    name.unwrap_or_else(|| format!("cut {}", k + 1)),
+                cautions.push(phrase!(
+                    "pour-narrow",
+                    "{name}: {cut} is {width} in wide; a filled resin hardly flows through less than {least} in (model choice).",
+                    name = &own.name,
+                    cut = name.map_or_else(|| phrase!("cut-number", "cut {number}", number = k + 1), Phrase::from),
+                    width = format!("{width:.2}"),
+                    least = NARROW_IN
                 ));
             }
         }
@@ -192,23 +214,34 @@ impl BallFile {
     }
 }
 
-fn notes() -> Vec<String> {
-    vec![
-        "What lies inside is cast first: the recipe's last piece first, the cover last. Every piece has a mould of its \
+fn notes() -> [Phrase; 4] {
+    [
+        phrase!(
+            "pour-note-order",
+            "What lies inside is cast first: the recipe's last piece first, the cover last. Every piece has a mould of its \
          own; pieces of one shape with nothing set into them share one (model choice)."
-            .to_owned(),
-        "The pin holds what stands on its axis, the mould's wall what reaches through it, and either what overlaps \
-         them (model choice)."
-            .to_owned(),
-        format!(
-            "Pockets are looked for on {LINES_ACROSS} by {LINES_ACROSS} lines across the ball: channels narrower than \
-             0.07 in and pockets under {:.1} cc may be missed.",
-            LEAST_POCKET_M3 * CC_PER_M3
         ),
-        format!(
-            "Cost index = {} × pours + {} × moulds + {} × pieces set into a mould + {} × cuts + {} × kilograms mixed \
-             (model choice; it compares balls and is no price).",
-            COST.pour, COST.mould, COST.setting, COST.cut, COST.kg
+        phrase!(
+            "pour-note-held",
+            "The pin holds what stands on its axis, the mould's wall what reaches through it, and either what overlaps \
+         them (model choice)."
+        ),
+        phrase!(
+            "pour-note-pockets",
+            "Pockets are looked for on {lines} by {lines} lines across the ball: channels narrower than 0.07 in and \
+             pockets under {least} cc may be missed.",
+            lines = LINES_ACROSS,
+            least = format!("{:.1}", LEAST_POCKET_M3 * CC_PER_M3)
+        ),
+        phrase!(
+            "pour-note-cost",
+            "Cost index = {pour} × pours + {mould} × moulds + {setting} × pieces set into a mould + {cut} × cuts + {kg} × \
+             kilograms mixed (model choice; it compares balls and is no price).",
+            pour = COST.pour,
+            mould = COST.mould,
+            setting = COST.setting,
+            cut = COST.cut,
+            kg = COST.kg
         ),
     ]
 }

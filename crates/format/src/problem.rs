@@ -4,17 +4,19 @@ use std::fmt;
 
 use serde::Serialize;
 
+use crate::{Phrase, phrase};
+
 /// A mistake in a file, with its place.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, thiserror::Error)]
 pub struct Problem {
     /// Path in the file, such as `pieces[1].density_g_cc`; empty for the whole.
     pub place: String,
     /// What stands there, as a reader would see it.
-    pub found: String,
+    pub found: Phrase,
     /// What may stand there.
-    pub accepted: String,
+    pub accepted: Phrase,
     /// One plain sentence.
-    pub message: String,
+    pub message: Phrase,
 }
 
 impl fmt::Display for Problem {
@@ -47,15 +49,27 @@ fn says(sentence: &str, words: &str) -> bool {
 
 impl Problem {
     /// A problem whose sentence is built from its parts.
-    pub(crate) fn new(place: impl fmt::Display, found: impl Into<String>, accepted: impl Into<String>) -> Self {
-        let (place, found, accepted) = (place.to_string(), found.into(), accepted.into());
-        let message = format!("{} must be {accepted}, not {found}.", subject(&place));
+    pub fn new(place: impl fmt::Display, found: Phrase, accepted: Phrase) -> Self {
+        Self::at(place.to_string(), found, accepted)
+    }
+
+    #[inline(never)]
+    fn at(place: String, found: Phrase, accepted: Phrase) -> Self {
+        let message = phrase!(
+            "must-be",
+            "{subject} must be {accepted}, not {found}.",
+            subject = subject(&place),
+            accepted = accepted.clone(),
+            found = found.clone(),
+        );
         Self { place, found, accepted, message }
     }
 
     /// The same problem with a sentence of its own.
-    pub(crate) fn saying(self, message: impl Into<String>) -> Self {
-        Self { message: message.into(), ..self }
+    #[must_use]
+    #[inline(never)]
+    pub fn saying(self, message: Phrase) -> Self {
+        Self { message, ..self }
     }
 
     /// The same problem in a file that holds this one under `key`.
@@ -68,25 +82,28 @@ impl Problem {
     }
 }
 
-/// Names the last key of a place in plain words with its unit.
-fn subject(place: &str) -> String {
+/// The last key of a place as the subject of a sentence, with its unit.
+pub fn subject(place: &str) -> Phrase {
     let tail = place.rsplit('.').next().unwrap_or_default();
     let (key, index) = match tail.split_once('[') {
         Some((key, _)) => (key, true),
         None => (tail, false),
     };
     let words = match key {
-        "" => return "The file".to_owned(),
-        "mu" => return "The friction coefficient (mu)".to_owned(),
-        "format" => return "The format".to_owned(),
-        "pieces" if index => return "A piece".to_owned(),
-        "cuts" if index => return "A cut".to_owned(),
-        "holes" if index => return "A hole".to_owned(),
-        "zones" if index => return "A zone".to_owned(),
+        "" => return Phrase::known("key", "file", "The file"),
+        "mu" => return Phrase::known("key", key, "The friction coefficient (mu)"),
+        "pieces" if index => return Phrase::known("item", key, "A piece"),
+        "cuts" if index => return Phrase::known("item", key, "A cut"),
+        "holes" if index => return Phrase::known("item", key, "A hole"),
+        "zones" if index => return Phrase::known("item", key, "A zone"),
         "at_in" => "position (inches)".to_owned(),
         _ => with_unit(key),
     };
-    if index { format!("A number of the {words}") } else { format!("The {words}") }
+    if index {
+        Phrase::known("item", key, &format!("A number of the {words}"))
+    } else {
+        Phrase::known("key", key, &format!("The {words}"))
+    }
 }
 
 fn with_unit(key: &str) -> String {
@@ -116,9 +133,10 @@ mod tests {
 
     #[test]
     fn what_the_sentence_says_is_not_said_again() {
-        let shown = Problem::new("release.speed_mph", "41", "a number up to 40").to_string();
+        let shown = Problem::new("release.speed_mph", "41".into(), "a number up to 40".into()).to_string();
         assert_eq!(shown.matches("41").count(), 1, "{shown}");
-        let problem = Problem::new("pieces[1].at", "1", "2 numbers").saying("The place of piece 10 is 1.5 or -1.");
+        let problem = Problem::new("pieces[1].at", "1".into(), "2 numbers".into());
+        let problem = problem.saying("The place of piece 10 is 1.5 or -1.".into());
         assert_eq!(
             problem.to_string(),
             "pieces[1].at: The place of piece 10 is 1.5 or -1. (found: 1; accepted: 2 numbers)"

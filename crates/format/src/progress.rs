@@ -5,6 +5,7 @@ use serde::Serialize;
 
 use crate::limits::{ANY, Range};
 use crate::node::{Node, Object};
+use crate::phrase;
 use crate::problem::Problem;
 use crate::shelf::{instant, text_up_to};
 use crate::tree::Tree;
@@ -162,7 +163,7 @@ impl StepProgress {
         Ok(Self {
             id: text(&step, "id")?,
             title: text(&step, "title")?,
-            passed: step.get("passed")?.truth()?,
+            passed: step.get("passed")?.flag()?,
             tries: step.find("tries").map(|tries| tries.whole(&TIMES)).transpose()?,
             hints: step.find("hints").map(|hints| hints.whole(&HINTS)).transpose()?,
             answer: step.find("answer").map(|answer| GivenAnswer::read(&answer)).transpose()?,
@@ -200,7 +201,7 @@ fn text(object: &Object<'_>, key: &'static str) -> Result<String, Problem> {
 fn list<T>(node: &Node<'_>, most: usize, read: impl Fn(&Node<'_>) -> Result<T, Problem>) -> Result<Vec<T>, Problem> {
     let items = node.items()?;
     if items.len() > most {
-        return Err(node.problem(format!("at most {most} of them")));
+        return Err(node.problem(phrase!("most-of-them", "at most {most} of them", most = most)));
     }
     items.map(|item| read(&item)).collect()
 }

@@ -9,8 +9,11 @@ use physics::weigh::weigh;
 use serde::Serialize;
 
 use crate::ball::BallFile;
+use crate::checked::rule_name;
+use crate::limits;
 use crate::problem::Problem;
 use crate::tolerances::{SpreadWord, TolerancesFile};
+use crate::{Phrase, phrase};
 
 /// A ball and its tolerances made ready to be sampled.
 #[derive(Debug)]
@@ -48,7 +51,7 @@ pub struct ScatteredDoc {
     /// Points from which the sensitivities were computed.
     pub base_points: usize,
     /// What passes, seconds and scrap mean, and what was assumed.
-    pub notes: [&'static str; 5],
+    pub notes: [Phrase; 5],
 }
 
 /// A part of the balls.
@@ -70,7 +73,7 @@ pub struct ReasonDoc {
     /// A fixed word for programs.
     pub reason: String,
     /// In words.
-    pub name: String,
+    pub name: Phrase,
     /// How many balls.
     pub count: usize,
 }
@@ -81,7 +84,7 @@ pub struct DistributionDoc {
     /// A fixed word for programs, with the unit at its end.
     pub number: &'static str,
     /// In words.
-    pub name: &'static str,
+    pub name: Phrase,
     /// `lb`, `in` or `oz`.
     pub unit: &'static str,
     /// What the recipe itself has; null where it has none.
@@ -136,7 +139,7 @@ pub struct CostDoc {
     /// The part it is of; null: the ball as a whole.
     pub part: Option<String>,
     /// What of it, in words.
-    pub what: &'static str,
+    pub what: Phrase,
     /// How far.
     pub within: f64,
     /// `%`, `in` or `deg`.
@@ -158,16 +161,33 @@ pub struct DearnessDoc {
     pub total_error: Option<f64>,
 }
 
-const NOTES: [&str; 5] = [
-    "Passed: within the published limits and within the maker's own windows. Seconds: within the published limits, \
-     outside a window of the maker's (common practice, no source). Scrap: outside a published limit, or spoiled.",
-    "Spoiled: a piece sticks out of the ball, touches a piece it stands clear of in the recipe, or breaks out of one \
-     that holds it there (model choice).",
-    "Every tolerance strays by itself; pieces poured together in one mould may stray together (model choice).",
-    "Owen-scrambled Sobol points. The interval is Wilson's for independent balls, which is wide for points as even as \
-     these.",
-    "Sensitivities are Sobol's indices (first order after Saltelli 2010, total after Jansen 1999).",
-];
+fn notes() -> [Phrase; 5] {
+    [
+        phrase!(
+            "scatter-passed",
+            "Passed: within the published limits and within the maker's own windows. Seconds: within the published limits, \
+     outside a window of the maker's (common practice, no source). Scrap: outside a published limit, or spoiled."
+        ),
+        phrase!(
+            "scatter-spoiled",
+            "Spoiled: a piece sticks out of the ball, touches a piece it stands clear of in the recipe, or breaks out of one \
+     that holds it there (model choice)."
+        ),
+        phrase!(
+            "scatter-strays",
+            "Every tolerance strays by itself; pieces poured together in one mould may stray together (model choice)."
+        ),
+        phrase!(
+            "scatter-interval",
+            "Owen-scrambled Sobol points. The interval is Wilson's for independent balls, which is wide for points as even as \
+     these."
+        ),
+        phrase!(
+            "scatter-sensitivities",
+            "Sensitivities are Sobol's indices (first order after Saltelli 2010, total after Jansen 1999)."
+        ),
+    ]
+}
 
 impl Scatter {
     /// Weighs the ball and what every tolerance does to it.
@@ -216,7 +236,7 @@ impl Scatter {
             numbers: scattered.distributions.iter().map(|one| self.distribution(one)).collect(),
             costs: scattered.costs.iter().map(|costs| self.cost(costs)).collect(),
             base_points: scattered.base_points,
-            notes: NOTES,
+            notes: notes(),
         })
     }
 
@@ -245,18 +265,19 @@ impl Scatter {
     fn cost(&self, costs: &Costs) -> CostDoc {
         let place = self.sources.iter().find(|(source, _)| *source == costs.source).map(|(_, place)| place.clone());
         let piece = |n: usize| self.ball.pieces.get(n).map(|piece| piece.name.clone());
-        let axis = |names: [&'static str; 3], axis: usize| names.get(axis).copied().unwrap_or_default();
-        let along = ["place along x", "place along y", "place along z"];
-        let core = ["place of the core along x", "place of the core along y", "place of the core along z"];
-        let tilt = ["tilt about x", "tilt about y", ""];
+        let axis = |axis: usize| ["x", "y", "z"].get(axis).copied().unwrap_or_default();
+        let (density, size) = (phrase!("what-density", "density"), phrase!("what-size", "size"));
+        let core = |n| phrase!("what-core-place", "place of the core along {axis}", axis = axis(n));
+        let along = |n| phrase!("what-place", "place along {axis}", axis = axis(n));
+        let tilt = |n| phrase!("what-tilt", "tilt about {axis}", axis = axis(n));
         let (part, what, within, unit) = match costs.source {
-            Source::CoverDensity => (Some(self.ball.cover_name().to_owned()), "density", 100.0 * costs.within, "%"),
-            Source::Diameter => (None, "diameter", costs.within / M_PER_IN, "in"),
-            Source::CoreShift(n) => (None, axis(core, n), costs.within / M_PER_IN, "in"),
-            Source::Density(n) => (piece(n), "density", 100.0 * costs.within, "%"),
-            Source::Size(n) => (piece(n), "size", 100.0 * costs.within, "%"),
-            Source::At(n, along_axis) => (piece(n), axis(along, along_axis), costs.within / M_PER_IN, "in"),
-            Source::Tilt(n, about) => (piece(n), axis(tilt, about), costs.within.to_degrees(), "deg"),
+            Source::CoverDensity => (Some(self.ball.cover_name().to_owned()), density, 100.0 * costs.within, "%"),
+            Source::Diameter => (None, phrase!("what-diameter", "diameter"), costs.within / M_PER_IN, "in"),
+            Source::CoreShift(n) => (None, core(n), costs.within / M_PER_IN, "in"),
+            Source::Density(n) => (piece(n), density, 100.0 * costs.within, "%"),
+            Source::Size(n) => (piece(n), size, 100.0 * costs.within, "%"),
+            Source::At(n, along_axis) => (piece(n), along(along_axis), costs.within / M_PER_IN, "in"),
+            Source::Tilt(n, about) => (piece(n), tilt(about), costs.within.to_degrees(), "deg"),
         };
         let of = costs.indices.iter().map(dearness).collect();
         CostDoc { place: place.unwrap_or_default(), part, what, within, unit, of }
@@ -286,17 +307,23 @@ fn problem(error: &ScatterError, ball: &BallFile, places: &[String]) -> ScatterP
     let tolerances = match error {
         ScatterError::Recipe(error) => return ScatterProblem::Ball(ball.problem(error)),
         ScatterError::Tolerances { found: 0 } => {
-            Problem::new("", "no tolerance above 0", "at least one").saying("There is nothing to scatter.")
+            let found = phrase!("no-tolerance", "no tolerance above 0");
+            Problem::new("", found, phrase!("at-least-one", "at least one"))
+                .saying(phrase!("nothing-to-scatter", "There is nothing to scatter."))
         }
         ScatterError::Tolerances { found } => {
-            let message = "There are too many tolerances at once: give fewer pieces tolerances of fewer kinds.";
-            Problem::new("", format!("{found} tolerances"), format!("at most {most}")).saying(message)
+            let message = phrase!(
+                "too-many-tolerances",
+                "There are too many tolerances at once: give fewer pieces tolerances of fewer kinds."
+            );
+            let found = phrase!("so-many-tolerances", "{count} tolerances", count = *found);
+            Problem::new("", found, phrase!("at-most", "at most {most}", most = most)).saying(message)
         }
-        ScatterError::Balls { found } => Problem::new("balls", found.to_string(), "100 to 1,000,000"),
+        ScatterError::Balls { found } => Problem::new("balls", (*found).into(), limits::BALLS.words()),
         ScatterError::Tolerance { place } => Problem::new(
             places.get(*place).map_or("", String::as_str),
-            "a tolerance that leaves nothing of the ball",
-            "a smaller one",
+            phrase!("tolerance-too-wide", "a tolerance that leaves nothing of the ball"),
+            phrase!("smaller-one", "a smaller one"),
         ),
     };
     ScatterProblem::Tolerances(tolerances)
@@ -321,37 +348,55 @@ fn dearness(dear: &Dearness) -> DearnessDoc {
 
 fn reason(reason: Reason, count: usize) -> ReasonDoc {
     let (makes, reason, name) = match reason {
-        Reason::SticksOut => ("scrap", "sticks_out".to_owned(), "a piece sticks out of the ball".to_owned()),
-        Reason::Touches => ("scrap", "touches".to_owned(), "a piece touches another".to_owned()),
-        Reason::BreaksOut => {
-            ("scrap", "breaks_out".to_owned(), "a piece breaks out of the one that holds it".to_owned())
+        Reason::SticksOut => {
+            ("scrap", "sticks_out".to_owned(), phrase!("reason-sticks-out", "a piece sticks out of the ball"))
         }
+        Reason::Touches => ("scrap", "touches".to_owned(), phrase!("reason-touches", "a piece touches another")),
+        Reason::BreaksOut => (
+            "scrap",
+            "breaks_out".to_owned(),
+            phrase!("reason-breaks-out", "a piece breaks out of the one that holds it"),
+        ),
         Reason::Published(n) => {
             let rule = PUBLISHED.get(n).and_then(|id| RULES.iter().find(|rule| rule.id == *id));
-            let name = rule.map_or("", |rule| rule.name);
+            let name = rule.map_or_else(Phrase::default, rule_name);
             let word = PUBLISHED.get(n).map_or("", |id| crate::checked::word(*id));
-            ("scrap", format!("published_{word}"), format!("outside the published limit: {name}"))
+            (
+                "scrap",
+                format!("published_{word}"),
+                phrase!("reason-published", "outside the published limit: {name}", name = name),
+            )
         }
         Reason::Window(n) => {
-            let (word, name, _) = NUMBERS.get(n).map_or(("", "", ""), |number| words(*number));
-            ("second", format!("window_{word}"), format!("outside the maker's window: {name}"))
+            let (word, name, _) = NUMBERS.get(n).map_or_else(|| ("", Phrase::default(), ""), |number| words(*number));
+            (
+                "second",
+                format!("window_{word}"),
+                phrase!("reason-window", "outside the maker's window: {name}", name = name),
+            )
         }
     };
     ReasonDoc { makes, reason, name, count }
 }
 
 /// A number's word for programs, its name and its unit.
-pub(crate) fn words(number: Number) -> (&'static str, &'static str, &'static str) {
+pub(crate) fn words(number: Number) -> (&'static str, Phrase, &'static str) {
     match number {
-        Number::Weight => ("weight_lb", "weight", "lb"),
-        Number::LowRg => ("low_rg_in", "low RG", "in"),
-        Number::MiddleRg => ("middle_rg_in", "middle RG", "in"),
-        Number::HighRg => ("high_rg_in", "high RG", "in"),
-        Number::Differential => ("differential_in", "differential", "in"),
-        Number::IntermediateDifferential => ("intermediate_differential_in", "intermediate differential", "in"),
-        Number::TopWeight => ("top_weight_oz", "top weight", "oz"),
-        Number::PinToCg => ("pin_to_cg_in", "pin to CG", "in"),
-        Number::LowRgMark => ("low_rg_mark_in", "low-RG axis from the pin", "in"),
-        Number::HighRgMark => ("high_rg_mark_in", "high-RG axis from its mark", "in"),
+        Number::Weight => ("weight_lb", phrase!("number-weight_lb", "weight"), "lb"),
+        Number::LowRg => ("low_rg_in", phrase!("number-low_rg_in", "low RG"), "in"),
+        Number::MiddleRg => ("middle_rg_in", phrase!("number-middle_rg_in", "middle RG"), "in"),
+        Number::HighRg => ("high_rg_in", phrase!("number-high_rg_in", "high RG"), "in"),
+        Number::Differential => ("differential_in", phrase!("number-differential_in", "differential"), "in"),
+        Number::IntermediateDifferential => (
+            "intermediate_differential_in",
+            phrase!("number-intermediate_differential_in", "intermediate differential"),
+            "in",
+        ),
+        Number::TopWeight => ("top_weight_oz", phrase!("number-top_weight_oz", "top weight"), "oz"),
+        Number::PinToCg => ("pin_to_cg_in", phrase!("number-pin_to_cg_in", "pin to CG"), "in"),
+        Number::LowRgMark => ("low_rg_mark_in", phrase!("number-low_rg_mark_in", "low-RG axis from the pin"), "in"),
+        Number::HighRgMark => {
+            ("high_rg_mark_in", phrase!("number-high_rg_mark_in", "high-RG axis from its mark"), "in")
+        }
     }
 }

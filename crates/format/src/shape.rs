@@ -4,8 +4,10 @@ use schemars::{JsonSchema, Schema};
 use serde::Serialize;
 use serde_json::{Value, json};
 
+use crate::build::{profile_points, so_many_points};
 use crate::limits;
 use crate::node::{Node, Object};
+use crate::phrase;
 use crate::problem::Problem;
 use crate::{MAX_PROFILE_POINTS, MIN_PROFILE_POINTS};
 
@@ -169,8 +171,11 @@ fn read_frustum(node: &Node<'_>, object: &Object<'_>) -> Result<Form, Problem> {
     let top_diameter_in = object.get_number("top_diameter_in", &limits::ZERO_OR_MORE)?;
     if bottom_diameter_in == 0.0 && top_diameter_in == 0.0 {
         return Err(node
-            .problem_found("bottom_diameter_in 0 and top_diameter_in 0", "at most one of the two diameters 0")
-            .saying("A frustum with both diameters 0 has no body."));
+            .problem_found(
+                phrase!("and", "{one} and {next}", one = "bottom_diameter_in 0", next = "top_diameter_in 0"),
+                phrase!("one-diameter-0", "at most one of the two diameters 0"),
+            )
+            .saying(phrase!("frustum-no-body", "A frustum with both diameters 0 has no body.")));
     }
     Ok(Form::Frustum {
         bottom_diameter_in,
@@ -183,20 +188,21 @@ fn read_profile(node: &Node<'_>) -> Result<Vec<[f64; 2]>, Problem> {
     let points = node.items()?;
     let count = points.len();
     if !(MIN_PROFILE_POINTS..=MAX_PROFILE_POINTS).contains(&count) {
-        return Err(node.problem_found(
-            format!("{count} points"),
-            format!("{MIN_PROFILE_POINTS} to {MAX_PROFILE_POINTS} points [r, z]"),
-        ));
+        return Err(node.problem_found(so_many_points(count), profile_points()));
     }
     points
         .map(|point| {
             let [r, z] = point.numbers(&limits::ANY)?;
             if r < 0.0 {
                 let mut coordinates = point.items()?;
-                let problem = coordinates
-                    .next()
-                    .map_or_else(|| point.problem("r of 0 or more"), |r| r.problem(limits::ZERO_OR_MORE.to_string()));
-                return Err(problem.saying("A profile lies at or outside its axis: r must be 0 or more."));
+                let problem = coordinates.next().map_or_else(
+                    || point.problem(limits::ZERO_OR_MORE.words()),
+                    |r| r.problem(limits::ZERO_OR_MORE.words()),
+                );
+                return Err(problem.saying(phrase!(
+                    "profile-outside",
+                    "A profile lies at or outside its axis: r must be 0 or more."
+                )));
             }
             Ok([r, z])
         })

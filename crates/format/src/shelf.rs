@@ -4,7 +4,9 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use crate::link::{most_chars, so_many_chars};
 use crate::node::Node;
+use crate::phrase;
 use crate::problem::Problem;
 use crate::shot::{BallRef, ShotFile};
 use crate::tree::Tree;
@@ -87,7 +89,7 @@ impl ReadShelf {
         let list = root.object(&["format", "entries"])?.get("entries")?;
         let nodes = list.items()?;
         if nodes.len() > MAX_SHELF_ENTRIES {
-            return Err(list.problem(format!("at most {MAX_SHELF_ENTRIES} entries")));
+            return Err(list.problem(phrase!("most-entries", "at most {most} entries", most = MAX_SHELF_ENTRIES)));
         }
         let mut shelf = Self { entries: Vec::new(), broken: Vec::new() };
         for node in nodes {
@@ -118,10 +120,10 @@ fn whole_shot(node: &Node<'_>) -> Result<ShotFile, Problem> {
     let shot = ShotFile::read_node(node)?;
     let within = |problem: Problem| problem.within(&node.place());
     let BallRef::Object(ball) = &shot.ball else {
-        return Err(node
-            .key("ball")?
-            .problem("the ball itself")
-            .saying("A shelf holds the ball itself, and here is only the name of its file."));
+        return Err(node.key("ball")?.problem(phrase!("ball-itself", "the ball itself")).saying(phrase!(
+            "shelf-holds-ball",
+            "A shelf holds the ball itself, and here is only the name of its file."
+        )));
     };
     ball.build().map_err(|problem| within(problem.within("ball")))?;
     if let Some(laid) = shot.throw.laid() {
@@ -134,9 +136,7 @@ fn whole_shot(node: &Node<'_>) -> Result<ShotFile, Problem> {
 pub(crate) fn text_up_to(node: &Node<'_>, most: usize) -> Result<String, Problem> {
     let text = node.text()?;
     match text.chars().count() {
-        count if count > most => {
-            Err(node.problem_found(format!("{count} characters"), format!("at most {most} characters")))
-        }
+        count if count > most => Err(node.problem_found(so_many_chars(count), most_chars(most))),
         _ => Ok(text),
     }
 }
@@ -147,7 +147,11 @@ pub(crate) fn instant(node: &Node<'_>) -> Result<String, Problem> {
     if is_instant(&text) {
         Ok(text)
     } else {
-        Err(node.problem("a moment of universal time, such as 2026-03-01T18:30:00Z"))
+        Err(node.problem(phrase!(
+            "universal-time",
+            "a moment of universal time, such as {example}",
+            example = "2026-03-01T18:30:00Z"
+        )))
     }
 }
 

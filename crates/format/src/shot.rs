@@ -10,6 +10,7 @@ use crate::limits;
 use crate::node::Node;
 use crate::problem::Problem;
 use crate::tree::Tree;
+use crate::{Phrase, phrase};
 
 /// Which edition of the shot file this is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
@@ -141,6 +142,10 @@ impl ShotFile {
     }
 }
 
+fn path_or_ball() -> Phrase {
+    phrase!("path-or-ball", "a path beside the shot file, or a ball object")
+}
+
 fn read_version(node: &Node<'_>) -> Result<ShotVersion, Problem> {
     node.key("format")?.choice(&[("pithball.shot/1", ShotVersion::V1)])
 }
@@ -150,12 +155,12 @@ impl BallRef {
         if node.is_text() {
             let path = node.text()?;
             if path.is_empty() {
-                return Err(node.problem("a path beside the shot file, or a ball object"));
+                return Err(node.problem(path_or_ball()));
             }
             return Ok(Self::Path(path));
         }
         if !node.is_object() {
-            return Err(node.problem("a path beside the shot file, or a ball object"));
+            return Err(node.problem(path_or_ball()));
         }
         Ok(Self::Object(Box::new(BallFile::read_node(node)?)))
     }

@@ -13,6 +13,7 @@ use crate::node::Node;
 use crate::problem::Problem;
 use crate::tree::Tree;
 use crate::weighed::WeighedDoc;
+use crate::{Phrase, phrase};
 
 /// Starts where the file does not say.
 const USUAL_STARTS: u32 = 24;
@@ -108,7 +109,7 @@ impl TargetFile {
         let count = free.items()?.len();
         let most = physics::seek::MOST_FREE;
         if count == 0 || count > most {
-            return Err(free.problem_found(format!("{count} free controls"), format!("1 to {most} free controls")));
+            return Err(free.problem_found(so_many_free(count), some_free()));
         }
         Ok(Self {
             format,
@@ -116,7 +117,7 @@ impl TargetFile {
             note: file.find_text("note")?,
             want: Want::read(&file.get("want")?)?,
             free: free.items()?.map(|item| FreeDoc::read(&item)).collect::<Result<_, _>>()?,
-            within_limits: file.find("within_limits").map(|node| node.truth()).transpose()?,
+            within_limits: file.find("within_limits").map(|node| node.flag()).transpose()?,
             starts: file.find("starts").map(|node| node.whole(&limits::STARTS)).transpose()?,
         })
     }
@@ -142,7 +143,7 @@ impl Want {
             cover_at_least_in: find("cover_at_least_in", &limits::ZERO_OR_MORE)?,
         };
         if read == Self::default() {
-            return Err(node.problem_found("no wanted number", "at least one").saying("Nothing is wanted."));
+            return Err(nothing_wanted(node.place()));
         }
         Ok(read)
     }
@@ -157,10 +158,26 @@ impl FreeDoc {
             to: free.get_number("to", &limits::ANY)?,
         };
         if read.from >= read.to {
-            return Err(node.problem_found(format!("from {} to {}", read.from, read.to), "from below to"));
+            return Err(node.problem_found(
+                phrase!("from-to", "from {from} to {to}", from = read.from, to = read.to),
+                phrase!("from-below-to", "from below to"),
+            ));
         }
         Ok(read)
     }
+}
+
+fn nothing_wanted(place: String) -> Problem {
+    Problem::new(place, phrase!("no-wanted", "no wanted number"), phrase!("at-least-one", "at least one"))
+        .saying(phrase!("nothing-wanted", "Nothing is wanted."))
+}
+
+fn so_many_free(count: usize) -> Phrase {
+    phrase!("so-many-free", "{count} free controls", count = count)
+}
+
+fn some_free() -> Phrase {
+    phrase!("some-free", "1 to {most} free controls", most = physics::seek::MOST_FREE)
 }
 
 /// A target made ready for a ball.
@@ -183,9 +200,9 @@ pub struct SoughtDoc {
     /// The nearest core where none meets it.
     pub nearest: Option<AnswerDoc>,
     /// What stands in its way, one sentence each.
-    pub blocks: Vec<String>,
+    pub blocks: Vec<Phrase>,
     /// What counts as met.
-    pub note: &'static str,
+    pub note: Phrase,
 }
 
 /// A core.
@@ -233,8 +250,13 @@ impl From<SeekProblem> for Problem {
     }
 }
 
-const NOTE: &str = "Met: within 0.02 lb, 0.001 in of RG and of both differentials, 0.05 oz of top weight and 0.001 in \
-                    of cover. That no start met a target does not prove that nothing can.";
+fn note() -> Phrase {
+    phrase!(
+        "seek-note",
+        "Met: within 0.02 lb, 0.001 in of RG and of both differentials, 0.05 oz of top weight and 0.001 in of cover. \
+         That no start met a target does not prove that nothing can."
+    )
+}
 
 impl Seeker {
     /// Finds the controls in the ball.
@@ -266,12 +288,16 @@ impl Seeker {
         };
         let seek = Seek::new(&ball.recipe(), target.clone()).map_err(|error| match error {
             SeekError::Recipe(error) => SeekProblem::Ball(ball.problem(&error)),
-            SeekError::NothingWanted => in_target(Problem::new("want", "no wanted number", "at least one")),
-            SeekError::Free { found } => in_target(Problem::new("free", format!("{found} controls"), "1 to 32")),
-            SeekError::Starts { found } => in_target(Problem::new("starts", found.to_string(), "1 to 1,000")),
+            SeekError::NothingWanted => in_target(nothing_wanted("want".to_owned())),
+            SeekError::Free { found } => in_target(Problem::new("free", so_many_free(found), some_free())),
+            SeekError::Starts { found } => in_target(Problem::new("starts", found.into(), limits::STARTS.words())),
             SeekError::Control { place } => in_target(
-                Problem::new(format!("free[{place}]"), "a control that is free already", "each control once")
-                    .saying("A control is free twice."),
+                Problem::new(
+                    format!("free[{place}]"),
+                    phrase!("free-already", "a control that is free already"),
+                    phrase!("each-control-once", "each control once"),
+                )
+                .saying(phrase!("free-twice", "A control is free twice.")),
             ),
         })?;
         Ok(Self { seek, ball: ball.clone(), target })
@@ -297,7 +323,7 @@ impl Seeker {
             tried: results.len() / self.target.free.len(),
             nearest: sought.nearest.as_ref().map(|answer| self.answer(answer)),
             blocks: sought.blocks.iter().map(|block| self.block(*block)).collect(),
-            note: NOTE,
+            note: note(),
         })
     }
 
@@ -325,32 +351,62 @@ impl Seeker {
         }
     }
 
-    fn block(&self, block: Block) -> String {
+    fn block(&self, block: Block) -> Phrase {
         let bound = |n: usize, upper: bool| {
             let free = self.target.free.get(n);
-            let (end, words) = if upper { (free.map(|f| f.to), "upper") } else { (free.map(|f| f.from), "lower") };
-            let (Some(free), Some(end)) = (free, end) else { return String::new() };
+            let Some(free) = free else { return Phrase::default() };
             let doc = self.ball.control_doc(free.control);
-            let of = doc.part.map_or_else(String::new, |part| format!(" of {part}"));
-            let end = end / si(free.control);
-            format!("The {}{of} is at its {words} bound, {end:.4} {} ({}).", doc.what, doc.unit, place(free.control))
+            let end = format!("{:.4}", if upper { free.to } else { free.from } / si(free.control));
+            let what = match doc.part {
+                Some(part) => phrase!("what-of-part", "{what} of {part}", what = doc.what, part = part),
+                None => doc.what,
+            };
+            let (unit, place) = (doc.unit, place(free.control));
+            if upper {
+                phrase!(
+                    "block-upper",
+                    "The {what} is at its upper bound, {end} {unit} ({place}).",
+                    what = what,
+                    end = end,
+                    unit = unit,
+                    place = place
+                )
+            } else {
+                phrase!(
+                    "block-lower",
+                    "The {what} is at its lower bound, {end} {unit} ({place}).",
+                    what = what,
+                    end = end,
+                    unit = unit,
+                    place = place
+                )
+            }
         };
-        let limit = |what: &str| format!("The published limit on the {what} stands in the way.");
         match block {
             Block::LowerBound(n) => bound(n, false),
             Block::UpperBound(n) => bound(n, true),
             Block::Room(n) => {
-                let name = self.ball.pieces.get(n).map_or("", |piece| &piece.name);
-                let why = if self.target.cover_at_least_m.is_some() { "the wanted cover" } else { "the ball" };
-                format!("The piece {name:?} fills all the room that {why} leaves.")
+                let name = format!("{:?}", self.ball.pieces.get(n).map_or("", |piece| &piece.name));
+                if self.target.cover_at_least_m.is_some() {
+                    phrase!(
+                        "block-room-cover",
+                        "The piece {name} fills all the room that the wanted cover leaves.",
+                        name = name
+                    )
+                } else {
+                    phrase!("block-room", "The piece {name} fills all the room that the ball leaves.", name = name)
+                }
             }
-            Block::Weight => limit("weight"),
-            Block::Rg => limit("RG"),
-            Block::Differential => limit("differential"),
-            Block::Density => limit("density"),
-            Block::Contradiction => {
-                "No bound stands in the way: for these controls the wanted numbers contradict one another.".to_owned()
+            Block::Weight => phrase!("block-weight", "The published limit on the weight stands in the way."),
+            Block::Rg => phrase!("block-rg", "The published limit on the RG stands in the way."),
+            Block::Differential => {
+                phrase!("block-differential", "The published limit on the differential stands in the way.")
             }
+            Block::Density => phrase!("block-density", "The published limit on the density stands in the way."),
+            Block::Contradiction => phrase!(
+                "block-contradiction",
+                "No bound stands in the way: for these controls the wanted numbers contradict one another."
+            ),
         }
     }
 }

@@ -5,9 +5,11 @@ use physics::roll::{self, ShotError};
 use physics::units::{M_PER_FT, M_PER_IN, M_S_PER_MPH, RAD_S_PER_RPM};
 
 use crate::ball::Cover;
+use crate::build::accepted_words;
 use crate::problem::Problem;
 use crate::shot::{Hand, Layout, Release, Throw};
 use crate::tree::{rounded, short};
+use crate::{Phrase, phrase};
 
 impl Throw {
     /// The shot this file writes down, for a ball with this cover.
@@ -60,8 +62,12 @@ impl Layout {
 impl From<&ShotError> for Problem {
     fn from(error: &ShotError) -> Self {
         let ShotError::OutOfRange { quantity, found, accepted } = *error else {
-            return Self::new("", error.to_string(), "a shot that keeps the ball on the lane")
-                .saying(not_followed(error));
+            return Self::new(
+                "",
+                error.to_string().into(),
+                phrase!("good-shot", "a shot that keeps the ball on the lane"),
+            )
+            .saying(not_followed(error));
         };
         let value = |unit: f64| short(rounded(found / unit));
         let degree = 1.0_f64.to_radians();
@@ -76,27 +82,31 @@ impl From<&ShotError> for Problem {
             "drilling_angle_rad" => ("layout.drilling_angle_deg", value(degree)),
             "start_turn_rad" => ("layout.start_turn_deg", value(degree)),
             // The ball itself cannot be rolled.
-            _ => ("ball", format!("{quantity} of {}", value(1.0))),
+            _ => ("ball", format!("{quantity} {}", value(1.0))),
         };
-        Self::new(place, found, accepted)
+        Self::new(place, found.into(), accepted_words(accepted))
     }
 }
 
 /// Why a shot cannot be followed, in plain words and the file's units.
-fn not_followed(error: &ShotError) -> String {
-    let down = |distance_m: f64| format!("{:.1} ft", distance_m / M_PER_FT);
+fn not_followed(error: &ShotError) -> Phrase {
+    let down = |distance_m: f64| format!("{:.1}", distance_m / M_PER_FT);
     match *error {
-        ShotError::Hops { distance_m, .. } => format!(
-            "This ball would hop up off the lane at {}: its centre of gravity is too far from the middle for this spin.",
-            down(distance_m)
+        ShotError::Hops { distance_m, .. } => phrase!(
+            "shot-hops",
+            "This ball would hop up off the lane at {at} ft: its centre of gravity is too far from the middle for this spin.",
+            at = down(distance_m)
         ),
-        ShotError::Jams { distance_m, .. } => format!(
-            "This ball would jam against the lane at {}: the friction is too high for a centre of gravity so far from the middle.",
-            down(distance_m)
+        ShotError::Jams { distance_m, .. } => phrase!(
+            "shot-jams",
+            "This ball would jam against the lane at {at} ft: the friction is too high for a centre of gravity so far from the middle.",
+            at = down(distance_m)
         ),
-        ShotError::TooManySteps { distance_m, .. } => {
-            format!("The shot could not be followed beyond {}: it takes too many steps.", down(distance_m))
-        }
-        ShotError::OutOfRange { .. } => format!("The shot cannot be followed: {error}."),
+        ShotError::TooManySteps { distance_m, .. } => phrase!(
+            "shot-too-many-steps",
+            "The shot could not be followed beyond {at} ft: it takes too many steps.",
+            at = down(distance_m)
+        ),
+        ShotError::OutOfRange { .. } => error.to_string().into(),
     }
 }

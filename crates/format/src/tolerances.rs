@@ -10,7 +10,8 @@ use serde::Serialize;
 
 use crate::ball::BallFile;
 use crate::limits;
-use crate::node::{Node, Object};
+use crate::node::{Node, Object, one_of};
+use crate::phrase;
 use crate::problem::Problem;
 use crate::tree::Tree;
 
@@ -316,17 +317,19 @@ impl TolerancesFile {
             let found: Vec<usize> = (0..ball.pieces.len()).filter(|k| ball.pieces[*k].name == named.piece).collect();
             let [piece] = found[..] else {
                 let names: Vec<String> = ball.pieces.iter().map(|piece| format!("{:?}", piece.name)).collect();
-                let how_many = if found.is_empty() { "No piece" } else { "More than one piece" };
-                return Err(Problem::new(
-                    place(),
-                    format!("{:?}", named.piece),
-                    format!("one of {}", names.join(", ")),
-                )
-                .saying(format!("{how_many} of the ball is called {:?}.", named.piece)));
+                let name = format!("{:?}", named.piece);
+                let message = if found.is_empty() {
+                    phrase!("no-piece-called", "No piece of the ball is called {name}.", name = &name)
+                } else {
+                    phrase!("pieces-called", "More than one piece of the ball is called {name}.", name = &name)
+                };
+                return Err(Problem::new(place(), name.into(), one_of(&names)).saying(message));
             };
             if std::mem::replace(&mut seen[piece], true) {
-                return Err(Problem::new(place(), format!("{:?} again", named.piece), "each piece once")
-                    .saying(format!("The piece {:?} has tolerances twice.", named.piece)));
+                let name = format!("{:?}", named.piece);
+                let found = phrase!("again", "{what} again", what = &name);
+                return Err(Problem::new(place(), found, phrase!("each-piece-once", "each piece once"))
+                    .saying(phrase!("tolerances-twice", "The piece {name} has tolerances twice.", name = name)));
             }
             by_piece[piece] = (named.tolerances(), format!("pieces[{n}]"));
         }
@@ -440,8 +443,16 @@ impl AcceptWindow {
         };
         match (read.at_least, read.at_most) {
             (Some(low), Some(high)) if low > high => Err(node
-                .problem_found(format!("at_least {low} and at_most {high}"), "at_least no larger than at_most")
-                .saying("The window ends before it begins.")),
+                .problem_found(
+                    phrase!(
+                        "and",
+                        "{one} and {next}",
+                        one = format!("at_least {low}"),
+                        next = format!("at_most {high}")
+                    ),
+                    phrase!("least-below-most", "at_least no larger than at_most"),
+                )
+                .saying(phrase!("window-ends", "The window ends before it begins."))),
             _ => Ok(read),
         }
     }

@@ -9,9 +9,11 @@ use serde::de::{Deserialize, DeserializeSeed, Deserializer, Error, MapAccess, Se
 use serde_json::{Value, json};
 use serde_path_to_error::Segment;
 
+use crate::limits;
 use crate::node::Step;
 use crate::problem::Problem;
 use crate::{MAX_FILE_BYTES, MAX_NESTING};
+use crate::{Phrase, phrase};
 
 /// A JSON value whose numbers are finite and whose keys are unique.
 #[derive(Clone, Debug, PartialEq)]
@@ -35,12 +37,13 @@ impl Tree {
         if bytes.len() > most {
             return Err(Problem::new(
                 "",
-                format!("{} bytes", bytes.len()),
-                format!("at most {most} bytes ({} MiB)", most >> 20),
+                phrase!("so-many-bytes", "{count} bytes", count = bytes.len()),
+                phrase!("at-most-mib", "at most {most} bytes ({mib} MiB)", most = most, mib = most >> 20),
             ));
         }
         let text = std::str::from_utf8(bytes).map_err(|e| {
-            Problem::new("", format!("a byte that is not UTF-8 at position {}", e.valid_up_to()), "JSON text in UTF-8")
+            let found = phrase!("no-utf8", "a byte that is not UTF-8 at position {at}", at = e.valid_up_to());
+            Problem::new("", found, phrase!("json-in-utf8", "JSON text in UTF-8"))
         })?;
         // RFC 8259 section 8.1 lets a reader ignore a byte order mark.
         let text = text.strip_prefix('\u{feff}').unwrap_or(text);
@@ -73,14 +76,14 @@ impl Tree {
     }
 
     /// What stands here, as a reader would see it.
-    pub(crate) fn describe(&self) -> String {
+    pub(crate) fn describe(&self) -> Phrase {
         match self {
-            Self::Null => "null".to_owned(),
-            Self::Flag(flag) => flag.to_string(),
-            Self::Number(number) => short(*number),
-            Self::Text(text) => quote(text),
-            Self::List(items) => format!("a list of {}", items.len()),
-            Self::Object(_) => "an object".to_owned(),
+            Self::Null => "null".into(),
+            Self::Flag(flag) => flag.to_string().into(),
+            Self::Number(number) => short(*number).into(),
+            Self::Text(text) => quote(text).into(),
+            Self::List(items) => phrase!("list-of", "a list of {count}", count = items.len()),
+            Self::Object(_) => phrase!("some-object", "an object"),
         }
     }
 }
@@ -124,30 +127,39 @@ fn explain(text: &str, path: &serde_path_to_error::Path, fault: Option<Fault>, e
     match fault {
         Some(Fault::TooDeep) => Problem::new(
             "",
-            format!("more than {MAX_NESTING} levels at line {}", e.line()),
-            format!("lists and objects nested at most {MAX_NESTING} deep"),
+            phrase!("too-deep", "more than {most} levels at line {line}", most = MAX_NESTING, line = e.line()),
+            phrase!("at-most-deep", "lists and objects nested at most {most} deep", most = MAX_NESTING),
         ),
         Some(Fault::Repeated(key)) => {
             let whole = Step { parent: &place, key: &key };
-            Problem::new(whole, format!("the key {} twice", quote(&key)), "each key once").saying(format!(
-                "The key {} is given twice at line {}.",
-                quote(&key),
-                e.line()
+            let key = quote(&key);
+            let found = phrase!("key-twice", "the key {key} twice", key = &key);
+            Problem::new(whole, found, phrase!("each-key-once", "each key once")).saying(phrase!(
+                "key-given-twice",
+                "The key {key} is given twice at line {line}.",
+                key = key,
+                line = e.line()
             ))
         }
         None if e.to_string().starts_with("number out of range") => {
-            Problem::new(place, number_before(text, e), "a finite number")
+            Problem::new(place, number_before(text, e), limits::ANY.words())
         }
         None => not_json(e),
     }
 }
 
 fn not_json(e: &serde_json::Error) -> Problem {
-    Problem::new("", e.to_string(), "JSON text").saying(format!("The file is not JSON: {e}."))
+    // The reader's own words are English.
+    let why = e.to_string();
+    Problem::new("", why.clone().into(), phrase!("json-text", "JSON text")).saying(phrase!(
+        "not-json",
+        "The file is not JSON: {why}.",
+        why = why
+    ))
 }
 
 /// The number that ends where the error stands.
-fn number_before(text: &str, e: &serde_json::Error) -> String {
+fn number_before(text: &str, e: &serde_json::Error) -> Phrase {
     let line = text.lines().nth(e.line().saturating_sub(1)).unwrap_or("");
     let part_of_number = |b: &u8| b.is_ascii_digit() || b"+-.eE".contains(b);
     let bytes = line.as_bytes();
@@ -156,9 +168,9 @@ fn number_before(text: &str, e: &serde_json::Error) -> String {
     let end = at + bytes[at..].iter().take_while(|b| part_of_number(b)).count();
     let number = line.get(start..end).unwrap_or("").trim();
     if number.is_empty() || number.len() > 60 {
-        format!("a number out of range at line {}", e.line())
+        phrase!("number-out-of-range", "a number out of range at line {line}", line = e.line())
     } else {
-        number.to_owned()
+        number.into()
     }
 }
 

@@ -4,11 +4,13 @@ use physics::area::{ANGLES, Apart, Area, Arrival, BOARDS, KINDS, Kind, POCKET, R
 use physics::units::{M_S_PER_MPH, RAD_S_PER_RPM};
 use serde::Serialize;
 
+use crate::{Phrase, phrase};
+
 /// Room for error about a shot.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct AreaDoc {
     /// One or two sentences that say it all.
-    pub sentence: String,
+    pub sentence: Phrase,
     /// How many throws were rolled for it.
     pub throws: usize,
     /// Where a ball has to arrive.
@@ -34,7 +36,7 @@ pub struct WindowDoc {
     /// Least and largest entry angle.
     pub entry_angles_deg: [f64; 2],
     /// Where the figures are from.
-    pub source: &'static str,
+    pub source: Phrase,
 }
 
 /// Where one throw arrives; null where it does not.
@@ -152,12 +154,15 @@ impl From<&Area> for AreaDoc {
         };
         let kinds = |row: &[Option<Arrival>]| row.iter().map(|at| Kind::of(at.as_ref()).into()).collect();
         let mut doc = Self {
-            sentence: String::new(),
+            sentence: Phrase::default(),
             throws: BOARDS * ANGLES + SCATTER,
             window: WindowDoc {
                 boards: POCKET.boards,
                 entry_angles_deg: POCKET.angles_rad.map(f64::to_degrees),
-                source: "boards 17 to 18.5 at 4° to 6° strike best (studies of the United States Bowling Congress, as reported)",
+                source: phrase!(
+                    "area-source",
+                    "boards 17 to 18.5 at 4° to 6° strike best (studies of the United States Bowling Congress, as reported)"
+                ),
             },
             shot: ArrivalDoc::from(area.map[area.map.len() / 2].as_ref()),
             board_room: area.board_room.as_ref().map(|room| room_in(room, 1.0)),
@@ -201,52 +206,67 @@ fn room_in(room: &Room, unit: f64) -> RoomDoc {
     RoomDoc { from, to, width: to - from, open: room.open, holds: room.holds }
 }
 
-fn sentence(doc: &AreaDoc) -> String {
-    let whole = |room: &RoomDoc| if room.open.contains(&true) { "at least " } else { "" };
-    let head = match (&doc.board_room, &doc.launch_angle_room_deg) {
-        (Some(boards), Some(angles)) if boards.holds && angles.holds => format!(
-            "This shot reaches the pocket with {}{:.1} boards of room at the foul line and {}{:.2}° of room in the launch angle.",
-            whole(boards),
-            boards.width,
-            whole(angles),
-            angles.width
-        ),
-        (Some(boards), _) => format!(
-            "{} At the same launch angle it would meet board and angle from boards {:.1} to {:.1}.",
-            misses(&doc.shot),
-            boards.from,
-            boards.to
-        ),
-        (None, Some(angles)) => format!(
-            "{} From the same board it would meet board and angle at launch angles of {:.2}° to {:.2}°.",
-            misses(&doc.shot),
-            angles.from,
-            angles.to
-        ),
-        (None, None) => format!("{} No other board and no other launch angle near it would help.", misses(&doc.shot)),
+fn sentence(doc: &AreaDoc) -> Phrase {
+    let width = |room: &RoomDoc, decimals: usize| {
+        let width = format!("{:.decimals$}", room.width);
+        if room.open.contains(&true) { phrase!("at-least", "at least {width}", width = width) } else { width.into() }
     };
+    let head = match (&doc.board_room, &doc.launch_angle_room_deg) {
+        (Some(boards), Some(angles)) if boards.holds && angles.holds => phrase!(
+            "area-reaches",
+            "This shot reaches the pocket with {boards} boards of room at the foul line and {angle}° of room in the launch angle.",
+            boards = width(boards, 1),
+            angle = width(angles, 2)
+        ),
+        (Some(boards), _) => misses(&doc.shot).then(phrase!(
+            "area-boards",
+            "At the same launch angle it would meet board and angle from boards {from} to {to}.",
+            from = format!("{:.1}", boards.from),
+            to = format!("{:.1}", boards.to)
+        )),
+        (None, Some(angles)) => misses(&doc.shot).then(phrase!(
+            "area-angles",
+            "From the same board it would meet board and angle at launch angles of {from}° to {to}°.",
+            from = format!("{:.2}", angles.from),
+            to = format!("{:.2}", angles.to)
+        )),
+        (None, None) => {
+            misses(&doc.shot).then(phrase!("area-none", "No other board and no other launch angle near it would help."))
+        }
+    };
+    let whole = |number: f64| format!("{number:.0}");
     let shares = &doc.scatter.shares;
-    format!(
-        "{head} Of 100 throws of a steady league hand, {:.0} come in on the pocket's boards, {:.0} at its angles of {:.0}° to {:.0}°, and {:.0} do both.",
-        100.0 * doc.scatter.apart.on_boards,
-        100.0 * doc.scatter.apart.at_angles,
-        doc.window.entry_angles_deg[0],
-        doc.window.entry_angles_deg[1],
-        100.0 * shares.pocket
-    )
+    head.then(phrase!(
+        "area-throws",
+        "Of 100 throws of a steady league hand, {boards} come in on the pocket's boards, {angles} at its angles of {from}° to {to}°, and {both} do both.",
+        boards = whole(100.0 * doc.scatter.apart.on_boards),
+        angles = whole(100.0 * doc.scatter.apart.at_angles),
+        from = whole(doc.window.entry_angles_deg[0]),
+        to = whole(doc.window.entry_angles_deg[1]),
+        both = whole(100.0 * shares.pocket)
+    ))
 }
 
 /// How a shot misses the window.
-fn misses(shot: &ArrivalDoc) -> String {
+fn misses(shot: &ArrivalDoc) -> Phrase {
     let (Some(board), Some(angle)) = (shot.board_at_pins, shot.entry_angle_deg) else {
-        return "This shot does not reach the pins.".to_owned();
+        return phrase!("shot-lost", "This shot does not reach the pins.");
     };
+    let (angle, board) = (format!("{angle:.1}"), format!("{board:.1}"));
     match shot.kind {
-        KindDoc::Shallow => format!("This shot comes in on the pocket's boards but too flat, at {angle:.1}°."),
-        KindDoc::Steep => format!("This shot comes in on the pocket's boards but too steep, at {angle:.1}°."),
-        KindDoc::Light => format!("This shot comes in short of the pocket, on board {board:.1}."),
-        KindDoc::High => format!("This shot comes in past the pocket, on board {board:.1}."),
-        KindDoc::Pocket | KindDoc::Lost => "This shot is at the edge of the pocket.".to_owned(),
+        KindDoc::Shallow => {
+            phrase!("shot-flat", "This shot comes in on the pocket's boards but too flat, at {angle}°.", angle = angle)
+        }
+        KindDoc::Steep => phrase!(
+            "shot-steep",
+            "This shot comes in on the pocket's boards but too steep, at {angle}°.",
+            angle = angle
+        ),
+        KindDoc::Light => {
+            phrase!("shot-light", "This shot comes in short of the pocket, on board {board}.", board = board)
+        }
+        KindDoc::High => phrase!("shot-high", "This shot comes in past the pocket, on board {board}.", board = board),
+        KindDoc::Pocket | KindDoc::Lost => phrase!("shot-edge", "This shot is at the edge of the pocket."),
     }
 }
 

@@ -5,6 +5,7 @@ use physics::weigh::{Weighed, weigh};
 use physics::why::Thrown;
 
 use crate::ball::BallFile;
+use crate::phrase;
 use crate::problem::Problem;
 use crate::shot::{BallRef, ShotFile, Throw};
 
@@ -28,7 +29,13 @@ impl ShotFile {
     pub fn weighed(&self) -> Result<WeighedShot, Problem> {
         let file = match &self.ball {
             BallRef::Object(file) => file,
-            BallRef::Path(path) => return Err(Problem::new("ball", format!("{path:?}"), "the ball itself")),
+            BallRef::Path(path) => {
+                return Err(Problem::new(
+                    "ball",
+                    format!("{path:?}").into(),
+                    phrase!("ball-itself", "the ball itself"),
+                ));
+            }
         };
         let ball = match self.throw.laid() {
             Some(laid) => laid.drill(file)?.file,

@@ -7,8 +7,9 @@ use physics::wear::{SHOTS_A_GAME, SPREAD_BOARDS, Thrower, WearError, play};
 use serde::Serialize;
 
 use crate::ball::Cover;
-use crate::lane::{Lane, OilRef};
+use crate::lane::{Lane, OilRef, oil_itself};
 use crate::oil::{M_PER_UM, M3_PER_ML, Oil, OilFile};
+use crate::phrase;
 use crate::problem::Problem;
 use crate::rolled::SummaryDoc;
 use crate::shot::Throw;
@@ -63,14 +64,22 @@ pub struct WornGameDoc {
 /// shot.
 pub fn wear(throws: &[(RigidBall, &Cover, &Throw)], games: u32) -> Result<WornDoc, Problem> {
     if !(1..=MAX_GAMES).contains(&games) {
-        return Err(Problem::new("games", games.to_string(), format!("1 to {MAX_GAMES} games")));
+        return Err(Problem::new(
+            "games",
+            games.into(),
+            phrase!("so-many-games", "1 to {most} games", most = MAX_GAMES),
+        ));
     }
     let Some((_, _, Throw { lane: Lane::Oiled(lane), .. })) = throws.first() else {
-        return Err(Problem::new("lane", "friction in zones", "a lane with oil")
-            .saying("Only oil wears: this lane's friction is given in zones."));
+        return Err(Problem::new(
+            "lane",
+            phrase!("friction-in-zones", "friction in zones"),
+            phrase!("lane-with-oil", "a lane with oil"),
+        )
+        .saying(phrase!("only-oil-wears", "Only oil wears: this lane's friction is given in zones.")));
     };
     let OilRef::Object(fresh) = &lane.oil else {
-        return Err(Problem::new("lane.oil", "a path", "the oil itself: no file is looked for here"));
+        return Err(Problem::new("lane.oil", phrase!("a-path", "a path"), oil_itself()));
     };
     let mut throwers = Vec::with_capacity(throws.len());
     for (ball, cover, throw) in throws {
@@ -132,6 +141,8 @@ fn worn_file(fresh: &OilFile, film: &Film, games: u32) -> OilFile {
 fn problem(error: &WearError) -> Problem {
     match error {
         WearError::Throw { error, .. } => Problem::from(error),
-        WearError::Film(error) => Problem::new("lane.oil", error.to_string(), "oil that stays a film"),
+        WearError::Film(error) => {
+            Problem::new("lane.oil", error.to_string().into(), phrase!("stays-film", "oil that stays a film"))
+        }
     }
 }

@@ -196,7 +196,7 @@ impl Bench {
 fn problem(place: &str, found: impl Into<String>, accepted: &str) -> Problem {
     let found = found.into();
     let message = format!("Here must be {accepted}, not {found}.");
-    Problem { place: place.to_owned(), found, accepted: accepted.to_owned(), message }
+    Problem { place: place.to_owned(), found: found.into(), accepted: accepted.into(), message: message.into() }
 }
 
 fn nowhere(key: &str, place: &str) -> Problem {

@@ -146,7 +146,7 @@ macro_rules! weighed {
 macro_rules! rolled {
     ($name:literal, $words:literal, $quantity:ident, |$s:ident| $value:expr, $none:expr) => {
         Figure::new($name, $words, Quantity::$quantity, |bench| {
-            let $s = &bench.rolled().map_err(|problem| problem.message)?.summary;
+            let $s = &bench.rolled().map_err(|problem| problem.message.into_text())?.summary;
             let value: Option<f64> = $value;
             value.ok_or_else(|| $none.to_owned())
         })
@@ -162,7 +162,7 @@ macro_rules! limit {
 macro_rules! covered {
     ($name:literal, $words:literal, $quantity:ident, |$c:ident| $value:expr) => {
         Figure::new($name, $words, Quantity::$quantity, |bench| {
-            let $c = bench.cover().map_err(|problem| problem.message)?;
+            let $c = bench.cover().map_err(|problem| problem.message.into_text())?;
             $value
         })
     };
@@ -241,23 +241,23 @@ pub const FIGURES: &[Figure] = &[
     rolled!("flare_per_turn_in", "the flare in one turn", Size, |s| Some(s.flare_per_turn_in), "there is none"),
     rolled!("turns", "the number of turns", Count, |s| Some(s.turns), "there is none"),
     Figure::new("hook_boards", "how many boards the ball comes back", Quantity::Board, |bench| {
-        let summary = &bench.rolled().map_err(|problem| problem.message)?.summary;
+        let summary = &bench.rolled().map_err(|problem| problem.message.into_text())?.summary;
         let board = summary.board_at_pins.ok_or_else(|| SHORT.to_owned())?;
         Ok(board - summary.breakpoint.board)
     }),
     Figure::new("speed_lost_mph", "the speed lost on the way", Quantity::Speed, |bench| {
-        let at_pins_mph = bench.rolled().map_err(|problem| problem.message)?.summary.speed_at_pins_mph;
+        let at_pins_mph = bench.rolled().map_err(|problem| problem.message.into_text())?.summary.speed_at_pins_mph;
         at_pins_mph.map(|mph| bench.throw().release.speed_mph - mph).ok_or_else(|| SHORT.to_owned())
     }),
     Figure::new("revs_gained_rpm", "the revs gained on the way", Quantity::Revs, |bench| {
-        let at_pins_rpm = bench.rolled().map_err(|problem| problem.message)?.summary.revs_at_pins_rpm;
+        let at_pins_rpm = bench.rolled().map_err(|problem| problem.message.into_text())?.summary.revs_at_pins_rpm;
         at_pins_rpm.map(|rpm| rpm - bench.throw().release.revs_rpm).ok_or_else(|| SHORT.to_owned())
     }),
     Figure::new("skid_ft", "the length of the skid", Quantity::Distance, |bench| phase(bench, format::PhaseDoc::Skid)),
     Figure::new("hook_ft", "the length of the hook", Quantity::Distance, |bench| phase(bench, format::PhaseDoc::Hook)),
     Figure::new("roll_ft", "the length of the roll", Quantity::Distance, |bench| phase(bench, format::PhaseDoc::Roll)),
     Figure::new("pocket_miss_boards", "how far from the pocket the ball arrives", Quantity::Board, |bench| {
-        let board = bench.rolled().map_err(|problem| problem.message)?.summary.board_at_pins;
+        let board = bench.rolled().map_err(|problem| problem.message.into_text())?.summary.board_at_pins;
         board.map(|board| (board - POCKET_BOARD).abs()).ok_or_else(|| SHORT.to_owned())
     }),
     Figure {
@@ -271,10 +271,10 @@ pub const FIGURES: &[Figure] = &[
         Ok(oil(bench)?.length_ft - EXIT_RULE)
     }),
     Figure::new("pours", "the number of pours", Quantity::Count, |bench| {
-        bench.poured().map(|poured| poured.pours.len() as f64).map_err(|problem| problem.message)
+        bench.poured().map(|poured| poured.pours.len() as f64).map_err(|problem| problem.message.into_text())
     }),
     Figure::new("cost_index", "the cost index", Quantity::Ratio, |bench| {
-        bench.poured().map(|poured| poured.cost_index).map_err(|problem| problem.message)
+        bench.poured().map(|poured| poured.cost_index).map_err(|problem| problem.message.into_text())
     }),
     Figure::new("lane_ft", "the way from the foul line to the pins", Quantity::Distance, |_| Ok(PINS_M / M_PER_FT)),
     Figure::new("lane_boards", "the number of boards", Quantity::Board, |_| Ok(BOARDS)),
@@ -313,13 +313,13 @@ fn share<'a>(bench: &'a Bench, piece: &str) -> Result<&'a format::PieceShare, St
 }
 
 fn phase(bench: &Bench, phase: format::PhaseDoc) -> Found {
-    let rolled = bench.rolled().map_err(|problem| problem.message)?;
+    let rolled = bench.rolled().map_err(|problem| problem.message.into_text())?;
     Ok(rolled.phases.iter().filter(|span| span.phase == phase).map(|span| span.length_ft).sum())
 }
 
 fn oil(bench: &Bench) -> Result<format::OilMapDoc, String> {
     let oil = bench.oil().ok_or_else(|| "the lane's friction is given in zones, without oil".to_owned())?;
-    let film = oil.film().map_err(|problem| problem.message)?;
+    let film = oil.film().map_err(|problem| problem.message.into_text())?;
     Ok(format::OilMapDoc::new(oil, &film))
 }
 
@@ -327,7 +327,7 @@ fn oil(bench: &Bench) -> Result<format::OilMapDoc, String> {
 /// between the two samples around it: they are a hundredth of a second apart,
 /// about 3 in of way.
 pub(crate) fn path_board(bench: &Bench, distance_ft: f64) -> Found {
-    let rolled = bench.rolled().map_err(|problem| problem.message)?;
+    let rolled = bench.rolled().map_err(|problem| problem.message.into_text())?;
     let between = rolled.samples.windows(2).find_map(|pair| {
         let [a, b] = pair else { return None };
         let part = (distance_ft - a.y_ft) / (b.y_ft - a.y_ft);

@@ -135,7 +135,7 @@ impl Lesson {
         self.file.steps.get(step).ok_or_else(|| {
             let accepted = format!("a step from 0 to {}", self.file.steps.len().saturating_sub(1));
             let message = format!("The lesson has no step {step}.");
-            Problem { place: "step".to_owned(), found: step.to_string(), accepted, message }
+            Problem { place: "step".to_owned(), found: step.into(), accepted: accepted.into(), message: message.into() }
         })
     }
 
@@ -151,7 +151,7 @@ impl Lesson {
 
 /// A problem in what comes of a change, at the change itself.
 pub(crate) fn in_change(place: &str, problem: Problem) -> Problem {
-    Problem { place: place.to_owned(), message: format!("{} ({})", problem.message, problem.place), ..problem }
+    Problem { place: place.to_owned(), message: format!("{} ({})", problem.message, problem.place).into(), ..problem }
 }
 
 struct Reader<'a> {
@@ -168,7 +168,15 @@ impl Reader<'_> {
             OPEN_QUOTE => "This quotation mark is never closed: a second one is missing.".to_owned(),
             _ => format!("Here must be {accepted}, not {found}."),
         };
-        self.problem(Problem { place: place.to_owned(), found, accepted, message }, at);
+        self.problem(
+            Problem {
+                place: place.to_owned(),
+                found: found.into(),
+                accepted: accepted.into(),
+                message: message.into(),
+            },
+            at,
+        );
     }
 
     fn problem(&mut self, problem: Problem, at: usize) {

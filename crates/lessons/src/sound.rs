@@ -44,7 +44,7 @@ struct Proof<'a> {
 
 impl Proof<'_> {
     fn problem(&mut self, place: String, found: impl Into<String>, accepted: &str, message: String) {
-        let problem = Problem { place, found: found.into(), accepted: accepted.to_owned(), message };
+        let problem = Problem { place, found: found.into().into(), accepted: accepted.into(), message: message.into() };
         self.problems.push(self.lesson.places.locate(problem, 0));
     }
 

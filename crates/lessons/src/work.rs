@@ -401,15 +401,15 @@ fn named(name: Option<&str>, described: Vec<Said>) -> Vec<Said> {
 
 fn refused(found: &str, accepted: &str) -> Problem {
     let message = format!("The answer must be {accepted}, not {found}.");
-    Problem { place: "answer".to_owned(), found: found.to_owned(), accepted: accepted.to_owned(), message }
+    Problem { place: "answer".to_owned(), found: found.into(), accepted: accepted.into(), message: message.into() }
 }
 
 fn unknown(why: &str) -> Problem {
     Problem {
         place: "answer".to_owned(),
-        found: why.to_owned(),
-        accepted: "a question that has an answer".to_owned(),
-        message: sentence(why),
+        found: why.into(),
+        accepted: "a question that has an answer".into(),
+        message: sentence(why).into(),
     }
 }
 

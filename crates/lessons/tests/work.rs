@@ -184,7 +184,7 @@ fn unsound(name: &str, old: &str, new: &str) -> Vec<(String, String)> {
     let text = text(name);
     assert_eq!(text.matches(old).count(), 1, "{old:?} is not once in the text");
     let lesson = read(&text.replacen(old, new, 1)).unwrap_or_else(|problems| panic!("{problems:#?}"));
-    lesson.unsound().into_iter().map(|told| (told.problem.place, told.problem.found)).collect()
+    lesson.unsound().into_iter().map(|told| (told.problem.place, told.problem.found.into_text())).collect()
 }
 
 #[test]

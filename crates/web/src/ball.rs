@@ -2,7 +2,7 @@
 
 use format::{
     BallFile, CheckedDoc, CoverDoc, DrilledBall, DrilledDoc, Laid, Problem, RolledDoc, SAMPLE_INTERVAL_S, SectionDoc,
-    Throw, WeighedDoc, part_number,
+    Throw, WeighedDoc, part_number, phrase,
 };
 use nalgebra::Vector3;
 use physics::cover::{Poured, Under};
@@ -121,12 +121,10 @@ impl Ball {
     /// A `Problem` where the plane has no direction or no place.
     pub fn section(&self, normal: &[f64], depth_in: f64) -> Result<JsValue, JsValue> {
         let plane = vector(normal).and_then(|normal| Plane::new(normal, depth_in * M_PER_IN)).ok_or_else(|| {
-            thrown(Problem {
-                place: "plane".to_owned(),
-                found: format!("{normal:?} at {depth_in}"),
-                accepted: "three finite numbers, not all 0, and a finite depth".to_owned(),
-                message: "The saw plane has no direction.".to_owned(),
-            })
+            let found = phrase!("plane-at", "{normal} at {depth}", normal = format!("{normal:?}"), depth = depth_in);
+            let accepted = phrase!("a-plane", "three finite numbers, not all 0, and a finite depth");
+            let problem = Problem::new("plane", found, accepted);
+            thrown(problem.saying(phrase!("no-plane", "The saw plane has no direction.")))
         })?;
         let poured = Poured::new(self.before_inserts().1);
         to_page(&SectionDoc::new(&self.file, &poured, &section(&self.ball, plane)))

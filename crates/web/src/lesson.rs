@@ -5,8 +5,8 @@ use std::cell::RefCell;
 use std::collections::{BTreeMap, VecDeque};
 use std::rc::Rc;
 
-use format::ProgressFile;
 use format::lesson::LessonProblem;
+use format::{Problem, ProgressFile, phrase};
 use lessons::{Bench, ClassDoc, FIGURES, Guess};
 use serde_json::{Value, json};
 use wasm_bindgen::JsValue;
@@ -92,12 +92,9 @@ impl Lesson {
     /// A `Problem`: no such step, or an answer of another kind.
     pub fn answer(&self, step: usize, start: &JsValue, guess: &JsValue) -> Result<JsValue, JsValue> {
         let guess: Guess = serde_json::from_str(&json_text(guess)?).map_err(|error| {
-            thrown(format::Problem {
-                place: "answer".to_owned(),
-                found: error.to_string(),
-                accepted: "{ option }, { number } or { path }".to_owned(),
-                message: "This is no answer.".to_owned(),
-            })
+            let accepted = phrase!("an-answer", "an option, a number or a path");
+            let problem = Problem::new("answer", error.to_string().into(), accepted);
+            thrown(problem.saying(phrase!("no-answer", "This is no answer.")))
         })?;
         let start = self.bench(start)?;
         to_page(&self.lesson.answer(step, &start, &guess).map_err(thrown)?)
@@ -174,9 +171,9 @@ fn lesson(text: &str, files: &JsValue) -> Result<lessons::Lesson, JsValue> {
 
 fn table(files: &JsValue) -> Result<BTreeMap<String, Vec<u8>>, JsValue> {
     let no_files = |found: String| {
-        let accepted = "an object of files by their paths".to_owned();
-        let message = "The files of a lesson are an object.".to_owned();
-        thrown(format::Problem { place: "files".to_owned(), found, accepted, message })
+        let problem =
+            Problem::new("files", found.into(), phrase!("files-by-path", "an object of files by their paths"));
+        thrown(problem.saying(phrase!("files-no-object", "The files of a lesson are an object.")))
     };
     let read: Result<BTreeMap<String, Value>, _> = serde_json::from_str(&json_text(files)?);
     let read = read.map_err(|error| no_files(error.to_string()))?;

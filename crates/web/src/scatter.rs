@@ -1,6 +1,6 @@
 //! Thousands of balls within their tolerances, shared out among workers.
 
-use format::{BallFile, Problem, TolerancesFile};
+use format::{BallFile, Problem, TolerancesFile, phrase};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -42,12 +42,10 @@ impl Scatter {
     /// A `Problem` where that is not what was handed in.
     pub fn merge(&self, results: &[f64]) -> Result<JsValue, JsValue> {
         let scattered = self.0.merge(results).ok_or_else(|| {
-            thrown(Problem {
-                place: "results".to_owned(),
-                found: format!("{} numbers", results.len()),
-                accepted: "the results of all units in their order".to_owned(),
-                message: "These are not the results of all units.".to_owned(),
-            })
+            let found = phrase!("so-many-numbers", "{count} numbers", count = results.len());
+            let accepted = phrase!("whole-results", "the results of all units in their order");
+            let problem = Problem::new("results", found, accepted);
+            thrown(problem.saying(phrase!("results-not-whole", "These are not the results of all units.")))
         })?;
         to_page(&scattered)
     }

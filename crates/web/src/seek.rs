@@ -1,6 +1,6 @@
 //! Cores for wanted numbers, their starts shared out among workers.
 
-use format::{BallFile, Problem, Seeker, TargetFile};
+use format::{BallFile, Problem, Seeker, TargetFile, phrase};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -42,12 +42,10 @@ impl Seek {
     /// A `Problem` where that is not what was handed in.
     pub fn merge(&self, results: &[f64]) -> Result<JsValue, JsValue> {
         let sought = self.0.merge(results).ok_or_else(|| {
-            thrown(Problem {
-                place: "results".to_owned(),
-                found: format!("{} numbers", results.len()),
-                accepted: "the results of whole starts in their order".to_owned(),
-                message: "These are not the results of whole starts.".to_owned(),
-            })
+            let found = phrase!("so-many-numbers", "{count} numbers", count = results.len());
+            let accepted = phrase!("start-results", "the results of whole starts in their order");
+            let problem = Problem::new("results", found, accepted);
+            thrown(problem.saying(phrase!("no-start-results", "These are not the results of whole starts.")))
         })?;
         to_page(&sought)
     }

@@ -1,12 +1,13 @@
 //! Values between the page and the module.
 
-use format::{Problem, ShotFile, WeighedShot};
+use format::{Problem, ShotFile, WeighedShot, in_parts};
 use serde::Serialize;
 use wasm_bindgen::JsValue;
 
-/// A document as a plain object of the page; what is missing is `null`.
+/// A document as a plain object of the page; what is missing is `null`, what is
+/// said has its id and parts.
 pub(crate) fn to_page(document: &impl Serialize) -> Result<JsValue, JsValue> {
-    document.serialize(&serde_wasm_bindgen::Serializer::json_compatible()).map_err(JsValue::from)
+    in_parts(|| document.serialize(&serde_wasm_bindgen::Serializer::json_compatible())).map_err(JsValue::from)
 }
 
 /// What the page throws for a mistake in a file.

@@ -73,6 +73,8 @@ enum Command {
         #[arg(long, default_value_t = 0)]
         first: u64,
     },
+    /// List what Rust says to a reader in www/locales/en/said.ftl, for those who translate.
+    Words,
     /// Measure weigh and roll, natively and in headless Chromium.
     Bench,
 }
@@ -86,6 +88,7 @@ fn main() -> ExitCode {
         Command::Test => test::test(),
         Command::Fuzz { target, seconds } => hostile::fuzz(target.as_deref(), seconds),
         Command::Recipes { count, first } => hostile::recipes(count, first),
+        Command::Words => run::run(run::cargo(&["run", "--quiet", "--package=pithball-tests", "--bin=words"])),
         Command::Bench => bench::bench(),
     };
     match done {

@@ -70,16 +70,6 @@ shares-seconds = seconds
 shares-scrap = scrap
 shares-become-seconds = { $balls } become seconds: { $reason }.
 shares-become-scrap = { $balls } become scrap: { $reason }.
-shares-sticks-out = a piece sticks out of the ball
-shares-touches = a piece touches another
-shares-breaks-out = a piece breaks out of the one that holds it
-shares-window = outside the maker's window: { $number }
-shares-published = outside the published limit: { $rule }
-shares-rule-density = density of any piece
-shares-rule-low-rg = lowest RG
-shares-rule-high-rg = highest RG
-shares-rule-low-rg-mark = low-RG axis to the pin's centre
-shares-rule-high-rg-mark = high-RG axis to its mark
 
 ## How every number spreads
 

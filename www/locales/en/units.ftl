@@ -13,6 +13,8 @@ unit-micrometres = micrometres
 unit-degrees = degrees
 unit-miles-an-hour = miles an hour
 unit-kilometres-an-hour = kilometres an hour
+unit-miles-per-hour = miles per hour
+unit-kilometres-per-hour = kilometres per hour
 unit-feet = feet
 unit-metres = metres
 unit-turns-a-minute = turns a minute
@@ -21,6 +23,8 @@ unit-degrees-a-metre = degrees a metre
 unit-seconds = seconds
 unit-percent = percent
 unit-grit = grit
+# Between the ends of a range, as in "17 to 18".
+range-to = to
 # What stands before a decimal.
 decimal-mark = .
 # What parts thousands.

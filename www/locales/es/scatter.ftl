@@ -70,16 +70,6 @@ shares-seconds = de segunda
 shares-scrap = desecho
 shares-become-seconds = { $balls } quedan como de segunda: { $reason }.
 shares-become-scrap = { $balls } quedan como desecho: { $reason }.
-shares-sticks-out = una pieza sobresale de la bola
-shares-touches = una pieza toca a otra
-shares-breaks-out = una pieza se sale de la que la contiene
-shares-window = fuera del margen del fabricante: { $number }
-shares-published = fuera del límite publicado: { $rule }
-shares-rule-density = densidad de cualquier pieza
-shares-rule-low-rg = RG más bajo
-shares-rule-high-rg = RG más alto
-shares-rule-low-rg-mark = eje de RG bajo hasta el centro del pin
-shares-rule-high-rg-mark = eje de RG alto hasta su marca
 
 ## Cómo se dispersa cada número
 

@@ -13,6 +13,8 @@ unit-micrometres = micrómetros
 unit-degrees = grados
 unit-miles-an-hour = millas por hora
 unit-kilometres-an-hour = kilómetros por hora
+unit-miles-per-hour = millas por hora
+unit-kilometres-per-hour = kilómetros por hora
 unit-feet = pies
 unit-metres = metros
 unit-turns-a-minute = vueltas por minuto
@@ -21,6 +23,8 @@ unit-degrees-a-metre = grados por metro
 unit-seconds = segundos
 unit-percent = por ciento
 unit-grit = grano
+# Entre los extremos de un intervalo, como en «17 a 18».
+range-to = a
 # Lo que va antes de los decimales.
 decimal-mark = ,
 # Lo que separa los miles: un espacio fino.

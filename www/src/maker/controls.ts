@@ -1,14 +1,15 @@
 // The controls of a ball file: what stands in the file at their places, and
 // how far they may sensibly go.
 
+import { worded } from "../locale/worded";
 import type { BallFile, Control } from "../types";
 import { QUANTITY_OF } from "../units";
 import type { Word } from "../words";
-import { named, say } from "./say";
+import { say } from "./say";
 
 /** What a control or a tolerance is called: "inner core: density". */
 export const controlName = ({ part, what }: Pick<Control, "part" | "what">): string =>
-  partSays(part, named(what));
+  partSays(part, worded(what));
 
 /** What is said of a part: "inner core: as it is". */
 export const partSays = (part: string | null, what: string): string =>

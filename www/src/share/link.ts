@@ -2,6 +2,7 @@
 // happens when the page is opened or sent to such an address.
 
 import type { Jobs } from "../jobs";
+import { worded } from "../locale/worded";
 import { type Doc, isProblem, type Shot, type Store, wholeShot } from "../store";
 import type { Problem } from "../types";
 import { count } from "../units";
@@ -55,7 +56,7 @@ async function openLink(store: Store, jobs: Jobs, hash: string, newer: AbortSign
     shared = { ball, shot: shot as Shot };
   } catch (error) {
     if (!isProblem(error)) throw error;
-    refuse(error.message);
+    refuse(worded(error.message));
     return;
   }
   if (sameDoc(store, store.doc.value, shared)) {

@@ -4,6 +4,7 @@
 import { batch, computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
+import { worded } from "../locale/worded";
 import type { WholeShot } from "../store";
 import { describe, isProblem } from "../store";
 import type { ShelfEntry, WasmModule } from "../types";
@@ -189,7 +190,7 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
     // As the module reads it back, whatever order its keys came in.
     const read = readShot(wasm, JSON.stringify(shot));
     if (isProblem(read)) {
-      said.value = `It was not put on the shelf. ${read.message}`;
+      said.value = `It was not put on the shelf. ${worded(read.message)}`;
       return;
     }
     const entry = fresh(name, note, read, new Date().toISOString());

@@ -1,5 +1,6 @@
 // Why one shot differs from another: a sentence, and the part of each property.
 import { Say } from "../locale/say";
+import type { Phrase } from "../locale/worded";
 import { Term } from "../parts/term";
 import "./why.css";
 import { useState } from "preact/hooks";
@@ -51,7 +52,7 @@ export function Why({ a, b, labels }: WhyProps) {
   const jobs = useJobs();
   const { hand, units } = store.view.value;
   const [told, setTold] = useState<WhyTold | null>(null);
-  const [refused, setRefused] = useState<string | null>(null);
+  const [refused, setRefused] = useState<Phrase | null>(null);
   const [first, second] = labels;
 
   useWhenStill(

@@ -7,6 +7,7 @@ use serde::Serialize;
 use serde_json::Value;
 
 use crate::node::Node;
+use crate::phrase;
 use crate::problem::Problem;
 
 /// A ball and a shot, or what changes on those that are there. First `ball`,
@@ -65,6 +66,8 @@ impl Given {
             return node.text().map(Self::Path);
         }
         let object = node.map_of(|value| Ok(value.json()));
-        object.map(Self::Object).map_err(|_| node.problem("a path from the lesson's folder, or the object itself"))
+        object.map(Self::Object).map_err(|_| {
+            node.problem(phrase!("path-or-object", "a path from the lesson's folder, or the object itself"))
+        })
     }
 }

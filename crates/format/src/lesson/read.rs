@@ -6,6 +6,7 @@ use super::step::Step;
 use super::{LessonFile, LessonVersion, MAX_STEPS};
 use crate::limits::Range;
 use crate::node::{Node, Object};
+use crate::phrase;
 use crate::problem::Problem;
 
 const ORDER: Range = Range { min: 1.0, above_min: false, max: 999.0 };
@@ -48,12 +49,16 @@ impl LessonFile {
         let list = lesson.get("steps")?;
         let steps: Vec<Step> = list.items()?.map(|step| Step::read(&step)).collect::<Result<_, _>>()?;
         if !(1..=MAX_STEPS).contains(&steps.len()) {
-            return Err(list.problem(format!("1 to {MAX_STEPS} steps")));
+            return Err(list.problem(phrase!("so-many-steps", "1 to {most} steps", most = MAX_STEPS)));
         }
         for (n, step) in steps.iter().enumerate() {
             if steps.iter().take(n).any(|before| before.id == step.id) {
                 let found = format!("{:?} a second time", step.id);
-                return Err(Problem::new(format!("steps[{n}].id"), found, "a name that no other step has"));
+                return Err(Problem::new(
+                    format!("steps[{n}].id"),
+                    found.into(),
+                    phrase!("own-name", "a name that no other step has"),
+                ));
             }
         }
         Ok(Self {
@@ -87,7 +92,7 @@ pub(super) fn id(node: &Node<'_>) -> Result<String, Problem> {
     let text = node.text()?;
     match id_of(&text) {
         Some(id) if id == text && text.len() <= MAX_ID_CHARS => Ok(text),
-        _ => Err(node.problem("lower-case letters, digits and single hyphens, at most 80")),
+        _ => Err(node.problem(phrase!("plain-id", "lower-case letters, digits and single hyphens, at most 80"))),
     }
 }
 

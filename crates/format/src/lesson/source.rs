@@ -12,6 +12,7 @@ use super::MAX_LESSON_BYTES;
 use crate::node::Step;
 use crate::problem::Problem;
 use crate::tree::Tree;
+use crate::{Phrase, phrase};
 
 /// A mistake in a lesson, with its line and column in the file.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -65,13 +66,21 @@ impl Places {
 pub(super) fn parse(text: &str) -> Result<(Tree, Places), LessonProblem> {
     let mut places = Places { text: text.to_owned(), spans: BTreeMap::new() };
     if text.len() > MAX_LESSON_BYTES {
-        let problem = Problem::new("", format!("{} bytes", text.len()), format!("at most {MAX_LESSON_BYTES} bytes"));
+        let problem = Problem::new(
+            "",
+            phrase!("so-many-bytes", "{count} bytes", count = text.len()),
+            phrase!("at-most-bytes", "at most {most} bytes", most = MAX_LESSON_BYTES),
+        );
         return Err(places.locate(problem, 0));
     }
     let outline = Outline::of(text).map_err(|(at, problem)| places.at(at, problem))?;
     let mut lesson = places.table(text, outline.head, "")?;
     if let Some(span) = places.spans.get("steps") {
-        let problem = Problem::new("steps", "a key \"steps\" in the head", "steps below headings");
+        let problem = Problem::new(
+            "steps",
+            phrase!("steps-in-head", "a key {key} in the head", key = "\"steps\""),
+            phrase!("steps-below-headings", "steps below headings"),
+        );
         return Err(places.at(span.start, problem));
     }
     let mut steps = Vec::new();
@@ -84,8 +93,11 @@ pub(super) fn parse(text: &str) -> Result<(Tree, Places), LessonProblem> {
             let (lead, value) = (slice.len() - slice.trim_start().len(), slice.trim());
             places.spans.insert(format!("{place}.{key}"), range.start + lead..range.start + lead + value.len());
             if step.insert(key.to_owned(), Tree::Text(value.to_owned())).is_some() {
-                let problem =
-                    Problem::new(format!("{place}.{key}"), "the key in the block", "the heading and the prose");
+                let problem = Problem::new(
+                    format!("{place}.{key}"),
+                    phrase!("key-in-block", "the key in the block"),
+                    phrase!("heading-and-prose", "the heading and the prose"),
+                );
                 return Err(places.locate(problem, 0));
             }
         }
@@ -136,8 +148,11 @@ impl Outline {
                 {
                     let block = inner(&mut events, &range);
                     let Some(title) = waiting.take() else {
-                        let problem =
-                            Problem::new("steps", "a step block by itself", "one step block right below each heading");
+                        let problem = Problem::new(
+                            "steps",
+                            phrase!("lone-block", "a step block by itself"),
+                            phrase!("one-block-each", "one step block right below each heading"),
+                        );
                         return Err((range.start, problem));
                     };
                     steps.push(Part { title, block, prose: range.end..text.len() });
@@ -145,8 +160,11 @@ impl Outline {
                 _ if waiting.is_some() => return Err((range.start, no_block())),
                 Event::Start(_) if head.is_none() => break,
                 Event::Start(_) if steps.is_empty() => {
-                    let problem =
-                        Problem::new("steps", "text before the first heading", "a heading (##) for each step");
+                    let problem = Problem::new(
+                        "steps",
+                        phrase!("text-before", "text before the first heading"),
+                        phrase!("heading-each", "a heading (##) for each step"),
+                    );
                     return Err((range.start, problem));
                 }
                 Event::Start(_) => depth += 1,
@@ -158,8 +176,12 @@ impl Outline {
             return Err((title.start, no_block()));
         }
         let head = head.ok_or_else(|| {
-            let problem = Problem::new("", "no head", "a head of TOML between two lines of +++")
-                .saying("A lesson begins with a head of TOML between two lines of +++.");
+            let problem = Problem::new(
+                "",
+                phrase!("no-head", "no head"),
+                phrase!("toml-head", "a head of TOML between two lines of +++"),
+            )
+            .saying(phrase!("lesson-begins", "A lesson begins with a head of TOML between two lines of +++."));
             (0, problem)
         })?;
         Ok(Self { head, steps })
@@ -167,7 +189,11 @@ impl Outline {
 }
 
 fn no_block() -> Problem {
-    Problem::new("steps", "a heading without it", "a step block (```step) right below each heading")
+    Problem::new(
+        "steps",
+        phrase!("heading-without", "a heading without it"),
+        phrase!("block-each", "a step block (```step) right below each heading"),
+    )
 }
 
 /// Reads on to the end of what `whole` began and says where its text stands.
@@ -183,7 +209,7 @@ fn inner<'a>(events: &mut impl Iterator<Item = (Event<'a>, Range<usize>)>, whole
 }
 
 /// What to say of a line of TOML where a quotation mark has no other.
-fn missing_quote(text: &str, at: usize) -> Option<&'static str> {
+fn missing_quote(text: &str, at: usize) -> Option<Phrase> {
     let (before, after) = (text.get(..at)?, text.get(at..)?);
     let line = text.get(before.rfind('\n').map_or(0, |end| end + 1)..)?.lines().next()?;
     let marks = line.matches('"').count() - line.matches("\\\"").count();
@@ -192,9 +218,9 @@ fn missing_quote(text: &str, at: usize) -> Option<&'static str> {
     }
     let at_end = after.is_empty() || after.starts_with(['\n', '\r']);
     Some(if at_end {
-        "A quotation mark is missing at the end of this line."
+        phrase!("quote-missing-at-end", "A quotation mark is missing at the end of this line.")
     } else {
-        "A quotation mark is missing on this line."
+        phrase!("quote-missing", "A quotation mark is missing on this line.")
     })
 }
 
@@ -212,10 +238,11 @@ impl Places {
         let table = DeTable::parse(part).map_err(|error| {
             let at = base + error.span().map_or(0, |span| span.start);
             let said = match missing_quote(text, at) {
-                Some(said) => said.to_owned(),
-                None => format!("This is not TOML: {}.", error.message()),
+                Some(said) => said,
+                // The reader's own words are English.
+                None => phrase!("not-toml", "This is not TOML: {why}.", why = error.message()),
             };
-            self.at(at, Problem::new(place, error.message(), "TOML").saying(said))
+            self.at(at, Problem::new(place, error.message().into(), "TOML".into()).saying(said))
         })?;
         self.entries(table.get_ref(), base, place)
     }
@@ -242,7 +269,8 @@ impl Places {
         self.spans.insert(place.clone(), start..base + span.end);
         let number = |text: &str| text.replace('_', "").parse::<f64>().ok().filter(|number| number.is_finite());
         let refused = |found: String| {
-            Problem::new(&place, found, "a text, a finite decimal number, true, false, a list or a table")
+            let accepted = phrase!("toml-value", "a text, a finite decimal number, true, false, a list or a table");
+            Problem::new(&place, found.into(), accepted)
         };
         Ok(match value.get_ref() {
             DeValue::String(text) => Tree::Text(text.to_string()),
@@ -262,7 +290,7 @@ impl Places {
                 )
             }
             DeValue::Table(table) => Tree::Object(self.entries(table, base, &place)?),
-            other => return Err(self.at(start, refused(format!("a {}", other.type_str())))),
+            other => return Err(self.at(start, refused(other.type_str().to_owned()))),
         })
     }
 }

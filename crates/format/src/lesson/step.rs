@@ -9,6 +9,7 @@ use super::change::Change;
 use super::read::{optional_text, texts};
 use super::{HINTS, read};
 use crate::node::{Node, Object};
+use crate::phrase;
 use crate::problem::Problem;
 
 /// One step: its heading, its `step` block and the prose below.
@@ -234,7 +235,10 @@ impl Step {
         let id = match step.find("id") {
             Some(id) => read::id(&id)?,
             None => read::id_of(&title).ok_or_else(|| {
-                node.problem_found(format!("{title:?}"), "a heading with letters or digits, or a key \"id\"")
+                node.problem_found(
+                    format!("{title:?}").into(),
+                    phrase!("heading-or-id", "a heading with letters or digits, or a key {key}", key = "\"id\""),
+                )
             })?,
         };
         let rooms = step.find("rooms").map(|rooms| rooms.items()?.map(|room| Room::read(&room)).collect());
@@ -312,7 +316,7 @@ impl Predict {
                 let read: Vec<Choice> =
                     options.items()?.map(|option| Choice::read(&option)).collect::<Result<_, _>>()?;
                 if !(2..=8).contains(&read.len()) {
-                    return Err(options.problem("2 to 8 options"));
+                    return Err(options.problem(phrase!("some-options", "2 to 8 options")));
                 }
                 Answer::Option(read)
             }
@@ -320,8 +324,11 @@ impl Predict {
             (None, None, Some(path)) => Answer::Path(PathAnswer::read(&path)?),
             _ => {
                 return Err(node
-                    .problem_found("none or several of them", "one of \"option\", \"number\", \"path\"")
-                    .saying("A prediction is either a choice, a number or a path."));
+                    .problem_found(
+                        phrase!("none-or-several", "none or several of them"),
+                        phrase!("one-of", "one of {names}", names = "\"option\", \"number\", \"path\""),
+                    )
+                    .saying(phrase!("prediction-kinds", "A prediction is either a choice, a number or a path.")));
             }
         };
         Ok(Self { answer, then })
@@ -368,11 +375,12 @@ impl Deed {
         let list = step.get("check")?;
         let check: Vec<Check> = list.items()?.map(|check| Check::read(&check)).collect::<Result<_, _>>()?;
         if !(1..=16).contains(&check.len()) {
-            return Err(list.problem("1 to 16 checks"));
+            return Err(list.problem(phrase!("some-checks", "1 to 16 checks")));
         }
         let wrong = step.find("wrong").map(|list| list.items()?.map(|wrong| Wrong::read(&wrong)).collect());
         let hints = step.get("hints")?;
-        let three = texts(&hints)?.try_into().map_err(|_| hints.problem("a list of 3 texts"))?;
+        let three =
+            texts(&hints)?.try_into().map_err(|_| hints.problem(phrase!("three-texts", "a list of 3 texts")))?;
         Ok(Self {
             check,
             wrong: wrong.transpose()?.unwrap_or_default(),

@@ -20,6 +20,7 @@ use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use crate::problem::Problem;
 use crate::shot::{BallRef, ShotFile};
 use crate::tree::{Tree, quote};
+use crate::{Phrase, phrase};
 
 /// Longest fragment that is made or read, in characters (64 Ki).
 pub const MAX_LINK_CHARS: usize = 64 << 10;
@@ -89,8 +90,9 @@ fn open(json: &[u8]) -> Result<ShotFile, Problem> {
     let ball = match &shot.ball {
         BallRef::Object(ball) => ball,
         BallRef::Path(path) => {
-            return Err(Problem::new("ball", quote(path), "the ball itself")
-                .saying("A link holds the ball itself, and here is only the name of its file."));
+            return Err(Problem::new("ball", quote(path).into(), phrase!("ball-itself", "the ball itself")).saying(
+                phrase!("link-holds-ball", "A link holds the ball itself, and here is only the name of its file."),
+            ));
         }
     };
     ball.build().map_err(|problem| problem.within("ball"))?;
@@ -102,9 +104,13 @@ fn open(json: &[u8]) -> Result<ShotFile, Problem> {
 fn check_texts(tree: &Tree, place: &str) -> Result<(), Problem> {
     match tree {
         Tree::Text(text) if text.chars().count() > MAX_LINK_TEXT_CHARS => {
-            let found = format!("{} characters", text.chars().count());
-            Err(Problem::new(place, found, format!("at most {MAX_LINK_TEXT_CHARS} characters in a link"))
-                .saying(format!("A name or a note is too long for a link: at most {MAX_LINK_TEXT_CHARS} characters.")))
+            let most = MAX_LINK_TEXT_CHARS;
+            let accepted = phrase!("most-chars-in-link", "at most {most} characters in a link", most = most);
+            Err(Problem::new(place, so_many_chars(text.chars().count()), accepted).saying(phrase!(
+                "link-text-long",
+                "A name or a note is too long for a link: at most {most} characters.",
+                most = most
+            )))
         }
         Tree::List(items) => {
             items.iter().enumerate().try_for_each(|(index, item)| check_texts(item, &format!("{place}[{index}]")))
@@ -126,45 +132,74 @@ fn after_prefix(fragment: &str) -> Result<&str, Problem> {
         .strip_prefix('p')
         .and_then(|rest| rest.split_once('.'))
         .filter(|(number, _)| (1..=9).contains(&number.len()) && number.bytes().all(|b| b.is_ascii_digit()));
-    let accepted = format!("an address whose part after # begins with {PREFIX}");
+    let accepted = phrase!("link-begins", "an address whose part after # begins with {begin}", begin = PREFIX);
     Err(match edition {
-        Some((number, _)) => Problem::new("", format!("edition {number}"), "edition 1")
-            .saying(format!("The link is of edition {number}, which this version of Pithball cannot read.")),
-        None if fragment.is_empty() => Problem::new("", "nothing", accepted).saying("The address holds no shot."),
-        None => Problem::new("", quote(fragment), accepted).saying("This is not a link that Pithball made."),
+        Some((number, _)) => {
+            let edition = |number: &str| phrase!("edition", "edition {number}", number = number);
+            Problem::new("", edition(number), edition("1")).saying(phrase!(
+                "link-edition",
+                "The link is of edition {number}, which this version of Pithball cannot read.",
+                number = number
+            ))
+        }
+        None if fragment.is_empty() => Problem::new("", phrase!("nothing", "nothing"), accepted)
+            .saying(phrase!("address-empty", "The address holds no shot.")),
+        None => Problem::new("", quote(fragment).into(), accepted)
+            .saying(phrase!("no-link", "This is not a link that Pithball made.")),
     })
 }
 
 fn not_base64(coded: &str) -> Problem {
     let stray = coded.chars().find(|c| !(c.is_ascii_alphanumeric() || matches!(c, '-' | '_')));
     match stray {
-        Some(c) => Problem::new("", format!("the character {c:?}"), "letters, digits, - and _")
-            .saying("The link is damaged: a character in it does not belong to a link."),
-        None => Problem::new("", format!("{} characters", coded.len()), "all the characters of the link")
-            .saying("The link is damaged or cut off: characters are missing or too many at its end."),
+        Some(c) => Problem::new(
+            "",
+            phrase!("stray-char", "the character {char}", char = format!("{c:?}")),
+            phrase!("link-chars", "letters, digits, - and _"),
+        )
+        .saying(phrase!("link-stray-char", "The link is damaged: a character in it does not belong to a link.")),
+        None => not_whole(coded).saying(phrase!(
+            "link-damaged-or-cut",
+            "The link is damaged or cut off: characters are missing or too many at its end."
+        )),
     }
 }
 
 fn cut_off(fragment: &str) -> Problem {
-    Problem::new("", format!("{} characters", fragment.len()), "all the characters of the link")
-        .saying("The link is cut off: its end is missing.")
+    not_whole(fragment).saying(phrase!("link-cut", "The link is cut off: its end is missing."))
+}
+
+fn not_whole(part: &str) -> Problem {
+    Problem::new("", so_many_chars(part.len()), phrase!("whole-link", "all the characters of the link"))
+}
+
+pub(crate) fn so_many_chars(count: usize) -> Phrase {
+    phrase!("so-many-chars", "{count} characters", count = count)
+}
+
+pub(crate) fn most_chars(most: usize) -> Phrase {
+    phrase!("most-chars", "at most {most} characters", most = most)
+}
+
+fn too_much_for_a_link() -> Phrase {
+    phrase!("link-too-much", "This is too much for a link: save it as a file instead.")
 }
 
 fn damaged() -> Problem {
-    Problem::new("", "characters that do not fit each other", "the link exactly as it was made")
-        .saying("The link is damaged: its characters are not those it was made with.")
+    let found = phrase!("chars-do-not-fit", "characters that do not fit each other");
+    Problem::new("", found, phrase!("link-as-made", "the link exactly as it was made"))
+        .saying(phrase!("link-damaged", "The link is damaged: its characters are not those it was made with."))
 }
 
 fn too_much(chars: usize) -> Problem {
-    Problem::new("", format!("{chars} characters"), format!("at most {MAX_LINK_CHARS} characters"))
-        .saying("This is too much for a link: save it as a file instead.")
+    Problem::new("", so_many_chars(chars), most_chars(MAX_LINK_CHARS)).saying(too_much_for_a_link())
 }
 
 fn too_much_inside() -> Problem {
     Problem::new(
         "",
-        format!("more than {MAX_LINK_JSON_BYTES} bytes of text"),
-        format!("at most {MAX_LINK_JSON_BYTES} bytes of text"),
+        phrase!("more-bytes", "more than {most} bytes of text", most = MAX_LINK_JSON_BYTES),
+        phrase!("most-bytes", "at most {most} bytes of text", most = MAX_LINK_JSON_BYTES),
     )
-    .saying("The link holds more than any shot needs, so it was not opened.")
+    .saying(phrase!("link-not-opened", "The link holds more than any shot needs, so it was not opened."))
 }

@@ -5,7 +5,8 @@ use std::io::{self, Write};
 use serde::Serialize;
 use serde_json::ser::{CompactFormatter, Formatter, Serializer};
 
-use super::{MAX_LINK_JSON_BYTES, too_much_inside};
+use super::{MAX_LINK_JSON_BYTES, too_much_for_a_link, too_much_inside};
+use crate::phrase;
 use crate::problem::Problem;
 
 /// A value without spaces, whole numbers without a point; keys in the order of
@@ -14,9 +15,11 @@ pub(super) fn minimal(value: &impl Serialize) -> Result<Vec<u8>, Problem> {
     let mut json = Vec::new();
     let written = value.serialize(&mut Serializer::with_formatter(&mut json, Short(CompactFormatter)));
     // Plain data that was read from JSON can be written as JSON.
-    written.map_err(|error| Problem::new("", error.to_string(), "a shot that can be written as JSON"))?;
+    written.map_err(|error| {
+        Problem::new("", error.to_string().into(), phrase!("writable-shot", "a shot that can be written as JSON"))
+    })?;
     if json.len() > MAX_LINK_JSON_BYTES {
-        return Err(too_much_inside().saying("This is too much for a link: save it as a file instead."));
+        return Err(too_much_inside().saying(too_much_for_a_link()));
     }
     Ok(json)
 }

@@ -1,11 +1,12 @@
 import type { ComponentChildren } from "preact";
 import { Picture } from "../../draw/picture";
 import { Say } from "../../locale/say";
+import { worded } from "../../locale/worded";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import type { Poured } from "../../types";
 import { digits } from "../../units";
-import { named, say } from "../say";
+import { say } from "../say";
 
 const WIDTH = 300;
 const ROW = 34;
@@ -39,7 +40,7 @@ export function Cost({ poured, house }: { poured: Poured; house: Poured[] }) {
           <tbody>
             {poured.cost.map(({ what, count, each, cost }) => (
               <tr key={what}>
-                <th scope="row">{named(what)}</th>
+                <th scope="row">{worded(what)}</th>
                 <td>{digits(count, Number.isInteger(count) ? 0 : 2)}</td>
                 <td>{digits(each, 2)}</td>
                 <td>{digits(cost, 2)}</td>
@@ -102,7 +103,7 @@ export function Cost({ poured, house }: { poured: Poured; house: Poured[] }) {
                       <svg class="share-key" viewBox="0 0 16 16" aria-hidden="true">
                         <rect class={`cost-${n}`} width="16" height="16" />
                       </svg>
-                      {named(what)}
+                      {worded(what)}
                     </th>
                   ))}
                   <th scope="col">{say("pouring-all")}</th>
@@ -143,7 +144,7 @@ function dearest(all: Poured[]): string {
   const written = (count: number) => digits(count, Number.isInteger(count) ? 0 : 2);
   const why = more.map(({ what, count, others, by }) =>
     say("pouring-more", {
-      what: named(what),
+      what: worded(what),
       count: written(count),
       others: written(others),
       by: digits(by, 2),

@@ -1,6 +1,7 @@
 import { useId, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import { Say } from "../../locale/say";
+import { worded } from "../../locale/worded";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { Working } from "../../parts/working";
@@ -9,7 +10,6 @@ import { type Units, useStore } from "../../store";
 import { useTask } from "../../task";
 import type { BallFile, Scattered } from "../../types";
 import { measure, number, QUANTITY_OF } from "../../units";
-import { named } from "../say";
 import { MORE } from "./numbers";
 import { pour } from "./pour";
 import { say } from "./say";
@@ -197,7 +197,7 @@ function Spread({
       <th scope="row">
         <Say
           id="beside-spread"
-          args={{ number: named(mine.name) }}
+          args={{ number: worded(mine.name) }}
           parts={{ deviation: (words) => <Term word="standard deviation">{words}</Term> }}
         />{" "}
         <span class="unit">{measure(quantity, units).unit}</span>

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { Say, type SayProps } from "../../locale/say";
+import { worded } from "../../locale/worded";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { type Units, useStore } from "../../store";
@@ -95,7 +96,7 @@ export function Costs({ scattered }: { scattered: Scattered }) {
               <tbody>
                 {shown.map((cost) => (
                   <Row
-                    key={`${cost.place} ${cost.what}  ${cost.part}`}
+                    key={`${cost.place} ${worded(cost.what)}  ${cost.part}`}
                     cost={cost}
                     of={of(cost)}
                     units={units}

@@ -1,12 +1,12 @@
 import { useId } from "preact/hooks";
 import { Picture } from "../../draw/picture";
 import { Say } from "../../locale/say";
+import { worded } from "../../locale/worded";
 import { LazyFold } from "../../parts/lazy-fold";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import { count, measure, number, QUANTITY_OF, reading } from "../../units";
 import { figureWord } from "../controls";
-import { named } from "../say";
 import { at, MORE, rangeSays, type Spread } from "./numbers";
 import { say } from "./say";
 
@@ -20,7 +20,7 @@ export function Histogram({ one }: { one: Spread }) {
   const id = useId();
   const quantity = QUANTITY_OF[one.unit];
   const { unit } = measure(quantity, units);
-  const called = named(one.name);
+  const called = worded(one.name);
   const name = called.charAt(0).toUpperCase() + called.slice(1);
   const ends = [...(one.accept ?? []), ...(one.published ?? [])];
   // Limits come into the picture where they are not far off.

@@ -1,10 +1,10 @@
+import { worded } from "../../locale/worded";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { type Units, useStore } from "../../store";
 import type { Scattered } from "../../types";
 import { measure, number, QUANTITY_OF, reading } from "../../units";
 import { figureWord } from "../controls";
-import { named } from "../say";
 import { Histogram } from "./histogram";
 import { say } from "./say";
 
@@ -67,7 +67,7 @@ function Row({ one, units }: { one: Spread; units: Units }) {
   return (
     <tr>
       <th scope="row">
-        <Term word={figureWord(one.number)}>{named(one.name)}</Term>{" "}
+        <Term word={figureWord(one.number)}>{worded(one.name)}</Term>{" "}
         <span class="unit">{measure(quantity, units).unit}</span>
       </th>
       {cell(one.nominal)}

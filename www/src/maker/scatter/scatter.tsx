@@ -1,4 +1,5 @@
 // Thousands of balls of one recipe, none poured quite right: how many pass.
+import { worded } from "../../locale/worded";
 import "../maker.css";
 import { useJobs } from "../../jobs";
 import { BoundedField } from "../../parts/bounded-field";
@@ -84,7 +85,7 @@ function Panel() {
       {done && (
         <ul class="plain">
           {done.scattered.notes.map((note) => (
-            <li key={note}>{note}</li>
+            <li key={note}>{worded(note)}</li>
           ))}
         </ul>
       )}

@@ -1,10 +1,11 @@
 import { Say } from "../../locale/say";
+import { worded } from "../../locale/worded";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { useStore } from "../../store";
 import type { Scattered, Share } from "../../types";
 import { count, number, reading } from "../../units";
-import { reasonSays, say } from "./say";
+import { say } from "./say";
 
 export const KINDS = ["passed", "seconds", "scrap"] as const;
 /** What each is called. */
@@ -116,7 +117,7 @@ export function Shares({ scattered }: { scattered: Scattered }) {
             <li key={one.reason}>
               {say(one.makes === "second" ? "shares-become-seconds" : "shares-become-scrap", {
                 balls: count(one.count),
-                reason: reasonSays(one),
+                reason: worded(one.name),
               })}
             </li>
           ))}

@@ -1,3 +1,4 @@
+import { worded } from "../../locale/worded";
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
 import { Optional } from "../../parts/optional";
@@ -15,7 +16,7 @@ import {
   quantityOf,
   usualRange,
 } from "../controls";
-import { named, say } from "../say";
+import { say } from "../say";
 import type { Target, Want } from "./target";
 
 interface Wanted {
@@ -98,7 +99,7 @@ export function FreeFields({ target, ball }: { target: Target; ball: BallFile })
       {[...groups].map(([place, own]) => {
         const free = own.filter(({ control }) => at(control) >= 0);
         const part = own[0]?.part ?? null;
-        const says = free.map(({ what }) => named(what)).join(", ") || say("seek-as-it-is");
+        const says = free.map(({ what }) => worded(what)).join(", ") || say("seek-as-it-is");
         return (
           <Fold
             key={place}
@@ -117,7 +118,7 @@ export function FreeFields({ target, ball }: { target: Target; ball: BallFile })
                     label={
                       <>
                         <span class="visually-hidden">
-                          {say("seek-bound-of", { part: partName(part), what: named(control.what) })}{" "}
+                          {say("seek-bound-of", { part: partName(part), what: worded(control.what) })}{" "}
                         </span>
                         {say(end === "from" ? "seek-from" : "seek-to")}
                       </>
@@ -138,7 +139,7 @@ export function FreeFields({ target, ball }: { target: Target; ball: BallFile })
                   key={control.control}
                   label={
                     <>
-                      <Term word={controlWord(control)}>{named(control.what)}</Term>{" "}
+                      <Term word={controlWord(control)}>{worded(control.what)}</Term>{" "}
                       <span class="unit">{measure(quantity, units).unit || say("seek-times")}</span>
                     </>
                   }

@@ -1,4 +1,5 @@
 // The other way round: cores that have wanted numbers.
+import { worded } from "../../locale/worded";
 import "../maker.css";
 import "./seek.css";
 import { useState } from "preact/hooks";
@@ -57,7 +58,7 @@ function Panel() {
       <Search target={target} />
       {target.problem && (
         <p class="says says-wrong" role="status">
-          {target.file.free.length === 0 ? say("seek-nothing-free") : target.problem.message}
+          {target.file.free.length === 0 ? say("seek-nothing-free") : worded(target.problem.message)}
         </p>
       )}
       <button

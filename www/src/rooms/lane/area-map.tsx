@@ -1,3 +1,4 @@
+import { worded } from "../../locale/worded";
 import { useStore } from "../../store";
 import type { Area, Hand, Kind } from "../../types";
 import { number, reading } from "../../units";
@@ -27,7 +28,7 @@ export function AreaMap({ area, hand }: { area: Area; hand: Hand }) {
         aria-labelledby="area-map-title area-map-desc"
       >
         <title id="area-map-title">{say("area-map")}</title>
-        <desc id="area-map-desc">{area.sentence}</desc>
+        <desc id="area-map-desc">{worded(area.sentence)}</desc>
         <defs class="area-pattern">
           <pattern id="area-dots" width="6" height="6" patternUnits="userSpaceOnUse">
             <circle cx="1.5" cy="1.5" r="0.9" />

@@ -1,5 +1,7 @@
 // Room for error: the shot thrown again and again beside the page, a little
 // otherwise each time, and where the throws arrive.
+
+import { type Phrase, worded } from "../../locale/worded";
 import { SayTerms } from "../../parts/say-terms";
 import "./area.css";
 import { useEffect, useState } from "preact/hooks";
@@ -42,7 +44,7 @@ export function AreaFold() {
   );
 }
 
-type State = { area: Area; of: Doc } | { share: number } | { refused: string } | "stopped";
+type State = { area: Area; of: Doc } | { share: number } | { refused: Phrase } | "stopped";
 
 function Panel() {
   const store = useStore();
@@ -176,7 +178,7 @@ function Found({ area, doc, units }: { area: Area; doc: Doc; units: Units }) {
           angle: reading(scatter.spread_launch_angle_deg, "angle", units),
           speed: reading(scatter.spread_speed_mph, "speed", units),
           revs: reading(scatter.spread_revs_rpm, "revs", units),
-          window: area.window.source,
+          window: worded(area.window.source),
         })}
       </p>
     </div>

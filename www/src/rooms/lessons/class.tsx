@@ -1,6 +1,7 @@
 import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
 import { useLessons } from "../../lessons/read";
+import { worded } from "../../locale/worded";
 import { more } from "../../more";
 import { OpenFile } from "../../parts/open-file";
 import { Wide } from "../../parts/wide";
@@ -42,7 +43,7 @@ export function Classroom() {
         news.push({ name: file.name, file: more.read_progress(await file.text()) });
       } catch (error) {
         if (!isProblem(error)) throw error;
-        wrong.push(`${file.name}: ${error.message}${error.place && ` (Where: ${error.place}.)`}`);
+        wrong.push(`${file.name}: ${worded(error.message)}${error.place && ` (Where: ${error.place}.)`}`);
       }
     }
     if (files.length > MOST_FILES) wrong.push(`Only the first ${MOST_FILES} files were read.`);

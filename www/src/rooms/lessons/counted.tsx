@@ -1,4 +1,5 @@
 // The words of counting, shown on balls poured a little off.
+import { worded } from "../../locale/worded";
 import "../../maker/maker.css";
 import { useEffect, useId, useState } from "preact/hooks";
 import { Picture } from "../../draw/picture";
@@ -177,7 +178,7 @@ function Costs({ word, shows, scattered }: { word: Word; shows: string; scattere
   const wanted = word === "first order" ? "low_rg_in" : "passing";
   const most = scattered.costs
     .map((cost) => ({
-      name: `${cost.part ?? "ball"}: ${cost.what}`,
+      name: `${cost.part ?? "ball"}: ${worded(cost.what)}`,
       first: cost.of.find((one) => one.number === wanted)?.first ?? 0,
       total: cost.of.find((one) => one.number === wanted)?.total ?? 0,
     }))

@@ -7,6 +7,7 @@ import {
   saveProgress,
   trouble,
 } from "../../lessons/progress";
+import { worded } from "../../locale/worded";
 import { OpenFile } from "../../parts/open-file";
 import { isProblem } from "../../store";
 
@@ -50,7 +51,7 @@ export function Mine() {
                   : `Nothing in ${file.name} goes further than what is here.`;
             } catch (error) {
               if (!isProblem(error)) throw error;
-              said.value = `${file.name} was not taken in. ${error.message}`;
+              said.value = `${file.name} was not taken in. ${worded(error.message)}`;
             }
           }}
         >

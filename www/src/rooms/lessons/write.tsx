@@ -8,6 +8,7 @@ import { FILES, lessonTexts, listedOf, useLessons } from "../../lessons/read";
 import { Line, Prose } from "../../lessons/said";
 import { told } from "../../lessons/told";
 import { begin } from "../../lessons/work";
+import { worded } from "../../locale/worded";
 import { more } from "../../more";
 import { OpenFile } from "../../parts/open-file";
 import { useStore } from "../../store";
@@ -39,7 +40,7 @@ export function Write() {
       setJudged({ text, problems: await jobs.run("lesson", { text, files: FILES }, signal) });
     },
     (problem) => {
-      said.value = problem.message;
+      said.value = worded(problem.message);
     },
     [text],
   );
@@ -169,7 +170,7 @@ export function Write() {
                   <button type="button" class="write-line" onClick={() => goTo(problem)}>
                     Line {problem.line}
                   </button>{" "}
-                  {problem.message}
+                  {worded(problem.message)}
                 </li>
               ))}
             </ol>

@@ -1,3 +1,4 @@
+import { worded } from "../../locale/worded";
 import { BeforeAfter, type ChangeRow } from "../../parts/before-after";
 import { SayTerms } from "../../parts/say-terms";
 import { Term } from "../../parts/term";
@@ -110,7 +111,7 @@ function Statics({ drilled, units }: { drilled: Drilled; units: Units }) {
       </table>
       {rule && (
         <p class="fine-print">
-          {say("scale-balance-source", { source: rule.source, edition: rule.edition })}
+          {say("scale-balance-source", { source: worded(rule.source), edition: worded(rule.edition) })}
         </p>
       )}
     </>

@@ -1,6 +1,7 @@
 // What speaks against some of the weights: densities that a material does not
 // have, published limits that the ball would not keep to.
 import { offered } from "../../locale/names";
+import { worded } from "../../locale/worded";
 import type { BallFile, Ladder } from "../../types";
 import { digits } from "../../units";
 import { say } from "./say";
@@ -27,9 +28,11 @@ export function materialNotes(file: BallFile, ladder: Ladder, weight: (lb: numbe
 
 /** A sentence for every published limit that some weights would not keep to. */
 export function limitNotes({ rungs }: Ladder, weight: (lb: number) => string): string[] {
-  const names = new Set(rungs.flatMap(({ limits_broken }) => limits_broken.map(({ name }) => name)));
+  const names = new Set(rungs.flatMap(({ limits_broken }) => limits_broken.map(({ name }) => worded(name))));
   return [...names].map((name) => {
-    const beyond = rungs.filter(({ limits_broken }) => limits_broken.some((broken) => broken.name === name));
+    const beyond = rungs.filter(({ limits_broken }) =>
+      limits_broken.some((broken) => worded(broken.name) === name),
+    );
     const weights = beyond.map(({ weight_lb }) => weight(weight_lb)).join(", ");
     return say("scale-line-limit", { weights, limit: name });
   });

@@ -1,3 +1,4 @@
+import { worded } from "../../locale/worded";
 import "./published.css";
 import { useMemo } from "preact/hooks";
 import { Aside, ToWord } from "../../parts/term";
@@ -41,7 +42,7 @@ export function Published() {
       <details>
         <summary>{say("scale-every-rule")}</summary>
         <Rules rules={others} />
-        <p class="fine-print">{decides}</p>
+        <p class="fine-print">{worded(decides)}</p>
       </details>
     </section>
   );
@@ -55,7 +56,7 @@ function Rules({ rules }: { rules: Rule[] }) {
         <li key={rule.rule}>
           <span class="rule-name">
             <Aside text={about(rule)} more={<ToWord word={wordOf(rule)} />}>
-              {rule.name}
+              {worded(rule.name)}
             </Aside>
           </span>{" "}
           <span class={rule.verdict === "fail" ? "rule-verdict out" : "rule-verdict"}>
@@ -86,7 +87,11 @@ const WORDS_OF: Record<string, Word> = {
 const wordOf = ({ rule }: Rule): Word => WORDS_OF[rule] ?? "published limit";
 
 function about({ applies, note, source, edition }: Rule): string {
-  return [say("scale-rule-for", { balls: applies }), note, say("scale-rule-source", { source, edition })]
+  return [
+    say("scale-rule-for", { balls: worded(applies) }),
+    worded(note),
+    say("scale-rule-source", { source: worded(source), edition: worded(edition) }),
+  ]
     .filter((text) => text !== "")
     .join(" ");
 }
@@ -105,7 +110,7 @@ function numbers({ found, part, found_is, unit, at_least, at_most }: Rule, units
         : at_most !== null
           ? say("scale-rule-most", { most: most ?? "" })
           : "";
-  const of = part ?? found_is;
+  const of = part ?? (found_is && worded(found_is));
   const here = found === null ? "" : `${told(found)}${of === null ? "" : ` (${of})`}`;
   if (here === "") return allowed && say("scale-rule-allowed", { allowed });
   return say("scale-rule-found", { found: here, allowed });

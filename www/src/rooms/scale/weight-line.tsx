@@ -1,5 +1,6 @@
 import { useEffect, useId, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
+import { type Phrase, worded } from "../../locale/worded";
 import { LazyFold } from "../../parts/lazy-fold";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
@@ -32,7 +33,7 @@ function Line() {
   const [wantedToo, setWantedToo] = useState(-1);
   const [wantedSize, setBySize] = useState(false);
   const [ladder, setLadder] = useState<Ladder | null>(null);
-  const [refused, setRefused] = useState<string | null>(null);
+  const [refused, setRefused] = useState<Phrase | null>(null);
   const part = wanted < names.length ? wanted : 0;
   const too = wantedToo < names.length && wantedToo !== part ? wantedToo : -1;
   const bySize = wantedSize && part > 0 && too !== 0;
@@ -97,12 +98,13 @@ function Line() {
         </select>
       </label>
       <div aria-live="polite">
-        {refused ??
-          (ladder ? (
-            <span class="visually-hidden">{say("scale-line-done")}</span>
-          ) : (
-            say("scale-line-working")
-          ))}
+        {refused ? (
+          worded(refused)
+        ) : ladder ? (
+          <span class="visually-hidden">{say("scale-line-done")}</span>
+        ) : (
+          say("scale-line-working")
+        )}
       </div>
       {ladder && <Rungs ladder={ladder} />}
     </>
@@ -124,10 +126,10 @@ function Rungs({ ladder }: { ladder: Ladder }) {
   const note = (lb: number, said: string) => say("scale-line-note", { weight: weight(lb), note: said });
   const notes = [
     ...ladder.rungs.flatMap(({ weight_lb, why }) =>
-      why ? [note(weight_lb, why.replace(/-(?=\d)/g, "\u2212"))] : [],
+      why ? [note(weight_lb, worded(why).replace(/-(?=\d)/g, "\u2212"))] : [],
     ),
     ...limitNotes(ladder, weight),
-    ...ladder.rungs.flatMap(({ weight_lb, caution }) => (caution ? [note(weight_lb, caution)] : [])),
+    ...ladder.rungs.flatMap(({ weight_lb, caution }) => (caution ? [note(weight_lb, worded(caution))] : [])),
     ...materialNotes(file, ladder, weight),
   ];
   return (

@@ -15,7 +15,7 @@ export function Cautions({ balls, units }: { balls: Told[]; units: Units }) {
       </p>
       {balls.flatMap(({ drilled }, n) =>
         (drilled?.conflicts ?? []).map(({ message }) => (
-          <p key={`${n} ${message}`}>
+          <p key={`${n} ${sentenceIn(message, units)}`}>
             <b>Caution{balls.length > 1 && `, ${"AB"[n]}`}:</b> {sentenceIn(message, units)}
           </p>
         )),

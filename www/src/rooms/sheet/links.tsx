@@ -1,3 +1,4 @@
+import { worded } from "../../locale/worded";
 import { addressOf } from "../../share/link";
 import { type Shot, useStore } from "../../store";
 import { Code, MOST_CODE_CHARS, SMALL_CODE_CHARS } from "./code";
@@ -18,7 +19,7 @@ export function Links({ balls, shot }: { balls: Told[]; shot: Shot }) {
           <div key={n} class="sheet-link">
             {"problem" in made ? (
               <p>
-                There is no link to {which}: {made.problem.message}
+                There is no link to {which}: {worded(made.problem.message)}
               </p>
             ) : (
               <Link address={made.address} which={which} />

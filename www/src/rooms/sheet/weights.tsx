@@ -1,3 +1,4 @@
+import { worded } from "../../locale/worded";
 import { Term } from "../../parts/term";
 import type { Units } from "../../store";
 import type { Ladder } from "../../types";
@@ -21,7 +22,7 @@ export function Weights({ told, ladder, units }: WeightsProps) {
   const notes = [
     ...limitNotes(ladder, weight),
     ...ladder.rungs.flatMap(({ weight_lb, caution }) =>
-      caution ? [`${weight(weight_lb)}: ${caution}`] : [],
+      caution ? [`${weight(weight_lb)}: ${worded(caution)}`] : [],
     ),
     ...materialNotes(told.file, ladder, weight),
   ];

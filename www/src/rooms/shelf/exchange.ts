@@ -1,6 +1,7 @@
 // The shelf to files and back: one ball, one shot, or all of it.
 
 import { formatOf, saveJson, where } from "../../files";
+import { worded } from "../../locale/worded";
 import type { Broken, Entry } from "../../shelf/record";
 import { readShot, toFile } from "../../shelf/record";
 import type { Shelf } from "../../shelf/shelf";
@@ -48,7 +49,7 @@ export async function openOnShelf(store: Store, shelf: Shelf, file: File): Promi
     shelf.said.value = await takeIn(store, shelf, file.name, await file.text());
   } catch (error) {
     if (!isProblem(error)) throw error;
-    shelf.said.value = `${file.name} was not read. ${error.message}${where(error)}`;
+    shelf.said.value = `${file.name} was not read. ${worded(error.message)}${where(error)}`;
   }
 }
 
@@ -72,7 +73,7 @@ async function takeIn(store: Store, shelf: Shelf, from: string, json: string): P
   const { entries, broken } = store.wasm.read_shelf(json);
   const spoiled = broken.map(
     ({ name, problem }) =>
-      `${name === null ? "One" : `"${name}"`} could not be read. ${problem.message}${where(problem)}`,
+      `${name === null ? "One" : `"${name}"`} could not be read. ${worded(problem.message)}${where(problem)}`,
   );
   return [await takeAll(shelf, from, entries), ...spoiled].join(" ");
 }

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { worded } from "../../locale/worded";
 import { SectionDrawing } from "../../parts/section-drawing";
 import { measuredSoon } from "../../shelf/measured";
 import type { Broken, Entry } from "../../shelf/record";
@@ -87,7 +88,7 @@ export function BrokenRow({ broken }: { broken: Broken }) {
       <div class="row-about">
         <h4>One that cannot be read</h4>
         <p class="says says-wrong">
-          {problem.message} {problem.place !== "" && `(Where: ${problem.place}.)`}
+          {worded(problem.message)} {problem.place !== "" && `(Where: ${problem.place}.)`}
         </p>
         <p class="row-note">It stays as it is. You can save it to a file for somebody who can mend it.</p>
         <div class="choices">
@@ -132,7 +133,7 @@ function Numbers({ item }: { item: Item }) {
   const units = store.view.value.units;
   const found = measuredSoon(store.wasm, item.shot);
   if (found === null) return <p class="row-numbers">being measured…</p>;
-  if (isProblem(found)) return <p class="says says-wrong">{found.message}</p>;
+  if (isProblem(found)) return <p class="says says-wrong">{worded(found.message)}</p>;
   const { weight_lb, rg_in, differential_in } = found.weighed;
   return (
     <p class="row-numbers">

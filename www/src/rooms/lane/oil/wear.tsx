@@ -5,12 +5,13 @@ import { FilmDrawing, filmFrame } from "../../../draw/film";
 import { line } from "../../../draw/lane-frame";
 import { useSize } from "../../../draw/use-size";
 import { useJobs } from "../../../jobs";
+import type { Phrase } from "../../../locale/worded";
 import { BoundedField } from "../../../parts/bounded-field";
 import { LazyFold } from "../../../parts/lazy-fold";
 import { SayTerms } from "../../../parts/say-terms";
 import { type Shot, type Units, useStore } from "../../../store";
 import type { OilMap, Roll, Worn } from "../../../types";
-import { count, digits, measure, number, reading } from "../../../units";
+import { count, digits, measure, number, reading, sentenceIn } from "../../../units";
 import { useWhenStill } from "../../../when-still";
 import { boardOf } from "./map";
 import { BOARDS, painted, ROWS } from "./paint";
@@ -48,7 +49,7 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
   const { units } = store.view.value;
   const { file, shot } = store.derived.value;
   const [found, setFound] = useState<Found | null>(null);
-  const [refused, setRefused] = useState<string | null>(null);
+  const [refused, setRefused] = useState<Phrase | null>(null);
   useWhenStill(
     STILL_MS,
     async (signal) => {
@@ -87,7 +88,7 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
         step={1}
         onChange={(value) => setGames(Math.round(value))}
       />
-      {refused !== null && <p class="says says-caution">{refused}</p>}
+      {refused !== null && <p class="says says-caution">{sentenceIn(refused, units)}</p>}
       {refused === null && !found && <p class="hint">{say("oil-wear-following", { games })}</p>}
       {refused === null && found && <Became found={found} units={units} />}
     </div>

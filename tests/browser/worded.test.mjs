@@ -1,0 +1,61 @@
+// What Rust says, as the page says it in either language.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { bundled } from "./bundled.mjs";
+
+let page;
+before(async () => {
+  globalThis.document = { documentElement: {} };
+  page = await bundled("units.ts", "locale/worded.ts", "locale/language.ts");
+});
+after(() => {
+  delete globalThis.document;
+});
+
+const phrase = (id, text, args = {}) => ({ id, text, args });
+const tooDense = phrase("must-be", "The density (g/cc) must be a number above 0 and up to 2.5, not 40.", {
+  subject: phrase("key-density_g_cc", "The density (g/cc)"),
+  accepted: phrase("number-above-to", "a number above 0 and up to 2.5", { min: "0", max: "2.5" }),
+  found: "40",
+});
+const tooWide = phrase("must-be", "The diameter (inches) must be a number from 4 to 12, not 12.5.", {
+  subject: phrase("key-diameter_in", "The diameter (inches)"),
+  accepted: phrase("number-from-to", "a number from 4 to 12", { min: "4", max: "12" }),
+  found: "12.5",
+});
+const sticksOut = phrase("sticks-out", 'The piece "No. 2.5 in" sticks out of the ball by 0.25 in.', {
+  name: '"No. 2.5 in"',
+  by: "0.25",
+});
+
+test("English is Rust's own, in the reader's units", async () => {
+  const { sentenceIn, speak, worded } = page;
+  await speak("en");
+  assert.equal(worded(tooDense), tooDense.text);
+  assert.equal(sentenceIn(tooWide, "trade"), tooWide.text);
+  assert.equal(
+    sentenceIn(tooWide, "metric"),
+    "The diameter (millimetres) must be a number from 101.6 to 304.8, not 317.5.",
+  );
+  assert.equal(
+    sentenceIn(sticksOut, "metric"),
+    'The piece "No. 2.5 in" sticks out of the ball by 6.35\u00a0mm.',
+  );
+});
+
+test("Spanish is put together from the parts, with its decimal comma", async () => {
+  const { sentenceIn, speak, worded } = page;
+  await speak("es");
+  assert.equal(worded(tooDense), "La densidad (g/cc) debe ser un número mayor que 0 y hasta 2,5, no 40.");
+  assert.equal(sentenceIn(tooWide, "trade"), "El diámetro (pulgadas) debe ser un número de 4 a 12, no 12,5.");
+  assert.equal(
+    sentenceIn(tooWide, "metric"),
+    "El diámetro (milímetros) debe ser un número de 101,6 a 304,8, no 317,5.",
+  );
+  assert.equal(
+    sentenceIn(sticksOut, "metric"),
+    'La pieza "No. 2.5 in" sobresale de la bola por 6,35\u00a0mm.',
+  );
+  assert.equal(worded("No. 4"), "No. 4");
+  assert.equal(worded(phrase("not-there", "Only English 1.5.")), "Only English 1,5.");
+});

@@ -1,0 +1,25 @@
+// What Rust says, in the page's language. Rust writes English and hands over the id and the parts of each
+// sentence (`phrase!`); `locales/en/said.ftl` lists them.
+
+import { say, translated } from "./say";
+
+/** A text that is the same in every language, or one with its id and parts. */
+export type Phrase = string | { text: string; id: string; args: Record<string, Phrase> };
+
+/** A phrase as the reader's language has it; `sentenceIn` has its numbers in the reader's units, too. */
+export const worded = (phrase: Phrase): string => marked(translatedPhrase(phrase));
+
+/** The same with numbers as Rust writes them. */
+export function translatedPhrase(phrase: Phrase): string {
+  if (typeof phrase === "string") return phrase;
+  const args = Object.entries(phrase.args).map(([name, arg]) => [name, translatedPhrase(arg)]);
+  return translated(`said-${phrase.id}`, Object.fromEntries(args)) ?? phrase.text;
+}
+
+/** Numbers with the language's decimal mark; names in quotes stay. */
+export function marked(text: string): string {
+  const mark = say("decimal-mark");
+  return text.replace(/"[^"]*"|(?<![\w.])(\d+)\.(\d+)(?!\.?\d)/g, (found, whole, decimals) =>
+    whole === undefined ? found : `${whole}${mark}${decimals}`,
+  );
+}
