@@ -162,6 +162,28 @@ const ROOMS = {
       /medio/,
     ],
   },
+  "Palabras de las lecciones": {
+    place: "Lecciones",
+    region: "Lecciones",
+    parts: ["lessons", "lesson", "words"],
+    async open(room) {
+      await room.getByRole("button", { name: "Palabras", exact: true }).click();
+      await room.locator(".words-entry:last-child figure").last().waitFor();
+      const names = await room.locator(".words-entry h4").allTextContents();
+      const trade = names.slice(0, await room.locator(".words-list").first().locator("h4").count());
+      assert.deepEqual(
+        trade,
+        trade.toSorted((a, b) => a.localeCompare(b, "es", { sensitivity: "base" })),
+      );
+    },
+    says: [
+      /Palabras de contar/,
+      /El corazón denso de la n\.º 4 está en el eje, por eso su RG es bajo\. Aquí: \d,\d{3}\sin\./,
+      /disco \d,\d\d\slb/,
+      /A, poliéster, llega a la tabla \d+,\d y entra a \d,\d°/,
+      /\d+ bolas, de \d,\d{4}/,
+    ],
+  },
 };
 
 /** All a room says, or what is within parts of it, to the eye and to the ear. */

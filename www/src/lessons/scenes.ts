@@ -1,5 +1,6 @@
 // Balls and shots of the house, weighed and rolled for the pictures of the words.
 
+import { offeredBall } from "../locale/names";
 import type { Doc, Shot, Store } from "../store";
 import type {
   BallFile,
@@ -65,8 +66,11 @@ export function sceneOf({ wasm }: Store, doc: Doc): Scene {
   }
 }
 
+/** A ball of the house by its path. */
+export const ballAt = (path: string): BallFile => offeredBall(FILES[path] as BallFile);
+
 /** A ball of the house by its number, from 1. */
-export const houseBall = (n: number): BallFile => FILES[BALLS[n - 1] ?? ""] as BallFile;
+export const houseBall = (n: number): BallFile => ballAt(BALLS[n - 1] ?? "");
 
 /** A shot of the house by the name of its file, its oil inside. */
 export function houseShot(name: string): Shot {

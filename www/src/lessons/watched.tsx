@@ -1,5 +1,6 @@
 import type { ShownStep } from "../types";
 import { Line } from "./said";
+import { say } from "./say";
 
 interface WatchedProps {
   watch: ShownStep["watch"];
@@ -20,8 +21,8 @@ export function Watched({ watch, class: name, caption, bare, still }: WatchedPro
         <thead>
           <tr>
             <td />
-            <th scope="col">at first</th>
-            <th scope="col">now</th>
+            <th scope="col">{say("lesson-at-first")}</th>
+            <th scope="col">{say("lesson-now")}</th>
           </tr>
         </thead>
       )}

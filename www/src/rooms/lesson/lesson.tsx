@@ -3,6 +3,7 @@ import { useEffect, useMemo, useState } from "preact/hooks";
 import { openProgress, trouble } from "../../lessons/progress";
 import { type Listed, listedOf } from "../../lessons/read";
 import { Prose } from "../../lessons/said";
+import { say } from "../../lessons/say";
 import { spoken } from "../../lessons/spoken";
 import { same, type Taken } from "../../lessons/taken";
 import { Watched } from "../../lessons/watched";
@@ -32,9 +33,9 @@ export function LessonPanel() {
     if (!Array.isArray(error)) throw error;
     return (
       <div class="lesson">
-        <p>This lesson cannot be read any more: it was begun with another edition of the page.</p>
+        <p>{say("lesson-unreadable")}</p>
         <button type="button" onClick={() => leave(store, begun)}>
-          Leave the lesson
+          {say("lesson-leave")}
         </button>
       </div>
     );
@@ -44,11 +45,11 @@ export function LessonPanel() {
 }
 
 const KINDS = {
-  explore: "Look round",
-  predict: "Predict",
-  do: "Do it",
-  observe: "Watch",
-  explain: "Why",
+  explore: "lesson-kind-explore",
+  predict: "lesson-kind-predict",
+  do: "lesson-kind-do",
+  observe: "lesson-kind-observe",
+  explain: "lesson-kind-explain",
 } satisfies Record<LessonStep["kind"], string>;
 
 /** What the step says of the bench, once the bench has come to rest. */
@@ -106,23 +107,24 @@ function Step({ one, taken, step }: { one: Listed; taken: Taken; step: LessonSte
   return (
     <div class="lesson">
       <p class="lesson-of">
-        {about.title}. {taken.trial && "Trying it out. "}Step {taken.step + 1} of {about.steps.length}:{" "}
-        {KINDS[step.kind].toLowerCase()}
+        {say("lesson-of", {
+          title: about.title,
+          trial: taken.trial ? "yes" : "no",
+          step: taken.step + 1,
+          steps: about.steps.length,
+          kind: say(KINDS[step.kind]),
+        })}
       </p>
       <progress
         class="lesson-far"
         max={about.steps.length}
         value={taken.step + (state.passed ? 1 : 0)}
-        aria-label="How far you are"
+        aria-label={say("lesson-far")}
       />
       <h3 id="lesson-step" tabIndex={-1}>
         {step.title}
       </h3>
-      {taken.step === 0 && (
-        <p class="hint lesson-aside">
-          Your own ball and shot are kept aside, and come back when the lesson ends or you leave it.
-        </p>
-      )}
+      {taken.step === 0 && <p class="hint lesson-aside">{say("lesson-aside")}</p>}
       <Prose blocks={shown.text} />
       {step.kind === "predict" && (
         <Question
@@ -144,28 +146,34 @@ function Step({ one, taken, step }: { one: Listed; taken: Taken; step: LessonSte
         />
       )}
       {(step.kind !== "predict" || state.answered) && told.shown.watch.length > 0 && (
-        <Watched class="watch" caption="Numbers to watch" watch={told.shown.watch} />
+        <Watched class="watch" caption={say("lesson-watch")} watch={told.shown.watch} />
       )}
-      {wrong && (
-        <p class="stale">Until the mistake on the bench is mended, the numbers are those before it.</p>
-      )}
+      {wrong && <p class="stale">{say("lesson-stale")}</p>}
       {trouble.value && <p class="stale">{trouble.value}</p>}
       <div class="choices lesson-way">
         {taken.step > 0 && (
           <button type="button" onClick={() => goTo(store, taken, taken.step - 1)}>
-            Back
+            {say("lesson-back")}
           </button>
         )}
         <button type="button" class={open ? undefined : "primary"} onClick={() => goOn(store, taken)}>
-          {open ? (last ? "End without it" : "Go on without it") : last ? "Finish" : "Next"}
+          {say(
+            open
+              ? last
+                ? "lesson-end-without"
+                : "lesson-go-on-without"
+              : last
+                ? "lesson-finish"
+                : "lesson-next",
+          )}
         </button>
         {step.kind !== "predict" && !(step.free !== null && step.free.length === 0) && (
           <button type="button" onClick={() => again(store, taken)}>
-            Begin this step again
+            {say("lesson-again")}
           </button>
         )}
         <button type="button" onClick={() => leave(store, taken)}>
-          Leave the lesson
+          {say("lesson-leave")}
         </button>
       </div>
     </div>

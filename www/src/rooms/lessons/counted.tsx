@@ -1,16 +1,17 @@
 // The words of counting, shown on balls poured a little off.
-import { worded } from "../../locale/worded";
 import "../../maker/maker.css";
 import { useEffect, useId, useState } from "preact/hooks";
 import { Picture } from "../../draw/picture";
 import { useJobs } from "../../jobs";
+import { controlName } from "../../maker/controls";
 import { at, MORE } from "../../maker/scatter/numbers";
 import { pour } from "../../maker/scatter/pour";
 import { ShareBar, shareSays, sharesSay } from "../../maker/scatter/shares";
 import { useStore } from "../../store";
 import type { BallFile, Scattered } from "../../types";
-import { number, reading } from "../../units";
-import type { Word } from "../../words";
+import { count, number, reading } from "../../units";
+import { nameOf, shownOf, type Word } from "../../words";
+import { say } from "./say";
 
 const BALLS = 1000;
 const WIDTH = 300;
@@ -52,13 +53,13 @@ function usePoured(ball: BallFile): Scattered | null {
 }
 
 /** All words of counting together, so that the balls are poured once. */
-export function usePictures(ball: BallFile): (word: Word, shows: string) => preact.JSX.Element {
+export function usePictures(ball: BallFile): (word: Word) => preact.JSX.Element {
   const scattered = usePoured(ball);
-  return (word, shows) =>
+  return (word) =>
     scattered ? (
-      <Counted word={word} shows={shows} scattered={scattered} />
+      <Counted word={word} shows={shownOf(word)} scattered={scattered} />
     ) : (
-      <p class="hint">Pouring {BALLS.toLocaleString("en")} balls …</p>
+      <p class="hint">{say("words-pouring", { balls: count(BALLS) })}</p>
     );
 }
 
@@ -74,9 +75,7 @@ function Counted({ word, shows, scattered }: { word: Word; shows: string; scatte
       return (
         <figure>
           <ShareBar scattered={scattered} />
-          <figcaption>
-            {shows} Here: {sharesSay(scattered)} Filled, hatched, white.
-          </figcaption>
+          <figcaption>{say("words-scrap", { shows, shares: sharesSay(scattered) })}</figcaption>
         </figure>
       );
     default:
@@ -95,23 +94,32 @@ function Bars({ word, shows, scattered }: CountedProps) {
   const id = useId();
   const one = scattered.numbers.find(({ number }) => number === "low_rg_in");
   if (!one) return null;
-  const say = (value: number) => reading(value, "rg", units, MORE);
+  const read = (value: number) => reading(value, "rg", units, MORE);
   const x = (value: number) => ((value - one.least) / (one.most - one.least)) * WIDTH;
   const tallest = Math.max(1, ...one.bins.map(({ count }) => count));
   const marks = word === "percentile" ? [1, 50, 99].map((percent) => at(one, percent) ?? one.mean) : [];
   const [low, high] = [one.mean - one.deviation, one.mean + one.deviation];
   const here = {
-    histogram: `${one.count.toLocaleString("en")} balls from ${say(one.least)} to ${say(one.most)}`,
-    "standard deviation": `mean ${say(one.mean)}, standard deviation ${say(one.deviation)}`,
-    percentile: `1 % below ${say(marks[0] ?? 0)}, 50 % below ${say(marks[1] ?? 0)}, 99 % below ${say(marks[2] ?? 0)}`,
+    histogram: say("words-histogram", {
+      balls: count(one.count),
+      least: read(one.least),
+      most: read(one.most),
+    }),
+    "standard deviation": say("words-deviation", { mean: read(one.mean), deviation: read(one.deviation) }),
+    percentile: say("words-percentile", {
+      first: read(marks[0] ?? 0),
+      half: read(marks[1] ?? 0),
+      last: read(marks[2] ?? 0),
+    }),
   }[word];
+  const says = say("words-here", { shows, number: here });
   return (
     <figure class="histogram">
       <Picture
         id={id}
         viewBox={`-2 -2 ${WIDTH + 4} ${HEIGHT + FOOT + 4}`}
-        title={`${word}, drawn`}
-        desc={`${shows} Here: ${here}.`}
+        title={say("words-drawn", { word: nameOf(word) })}
+        desc={says}
       >
         {word === "standard deviation" && (
           <rect class="histogram-middle" x={x(low)} width={x(high) - x(low)} height={HEIGHT} />
@@ -137,12 +145,10 @@ function Bars({ word, shows, scattered }: CountedProps) {
           {number(one.least, "rg", units, MORE)}
         </text>
         <text x={WIDTH} y={HEIGHT + FOOT} text-anchor="end">
-          {say(one.most)}
+          {read(one.most)}
         </text>
       </Picture>
-      <figcaption>
-        {shows} Here: {here}.
-      </figcaption>
+      <figcaption>{says}</figcaption>
     </figure>
   );
 }
@@ -152,18 +158,24 @@ function Interval({ shows, scattered }: Omit<CountedProps, "word">) {
   const id = useId();
   const { passed } = scattered;
   const [low, high] = passed.wilson_95;
-  const says = `${shows} Here: ${shareSays(passed)} of ${scattered.balls.toLocaleString("en")} balls.`;
+  const number = say("words-interval", { share: shareSays(passed), balls: count(scattered.balls) });
+  const says = say("words-here", { shows, number });
   return (
     <figure class="histogram">
-      <Picture id={id} viewBox={`-2 -2 ${WIDTH + 4} 54`} title="95 % interval, drawn" desc={says}>
+      <Picture
+        id={id}
+        viewBox={`-2 -2 ${WIDTH + 4} 54`}
+        title={say("words-drawn", { word: nameOf("95 % interval") })}
+        desc={says}
+      >
         <path class="histogram-axis" d={`M0 20H${WIDTH}`} />
         <rect class="histogram-middle" x={low * WIDTH} width={(high - low) * WIDTH} y="8" height="24" />
         <path class="histogram-accept" d={`M${passed.share * WIDTH} 4V36`} />
         <text x="0" y="50">
-          0 %
+          {say("words-none")}
         </text>
         <text x={WIDTH} y="50" text-anchor="end">
-          100 %
+          {say("words-all")}
         </text>
       </Picture>
       <figcaption>{says}</figcaption>
@@ -178,7 +190,7 @@ function Costs({ word, shows, scattered }: { word: Word; shows: string; scattere
   const wanted = word === "first order" ? "low_rg_in" : "passing";
   const most = scattered.costs
     .map((cost) => ({
-      name: `${cost.part ?? "ball"}: ${worded(cost.what)}`,
+      name: controlName(cost),
       first: cost.of.find((one) => one.number === wanted)?.first ?? 0,
       total: cost.of.find((one) => one.number === wanted)?.total ?? 0,
     }))
@@ -186,14 +198,19 @@ function Costs({ word, shows, scattered }: { word: Word; shows: string; scattere
     .slice(0, MOST);
   const [top] = most;
   if (!top) return null;
-  const says = `${shows} Here ${top.name} does most: ${reading(top.first, "share", units)} by itself, ${reading(top.total, "share", units)} with others.`;
+  const says = say("words-costs", {
+    shows,
+    name: top.name,
+    first: reading(top.first, "share", units),
+    total: reading(top.total, "share", units),
+  });
   const length = (part: number) => Math.min(1, Math.max(0, part)) * WIDTH;
   return (
     <figure class="histogram">
       <Picture
         id={id}
         viewBox={`-2 -2 ${WIDTH + 4} ${most.length * LINE + 2}`}
-        title={`${word}, drawn`}
+        title={say("words-drawn", { word: nameOf(word) })}
         desc={says}
       >
         {most.map(({ name, first, total }, n) => (

@@ -8,14 +8,15 @@ import { Classroom } from "./class";
 import { Coach } from "./coach";
 import { List } from "./list";
 import { PaperLesson } from "./paper";
+import { say } from "./say";
 import { Words } from "./words";
 import { Write } from "./write";
 
 const PAGES: { page: LessonsPage["page"]; name: string; at: LessonsPage }[] = [
-  { page: "list", name: "Lessons", at: { page: "list" } },
-  { page: "words", name: "Words", at: { page: "words", word: null } },
-  { page: "class", name: "A class", at: { page: "class" } },
-  { page: "write", name: "Write one", at: { page: "write" } },
+  { page: "list", name: "lessons-list", at: { page: "list" } },
+  { page: "words", name: "lessons-words", at: { page: "words", word: null } },
+  { page: "class", name: "lessons-class", at: { page: "class" } },
+  { page: "write", name: "lessons-write", at: { page: "write" } },
 ];
 
 /** Where else a page belongs to. */
@@ -27,7 +28,7 @@ export function Lessons() {
   const at = lessonsAt.value;
   return (
     <div class="lessons">
-      <nav class="lessons-nav" aria-label="In Lessons">
+      <nav class="lessons-nav" aria-label={say("lessons-in")}>
         {PAGES.map(({ page, name, at: to }) => (
           <button
             type="button"
@@ -37,7 +38,7 @@ export function Lessons() {
               lessonsAt.value = to;
             }}
           >
-            {name}
+            {say(name)}
           </button>
         ))}
       </nav>

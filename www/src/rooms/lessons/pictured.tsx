@@ -6,6 +6,7 @@ import { Ground, LaneDrawing, Rulers } from "../../draw/lane";
 import { boardToX, line, place } from "../../draw/lane-frame";
 import { Picture } from "../../draw/picture";
 import type { Points } from "../../lessons/draw-path";
+import { say } from "../../lessons/say";
 import { sceneOf } from "../../lessons/scenes";
 import { type Doc, useStore } from "../../store";
 import { whatHappened } from "../lane/sentence";
@@ -56,7 +57,7 @@ export function ShotOf({ id, doc, width_px, height_px }: PicturedProps) {
         place={place(width_px, height_px)}
         t_s={null}
         metric={units === "metric"}
-        title="The lane from above"
+        title={say("lesson-lane-above")}
         desc={said}
       />
       <figcaption>{said}</figcaption>
@@ -78,8 +79,8 @@ export function LaneOf({ id, doc, width_px, height_px, path }: PicturedProps & {
       viewBox={`0 0 ${width_px} ${height_px}`}
       width={width_px}
       height={height_px}
-      title="The lane from above"
-      desc={path ? "With the path of the ball." : "Empty, to draw a path on."}
+      title={say("lesson-lane-above")}
+      desc={say(path ? "lesson-lane-path" : "lesson-lane-empty")}
     >
       <Ground place={laid} ground={ground} />
       <Rulers place={laid} hand={hand} ground={ground} metric={units === "metric"} />

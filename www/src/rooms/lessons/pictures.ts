@@ -2,13 +2,15 @@
 
 import glossary from "../../../../scenarios/glossary.json";
 import { FILES } from "../../lessons/read";
-import { covered, houseBall, houseDoc, houseShot, released, type Scene } from "../../lessons/scenes";
+import { ballAt, covered, houseBall, houseDoc, houseShot, released, type Scene } from "../../lessons/scenes";
+import { offered } from "../../locale/names";
 import { more } from "../../more";
 import type { Doc, Units } from "../../store";
 import type { BallFile, LayoutFile, OilFile, Poured } from "../../types";
 import { digits, LB_KG, reading } from "../../units";
-import type { Word } from "../../words";
+import { nameOf, shownOf, type Word } from "../../words";
 import { withLayout } from "../bench/grip";
+import { say } from "./say";
 
 interface Picture {
   kind: "section" | "cover" | "lane" | "track" | "layout" | "oil" | "scatter";
@@ -19,7 +21,7 @@ interface Picture {
 }
 
 /** The same pictures for page and command line: scenarios/glossary.json says which. */
-const LISTED = glossary.words as Record<Word, { picture: Picture; shows: string }>;
+const LISTED = glossary.words as Record<Word, { picture: Picture }>;
 
 /** Cut through the pin; rolled from above; what the lane left on the ball; the layout; balls poured and counted. */
 export type Draws = "cut" | "lane" | "rings" | "layout" | "counted";
@@ -34,16 +36,18 @@ const DRAWS: Record<Picture["kind"], Draws> = {
   scatter: "counted",
 };
 
+/** How a word's picture is drawn. */
+export const drawsOf = (word: Word): Draws => DRAWS[LISTED[word].picture.kind];
+
 /** What a word's picture is of, and what it shows. */
 export function pictureOf(word: Word): { draws: Draws; doc: Doc; shows: string } {
-  const { picture, shows } = LISTED[word];
-  return { draws: DRAWS[picture.kind], doc: docOf(picture), shows };
+  return { draws: drawsOf(word), doc: docOf(LISTED[word].picture), shows: shownOf(word) };
 }
 
 function docOf({ ball, shot: path, layout, oil }: Picture): Doc {
   const name = path && /([\w-]+)\.shot\.json$/.exec(path)?.[1];
   const shot = houseShot(name ?? "opening");
-  const file = ball ? (FILES[ball] as BallFile) : path ? ballOf(path) : houseBall(3);
+  const file = ball ? ballAt(ball) : path ? ballOf(path) : houseBall(3);
   if (layout) return { ball: file, shot: withLayout(shot, FILES[layout] as LayoutFile) };
   return { ball: file, shot: oil ? { ...shot, lane: { oil: FILES[oil] as OilFile } } : shot };
 }
@@ -51,13 +55,13 @@ function docOf({ ball, shot: path, layout, oil }: Picture): Doc {
 /** The ball that a shot's file names. */
 function ballOf(path: string): BallFile {
   const { ball } = FILES[path] as { ball: string };
-  return FILES[ball.replace("../", "")] as BallFile;
+  return ballAt(ball.replace("../", ""));
 }
 
 const entry = (scene: Scene, units: Units): string =>
   scene.roll.summary.entry_angle_deg === null
-    ? "into the gutter"
-    : `enters at ${reading(scene.roll.summary.entry_angle_deg, "angle", units)}`;
+    ? say("words-gutter")
+    : say("words-enters", { angle: reading(scene.roll.summary.entry_angle_deg, "angle", units) });
 
 type Shots = () => [string, Doc][];
 
@@ -67,7 +71,9 @@ const APART_BOARDS = 2;
 
 /** What the letters of shots side by side stand for, and where each ends. */
 export function apartSays(names: string[], scenes: Scene[], units: Units): string {
-  const each = scenes.map((scene, n) => `${"ABCD"[n]}, ${names[n]}, ${end(scene, units)}`);
+  const each = scenes.map((scene, n) =>
+    say("words-shot", { letter: "ABCD"[n] ?? "", name: names[n] ?? "", end: end(scene, units) }),
+  );
   const span = (of: (scene: Scene) => number | null) => {
     const all = scenes.map(of);
     return all.some((one) => one === null)
@@ -76,11 +82,8 @@ export function apartSays(names: string[], scenes: Scene[], units: Units): strin
   };
   const angles = span(({ roll }) => roll.summary.entry_angle_deg);
   const boards = span(({ roll }) => roll.summary.board_at_pins);
-  const alike =
-    angles < ALIKE_DEG && boards > APART_BOARDS
-      ? " They come in at nearly the same angle; what differs is how far each has come back by then."
-      : "";
-  return `${each.join("; ")}.${alike}`;
+  const alike = angles < ALIKE_DEG && boards > APART_BOARDS;
+  return say(alike ? "words-shots-alike" : "words-shots", { shots: each.join("; ") });
 }
 
 /** Where it comes in: of two shots with one angle the boards tell which turned more. */
@@ -89,17 +92,20 @@ function end(scene: Scene, units: Units): string {
   const angle = entry(scene, units);
   return board_at_pins === null
     ? angle
-    : `comes to board ${reading(board_at_pins, "board", units)} and ${angle}`;
+    : say("words-comes", { board: reading(board_at_pins, "board", units), enters: angle });
 }
 
 const onOil = (change: (doc: Doc) => [string, Doc][]) => () => change(houseDoc(3, "house-pattern"));
 const families = onOil((doc) =>
-  (["polyester", "urethane", "reactive"] as const).map((family) => [family, covered(doc, { family })]),
+  (["polyester", "urethane", "reactive"] as const).map((family) => [
+    nameOf(family),
+    covered(doc, { family }),
+  ]),
 );
 const finishes = onOil((doc) => [
-  ["grit 500", covered(doc, { family: "reactive", finish: { grit: 500 } })],
-  ["grit 4000", covered(doc, { family: "reactive", finish: { grit: 4000 } })],
-  ["polished", covered(doc, { family: "reactive", finish: { grit: 4000, polished: true } })],
+  [say("words-grit", { grit: "500" }), covered(doc, { family: "reactive", finish: { grit: 500 } })],
+  [say("words-grit", { grit: "4000" }), covered(doc, { family: "reactive", finish: { grit: 4000 } })],
+  [say("words-polished"), covered(doc, { family: "reactive", finish: { grit: 4000, polished: true } })],
 ]);
 
 const stretch = (scene: Scene, phase: "skid" | "hook" | "roll", units: Units): string => {
@@ -129,20 +135,20 @@ export const APART: Partial<Record<Word, Shots>> = {
   "rev rate": () => {
     const doc = houseDoc(3);
     return [
-      ["150 rpm", released(doc, { revs_rpm: 150 })],
-      ["400 rpm", released(doc, { revs_rpm: 400 })],
+      [say("words-revs", { revs: "150" }), released(doc, { revs_rpm: 150 })],
+      [say("words-revs", { revs: "400" }), released(doc, { revs_rpm: 400 })],
     ];
   },
   "launch angle": () => {
     const doc = houseDoc(3);
     return [
-      ["2.5° to the right", released(doc, { launch_angle_deg: 2.5 })],
-      ["3.5° to the right", released(doc, { launch_angle_deg: 3.5 })],
+      [say("words-to-the-right", { angle: digits(2.5, 1) }), released(doc, { launch_angle_deg: 2.5 })],
+      [say("words-to-the-right", { angle: digits(3.5, 1) }), released(doc, { launch_angle_deg: 3.5 })],
     ];
   },
   friction: () => [
-    ["oil to the usual length", houseDoc(3)],
-    ["a drier lane", houseDoc(3, "dry-lane")],
+    [say("words-oiled"), houseDoc(3)],
+    [say("words-drier"), houseDoc(3, "dry-lane")],
   ],
   polyester: families,
   urethane: families,
@@ -178,18 +184,24 @@ export const NUMBERS: Partial<Record<Word, (scene: Scene, units: Units) => strin
       .join(", "),
   density: (s, units) =>
     [s.file.cover, ...s.file.pieces]
-      .map(({ name, density_g_cc }) => `${name ?? "cover"} ${reading(density_g_cc, "density", units)}`)
+      .map(
+        ({ name, density_g_cc }) =>
+          `${name ?? offered("piece", "cover")} ${reading(density_g_cc, "density", units)}`,
+      )
       .join(", "),
   piece: (s) => s.file.pieces.map(({ name }) => name).join(", "),
   position: (s, units) => {
-    const puck = s.file.pieces.find(({ name }) => name === "puck");
+    const puck = s.file.pieces.find(({ name }) => name === offered("piece", "puck"));
     return puck?.at_in ? `z ${reading(puck.at_in[2], "size", units)}` : "";
   },
   "ball diameter": (s, units) => reading(s.file.diameter_in, "rg", units),
   hole: (s, units) => {
     const middle = s.shot.drilling?.middle;
     return middle
-      ? `the middle finger's ${reading(middle.diameter_in, "size", units)} across and ${reading(middle.depth_in, "size", units)} deep`
+      ? say("words-hole", {
+          across: reading(middle.diameter_in, "size", units),
+          deep: reading(middle.depth_in, "size", units),
+        })
       : "";
   },
   speed: (s, units) => {
@@ -197,14 +209,14 @@ export const NUMBERS: Partial<Record<Word, (scene: Scene, units: Units) => strin
     const hand = reading(s.shot.release.speed_mph, "speed", units);
     return speed_at_pins_mph === null
       ? hand
-      : `${hand} from the hand, ${reading(speed_at_pins_mph, "speed", units)} at the pins`;
+      : say("words-hand-and-pins", { hand, pins: reading(speed_at_pins_mph, "speed", units) });
   },
   "rev rate": (s, units) => {
     const { revs_at_pins_rpm } = s.roll.summary;
     const hand = reading(s.shot.release.revs_rpm, "revs", units);
     return revs_at_pins_rpm === null
       ? hand
-      : `${hand} from the hand, ${reading(revs_at_pins_rpm, "revs", units)} at the pins`;
+      : say("words-hand-and-pins", { hand, pins: reading(revs_at_pins_rpm, "revs", units) });
   },
   "axis rotation": (s, units) => reading(s.shot.release.axis_rotation_deg, "angle", units),
   "axis tilt": (s, units) => reading(s.shot.release.axis_tilt_deg, "angle", units),
@@ -213,7 +225,10 @@ export const NUMBERS: Partial<Record<Word, (scene: Scene, units: Units) => strin
     const [first] = s.roll.samples;
     const last = s.roll.samples.at(-1);
     return first && last
-      ? `${reading(first.slip_mph, "speed", units)} at first, ${reading(last.slip_mph, "speed", units)} at the end`
+      ? say("words-slip", {
+          first: reading(first.slip_mph, "speed", units),
+          last: reading(last.slip_mph, "speed", units),
+        })
       : "";
   },
   "axis migration": (s, units) =>
@@ -223,29 +238,32 @@ export const NUMBERS: Partial<Record<Word, (scene: Scene, units: Units) => strin
   pocket: (s, units) =>
     s.roll.summary.board_at_pins === null
       ? ""
-      : `board ${reading(s.roll.summary.board_at_pins, "board", units)} at the pins`,
+      : say("words-pocket", { board: reading(s.roll.summary.board_at_pins, "board", units) }),
   "published limit": (s) => {
     const { rules } = s.ball.check();
     const of = (verdict: string) => rules.filter((rule) => rule.verdict === verdict).length;
-    return `${of("pass")} within, ${of("fail")} outside`;
+    return say("words-limits", { within: String(of("pass")), outside: String(of("fail")) });
   },
-  pour: (s) => `${pouredOf(s.file).pours.length} pours`,
+  pour: (s) => say("words-pours", { pours: pouredOf(s.file).pours.length }),
   "cost index": (s) => digits(pouredOf(s.file).cost_index, 2),
   "intermediate differential": (s, units) => reading(s.weighed.intermediate_differential_in, "rg", units),
-  CG: (s, units) => `${reading(s.weighed.cg_in[2], "cover", units)} from the middle towards the pin`,
+  CG: (s, units) => say("words-cg", { far: reading(s.weighed.cg_in[2], "cover", units) }),
   "top weight": (s, units) => reading(s.weighed.top_weight_oz, "imbalance", units),
-  PAP: (s, units) => `pin to PAP ${reading(s.shot.layout.pin_to_pap_in, "size", units)}`,
+  PAP: (s, units) => say("words-pin-to-pap", { far: reading(s.shot.layout.pin_to_pap_in, "size", units) }),
   "track flare": (s, units) => {
     const widest = s.roll.track.widest;
-    return widest ? `${reading(widest.width_in, "size", units)} wide at its widest` : "";
+    return widest ? say("words-flare", { wide: reading(widest.width_in, "size", units) }) : "";
   },
   "bow-tie": (s, units) => {
     const ties = s.roll.track.bow_ties;
-    return ties ? `${reading(ties[0].width_in, "size", units)} wide` : "";
+    return ties ? say("words-bow-tie", { wide: reading(ties[0].width_in, "size", units) }) : "";
   },
-  board: (s, units) => `laid down on board ${reading(s.shot.release.board, "board", units)}`,
+  board: (s, units) => say("words-board", { board: reading(s.shot.release.board, "board", units) }),
   breakpoint: (s, units) =>
-    `board ${reading(s.roll.summary.breakpoint.board, "board", units)} after ${reading(s.roll.summary.breakpoint.distance_ft, "distance", units)}`,
+    say("words-breakpoint", {
+      board: reading(s.roll.summary.breakpoint.board, "board", units),
+      far: reading(s.roll.summary.breakpoint.distance_ft, "distance", units),
+    }),
   "entry angle": entry,
   coverstock: (s, units) => `${reading(s.weighed.pieces[0]?.volume_cc ?? 0, "volume", units)} of cover`,
   skid: (s, units) => stretch(s, "skid", units),
@@ -254,7 +272,7 @@ export const NUMBERS: Partial<Record<Word, (scene: Scene, units: Units) => strin
   "drilling angle": (s, units) => reading(s.shot.layout.drilling_angle_deg, "angle", units),
   span: (s, units) => {
     const thumb = s.shot.drilling?.thumb;
-    return thumb ? `to the middle finger ${reading(thumb.middle_span_in, "size", units)}` : "";
+    return thumb ? say("words-span", { far: reading(thumb.middle_span_in, "size", units) }) : "";
   },
   bridge: (s, units) => (s.shot.drilling ? reading(s.shot.drilling.bridge_in, "size", units) : ""),
   "VAL angle": (s, units) => (s.shot.drilling ? reading(s.shot.drilling.val_angle_deg, "angle", units) : ""),

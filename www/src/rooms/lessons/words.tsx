@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import "../../draw/draw.css";
 import { Globe, track } from "../../draw/globe";
 import { groundOf } from "../../draw/ground";
@@ -9,20 +9,20 @@ import { endOf } from "../../draw/moment";
 import { ShotsDrawing } from "../../draw/shots";
 import { fromGlossary } from "../../lessons/at";
 import { type Scene, sceneOf } from "../../lessons/scenes";
+import { language } from "../../locale/language";
 import { SectionDrawing } from "../../parts/section-drawing";
 import { type Room, useStore } from "../../store";
-import { meaningOf, WORDS, type Word } from "../../words";
+import { meaningOf, nameOf, WORDS, type Word } from "../../words";
 import { usePictures } from "./counted";
-import { APART, apartSays, type Draws, NUMBERS, pictureOf } from "./pictures";
+import { APART, apartSays, type Draws, drawsOf, NUMBERS, pictureOf } from "./pictures";
+import { say } from "./say";
 
-const ALL = (Object.keys(WORDS) as Word[]).sort((a, b) => a.localeCompare(b, "en", { sensitivity: "base" }));
+const ALL = Object.keys(WORDS) as Word[];
+/** As a dictionary of the page's language has them. */
+const sorted = (): Word[] =>
+  ALL.toSorted((a, b) => nameOf(a).localeCompare(nameOf(b), language(), { sensitivity: "base" }));
 /** Words of counting are shown on balls that are poured for them. */
-const LISTS = [
-  { title: "Words of the trade", words: ALL.filter((word) => pictureOf(word).draws !== "counted") },
-  { title: "Words of counting", words: ALL.filter((word) => pictureOf(word).draws === "counted") },
-];
-/** All of them are shown on one. */
-const POURED = pictureOf("tolerance").doc.ball;
+const isCounted = (word: Word): boolean => drawsOf(word) === "counted";
 const AT_ONCE = 3;
 
 /** The trade's words, each with its meaning and a picture computed here. */
@@ -41,21 +41,25 @@ export function Words({ word, from }: { word: Word | null; from?: Room }) {
     // Once the room itself has taken the keyboard.
     requestAnimationFrame(() => requestAnimationFrame(() => front.current?.focus()));
   }, [word]);
-  const counted = usePictures(POURED);
-  const order = word ? [word, ...ALL.filter((other) => other !== word)] : ALL;
+  const all = useMemo(sorted, [language()]);
+  const lists = [
+    { title: say("words-trade"), words: all.filter((one) => !isCounted(one)) },
+    { title: say("words-counting"), words: all.filter(isCounted) },
+  ];
+  // All of them are shown on one ball.
+  const poured = useMemo(() => pictureOf("tolerance").doc.ball, [language()]);
+  const counted = usePictures(poured);
+  const order = word ? [word, ...all.filter((other) => other !== word)] : all;
   const due = new Set(order.slice(0, drawn));
   return (
-    <section aria-label="Words">
+    <section aria-label={say("lessons-words")}>
       {from && (
         <button type="button" class="primary" onClick={() => fromGlossary(store, from)}>
-          {store.loan.value ? "Back to the lesson" : "Back to where you were"}
+          {say(store.loan.value ? "words-back-to-lesson" : "words-back")}
         </button>
       )}
-      <p>
-        Each picture is worked out by this page, from a ball and a shot of Harbour Street Lanes. Wherever a
-        word has a dotted line under it, it opens its meaning, and from there you come here.
-      </p>
-      {LISTS.map(({ title, words }) => (
+      <p>{say("words-says")}</p>
+      {lists.map(({ title, words }) => (
         <section key={title} aria-label={title}>
           <h3>{title}</h3>
           <ul class="words-list">
@@ -67,10 +71,9 @@ export function Words({ word, from }: { word: Word | null; from?: Room }) {
                 tabIndex={one === word ? -1 : undefined}
                 ref={one === word ? front : undefined}
               >
-                <h4>{one}</h4>
+                <h4>{nameOf(one)}</h4>
                 <p>{meaningOf(one)}</p>
-                {due.has(one) &&
-                  (words === LISTS[1]?.words ? counted(one, pictureOf(one).shows) : <Drawn word={one} />)}
+                {due.has(one) && (isCounted(one) ? counted(one) : <Drawn word={one} />)}
               </li>
             ))}
           </ul>
@@ -88,7 +91,7 @@ function Drawn({ word }: { word: Word }) {
   const picture = pictureOf(word);
   const scene = sceneOf(store, picture.doc);
   const number = NUMBERS[word]?.(scene, units) ?? "";
-  const says = number === "" ? picture.shows : `${picture.shows} Here: ${number}.`;
+  const says = number === "" ? picture.shows : say("words-here", { shows: picture.shows, number });
   const apart = APART[word]?.();
   const scenes = apart?.map(([, doc]) => sceneOf(store, doc));
   const id = `word-picture-${ALL.indexOf(word)}`;
@@ -145,7 +148,7 @@ function Drawing({ id, draws, scenes, word, says }: DrawingProps) {
     place: LANE,
     t_s: null,
     metric: units === "metric",
-    title: `${word}, on the lane from above`,
+    title: say("words-on-lane", { word: nameOf(word) }),
     desc: says,
   };
   switch (draws) {
@@ -175,7 +178,7 @@ function Drawing({ id, draws, scenes, word, says }: DrawingProps) {
           measured
           t_s={endOf(first.roll)}
           size_px={200}
-          title={`${word}, on the ball`}
+          title={say("words-on-ball", { word: nameOf(word) })}
           desc={says}
         />
       );
