@@ -91,6 +91,7 @@ const ROOMS = {
       /Suele tener de \d,\d+ a \d,\d+ g\/cc/,
       /Hacia el pin, z/,
       /Del pin al PAP/,
+      /Agujeros: dedo medio, dedo anular, pulgar\./,
       /Poliéster, uretano o reactiva; con pulido o sin él\. En una pista con aceite/,
       /lijado y luego pulido/,
       /Todavía no es un número; se sigue usando 3\./,

@@ -1,5 +1,6 @@
 // The cover in words: what is computed, and what is common practice.
 
+import { holeName } from "../locale/names";
 import type { Units } from "../store";
 import type { Cover, Vec3 } from "../types";
 import { digits, number, reading } from "../units";
@@ -93,18 +94,20 @@ function thinnestWords(
 export function besideHoles({ holes, webs }: Cover, units: Units): string[] {
   const size = (inches: number) => reading(inches, "cover", units);
   return [
-    ...holes.map(({ name, core_from_in, to_core_in }) => {
+    ...holes.map(({ name: plain, core_from_in, to_core_in }) => {
+      const name = holeName(plain);
       const hole = `${name[0]?.toUpperCase() ?? ""}${name.slice(1)}`;
       if (core_from_in !== null) return say("cover-drilled-to-core", { hole, depth: size(core_from_in) });
       if (to_core_in === null) return say("cover-all-round-hole", { hole });
       if (to_core_in === 0) return say("cover-opens-into-core", { hole });
       return say("cover-to-core", { hole, thickness: size(to_core_in) });
     }),
-    ...webs.map(({ holes: [one, other], least_in, depth_in }) =>
-      least_in === 0
+    ...webs.map(({ holes, least_in, depth_in }) => {
+      const [one, other] = [holeName(holes[0]), holeName(holes[1])];
+      return least_in === 0
         ? say("cover-holes-meet", { one, other })
-        : say("cover-between-holes", { one, other, least: size(least_in), depth: size(depth_in) }),
-    ),
+        : say("cover-between-holes", { one, other, least: size(least_in), depth: size(depth_in) });
+    }),
   ];
 }
 

@@ -1,6 +1,7 @@
 // The layout on the ball, seen straight at the grip centre with the fingers
 // up: pin, PAP, mass bias, lines, holes, and the track rings of the shot. What
 // lies on the far side is faint. Plain data in; knows no store.
+import { holeName } from "../locale/names";
 import "./layout.css";
 import type { Units } from "../store";
 import type { Drilled, Hand, Track, Vec3 } from "../types";
@@ -158,6 +159,6 @@ export function layoutWords({ marks, holes }: Drilled, hand: Hand, units: Units)
     pap: where(marks.pap),
     "pap-to-grip": size(marks.pap_to_grip_centre_in),
     bias: where(marks.mass_bias),
-    holes: holes.map(({ name }) => name).join(", "),
+    holes: holes.map(({ name }) => holeName(name)).join(", "),
   });
 }

@@ -32,6 +32,9 @@ export function offered(kind: Kind, text: string): string {
   return translated([kind, ...(kind === "note" ? words.slice(0, NOTE_WORDS) : words)].join("-")) ?? text;
 }
 
+/** A hole that the page drills, or what lines it, by the name that the module gives it. */
+export const holeName = (name: string): string => offered("hole", name);
+
 const named = <T extends { name?: string; note?: string }>(kind: Kind, file: T): T => ({
   ...file,
   ...(file.name !== undefined && { name: offered(kind, file.name) }),

@@ -1,9 +1,9 @@
-import { Say } from "../locale/say";
 import { useStore } from "../store";
 import type { Coverstock, Family } from "../types";
 import { NumberField } from "./field";
 import { say } from "./say";
-import { asTerm, Term } from "./term";
+import { SayTerms } from "./say-terms";
+import { Term } from "./term";
 
 /** Each with the text that names it. */
 const FAMILIES: [Family, string][] = [
@@ -31,7 +31,7 @@ export function CoverSurface() {
   return (
     <fieldset class="cover-surface">
       <legend>
-        <Say id="surface-what" parts={{ finish: asTerm("finish") }} />
+        <SayTerms id="surface-what" terms={{ finish: "finish" }} />
       </legend>
       <label class="line">
         <span class="field-label">{say("surface-family")}</span>
@@ -80,14 +80,14 @@ export function CoverSurface() {
         />
       )}
       <p class="hint">
-        <Say
+        <SayTerms
           id={"zones" in shot.lane ? "surface-says-zones" : "surface-says-oil"}
-          parts={{
-            polyester: asTerm("polyester"),
-            urethane: asTerm("urethane"),
-            reactive: asTerm("reactive"),
-            polish: asTerm("polish"),
-            friction: asTerm("friction"),
+          terms={{
+            polyester: "polyester",
+            urethane: "urethane",
+            reactive: "reactive",
+            polish: "polish",
+            friction: "friction",
           }}
         />
       </p>

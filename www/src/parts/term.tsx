@@ -19,9 +19,6 @@ export function Term({ word, children }: { word: Word; children?: ComponentChild
   );
 }
 
-/** For the parts of a sentence: what stands between the tags opens the word's meaning. */
-export const asTerm = (word: Word) => (said: ComponentChildren) => <Term word={word}>{said}</Term>;
-
 /** To a word's entry in the glossary, with its picture. */
 export function ToWord({ word }: { word: Word }) {
   const store = useStore();

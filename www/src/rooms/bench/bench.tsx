@@ -6,7 +6,8 @@ import { CoverSurface } from "../../parts/cover-surface";
 import { NumberField } from "../../parts/field";
 import { Fixed } from "../../parts/fixed";
 import { Said } from "../../parts/said";
-import { asTerm, Term } from "../../parts/term";
+import { SayTerms } from "../../parts/say-terms";
+import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import { reading } from "../../units";
 import { Drill } from "./drill";
@@ -74,7 +75,7 @@ function Parts() {
           problem={cover}
         >
           <p class="hint">
-            <Say id="bench-cover-says" parts={{ coverstock: asTerm("coverstock") }} />
+            <SayTerms id="bench-cover-says" terms={{ coverstock: "coverstock" }} />
           </p>
           <MaterialFields
             place="cover"

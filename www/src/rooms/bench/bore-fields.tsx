@@ -1,8 +1,8 @@
 import { useId } from "preact/hooks";
-import { Say } from "../../locale/say";
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
-import { asTerm, Term } from "../../parts/term";
+import { SayTerms } from "../../parts/say-terms";
+import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { Bore, Problem, ThumbBore } from "../../types";
 import { type Quantity, reading } from "../../units";
@@ -28,7 +28,7 @@ interface Row {
 const ROWS: Row[] = [
   {
     key: "diameter_in",
-    label: () => <Say id="bench-bore-across" parts={{ hole: asTerm("hole") }} />,
+    label: () => <SayTerms id="bench-bore-across" terms={{ hole: "hole" }} />,
     min: 0.5,
     max: 1.25,
     step: 0.0156,
@@ -42,14 +42,14 @@ const ROWS: Row[] = [
   },
   {
     key: "forward_pitch_in",
-    label: () => <Say id="bench-pitch-forward" parts={{ pitch: asTerm("pitch") }} />,
+    label: () => <SayTerms id="bench-pitch-forward" terms={{ pitch: "pitch" }} />,
     min: -1,
     max: 1,
     step: 0.0625,
   },
   {
     key: "side_pitch_in",
-    label: () => <Say id="bench-pitch-side" parts={{ pitch: asTerm("pitch") }} />,
+    label: () => <SayTerms id="bench-pitch-side" terms={{ pitch: "pitch" }} />,
     min: -1,
     max: 1,
     step: 0.0625,
@@ -58,14 +58,14 @@ const ROWS: Row[] = [
 const SPANS: Row[] = [
   {
     key: "middle_span_in",
-    label: () => <Say id="bench-span-middle" parts={{ span: asTerm("span") }} />,
+    label: () => <SayTerms id="bench-span-middle" terms={{ span: "span" }} />,
     min: 2.5,
     max: 5,
     step: 0.0625,
   },
   {
     key: "ring_span_in",
-    label: () => <Say id="bench-span-ring" parts={{ span: asTerm("span") }} />,
+    label: () => <SayTerms id="bench-span-ring" terms={{ span: "span" }} />,
     min: 2.5,
     max: 5,
     step: 0.0625,

@@ -1,8 +1,7 @@
 import { offered } from "../../locale/names";
-import { Say } from "../../locale/say";
 import { Fold } from "../../parts/fold";
 import { Said } from "../../parts/said";
-import { asTerm } from "../../parts/term";
+import { SayTerms } from "../../parts/say-terms";
 import type { Cut, Piece, Problem } from "../../types";
 import { count } from "../../units";
 import { problemAt } from "./edits";
@@ -47,7 +46,7 @@ export function Cuts({ piece, place, problem, reach_in, onChange }: CutsProps) {
       wrong={problemAt(problem, `${place}.cuts`) !== null}
     >
       <p class="hint">
-        <Say id="bench-cuts-say" parts={{ channel: asTerm("flow channel") }} />
+        <SayTerms id="bench-cuts-say" terms={{ channel: "flow channel" }} />
       </p>
       {cuts.map((cut, at) => {
         const here = `${place}.cuts[${at}]`;

@@ -2,11 +2,11 @@ import { useId } from "preact/hooks";
 import { LayoutDrawing, layoutWords } from "../../draw/layout";
 import { saveLayout } from "../../files";
 import { offered } from "../../locale/names";
-import { Say } from "../../locale/say";
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
 import { Said } from "../../parts/said";
-import { asTerm, Term } from "../../parts/term";
+import { SayTerms } from "../../parts/say-terms";
+import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import type { Drilling, Hand, Problem } from "../../types";
 import { type Quantity, reading, sentenceIn } from "../../units";
@@ -36,7 +36,7 @@ export function Drill() {
         <Grip drilling={drilling} problem={problem} />
       ) : (
         <p class="hint">
-          <Say id="bench-drill-says" parts={{ pap: asTerm("PAP") }} />
+          <SayTerms id="bench-drill-says" terms={{ pap: "PAP" }} />
         </p>
       )}
     </Fold>
@@ -63,7 +63,7 @@ const VAL: Row = {
 const BOWLER: Row[] = [
   {
     key: "pap_over_in",
-    label: () => <Say id="bench-pap-over" parts={{ pap: asTerm("PAP"), centre: asTerm("grip centre") }} />,
+    label: () => <SayTerms id="bench-pap-over" terms={{ pap: "PAP", centre: "grip centre" }} />,
     quantity: "size",
     min: 2,
     max: 6.5,
@@ -71,7 +71,7 @@ const BOWLER: Row[] = [
   },
   {
     key: "pap_up_in",
-    label: () => <Say id="bench-pap-up" parts={{ pap: asTerm("PAP") }} />,
+    label: () => <SayTerms id="bench-pap-up" terms={{ pap: "PAP" }} />,
     quantity: "size",
     min: -2,
     max: 2,
@@ -149,7 +149,7 @@ function Grip({ drilling, problem }: { drilling: Drilling; problem: Problem | nu
         <legend>{say("bench-layout")}</legend>
         <Hands hand={shot.hand} />
         <NumberField
-          label={<Say id="bench-pin-to-pap" parts={{ pin: asTerm("pin") }} />}
+          label={<SayTerms id="bench-pin-to-pap" terms={{ pin: "pin" }} />}
           quantity="size"
           min={0}
           max={6.75}

@@ -1,10 +1,10 @@
-import { Say } from "../../locale/say";
 import { useHint } from "../../maker/levers/use-levers";
 import { type FieldProps, NumberField } from "../../parts/field";
 import { Fixed } from "../../parts/fixed";
 import { Fold } from "../../parts/fold";
 import { Said } from "../../parts/said";
-import { asTerm, Term } from "../../parts/term";
+import { SayTerms } from "../../parts/say-terms";
+import { Term } from "../../parts/term";
 import type { Cut, Problem, Shape, Vec3 } from "../../types";
 import { problemAt } from "./edits";
 import { Profile } from "./profile";
@@ -130,7 +130,7 @@ function PlaceFields<S extends Cut>({ solid, place, problem, reach_in, onChange 
       </fieldset>
       <fieldset>
         <legend>
-          <Say id="bench-tilt" parts={{ tilt: asTerm("position") }} />
+          <SayTerms id="bench-tilt" terms={{ tilt: "position" }} />
         </legend>
         {TURNS.map((label, axis) => (
           <Hinted
@@ -150,7 +150,7 @@ function PlaceFields<S extends Cut>({ solid, place, problem, reach_in, onChange 
       </fieldset>
       <fieldset>
         <legend>
-          <Say id="bench-squash" parts={{ squash: asTerm("squash") }} />
+          <SayTerms id="bench-squash" terms={{ squash: "squash" }} />
         </legend>
         {WIDTHS.map((label, axis) => (
           <Hinted

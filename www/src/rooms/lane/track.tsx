@@ -1,5 +1,6 @@
 // The rings on the ball: how wide their band is, where the bow-ties are, and
 // whether they go over a hole. Warnings stand outside the fold.
+import { holeName } from "../../locale/names";
 import { Fold } from "../../parts/fold";
 import { SayTerms } from "../../parts/say-terms";
 import { Term } from "../../parts/term";
@@ -48,7 +49,9 @@ export function bandWords({ rings, widest, bow_ties }: Track, units: Units): str
   });
 }
 
-function warning({ hole, over_turns, clearance_in }: Track["holes"][number], units: Units): string {
+function warning(pass: Track["holes"][number], units: Units): string {
+  const { over_turns, clearance_in } = pass;
+  const hole = holeName(pass.hole);
   const [first] = over_turns;
   return first === undefined
     ? say("lane-passes-hole", { hole, clearance: reading(clearance_in, "size", units) })
@@ -70,7 +73,7 @@ function Passes({ track, units }: { track: Track; units: Units }) {
         {track.holes.map(({ hole, clearance_in, turn, over_turns }) => (
           <tr key={hole}>
             <th scope="row">
-              <Term word="hole">{hole}</Term>
+              <Term word="hole">{holeName(hole)}</Term>
             </th>
             <td>
               {over_turns.length > 0

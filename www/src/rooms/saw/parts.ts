@@ -1,7 +1,7 @@
 // What the Saw says about a part of the ball.
 import type { Mark } from "../../draw/section";
 import { dot } from "../../draw/vectors";
-import { offered } from "../../locale/names";
+import { holeName, offered } from "../../locale/names";
 import type { Derived, Units } from "../../store";
 import type { Section, Vec3 } from "../../types";
 import { LB_KG, reading } from "../../units";
@@ -13,7 +13,7 @@ export type Shown = Pick<Derived, "ball" | "made" | "weighed">;
 /** Names of the parts, cover first. */
 export const partNames = ({ made }: Pick<Shown, "made">): string[] => [
   made.cover.name ?? say("saw-part-cover"),
-  ...made.pieces.map((piece) => piece.name),
+  ...made.pieces.map(({ name, insert }) => (insert ? holeName(name) : name)),
 ];
 
 /** One sentence about a part: what it is of, its weight, its share of the RG. */

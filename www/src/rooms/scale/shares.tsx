@@ -6,6 +6,7 @@ import { useStore } from "../../store";
 import type { Weighed } from "../../types";
 import { LB_KG, measure, number, type Quantity, reading } from "../../units";
 import type { Word } from "../../words";
+import { partNames } from "../saw/parts";
 import { say } from "./say";
 
 const WIDTH = 300;
@@ -13,7 +14,8 @@ const WIDTH = 300;
 /** What each part weighs and how much of the RG comes from it: a bar and its table. */
 export function Shares() {
   const store = useStore();
-  const { weighed } = store.derived.value;
+  const { weighed, made } = store.derived.value;
+  const names = partNames({ made });
   const { units, selected } = store.view.value;
   let from = 0;
   const bars = weighed.pieces.map(({ rg_share }, part) => {
@@ -60,7 +62,7 @@ export function Shares() {
             <tr key={part} data-selected={selected === part || undefined}>
               <th scope="row">
                 <Swatch part={part} />
-                <span>{piece.name}</span>
+                <span>{names[part]}</span>
               </th>
               <td>{number(piece.mass_kg / LB_KG, "weight", units)}</td>
               <td>{number(piece.volume_cc, "volume", units)}</td>
