@@ -144,6 +144,31 @@ const ROOMS = {
       /Densidad, ±/,
     ],
   },
+  Estante: {
+    place: "Estante",
+    parts: ["shelf", "kept"],
+    async open(room) {
+      await room.getByRole("button", { name: "Poner en el Estante", exact: true }).click();
+      await room.getByText("En el estante: N.º 3, de tres piezas.").waitFor();
+      const seen = [await heard(room)];
+      for (const name of [/^Comparar N\.º 3/, /^Comparar N\.º 1/]) {
+        await room.getByRole("checkbox", { name }).first().check();
+      }
+      await room.getByText("Lo mismo en una tabla").click();
+      await room
+        .getByRole("listitem")
+        .filter({ hasText: /^B entra/ })
+        .waitFor();
+      return seen;
+    },
+    says: [
+      /Todavía nada|En el Estante: 1/,
+      /guardada: \d/,
+      /\d\d,\d\d\slb, RG \d,\d{3}\sin, diferencial \d,\d{3}\sin/,
+      /B entra \d,\d° más (plana|cerrada)/,
+      /Todas a la misma escala, cortadas a lo largo del eje del pin, por el centro/,
+    ],
+  },
   Balanza: {
     parts: ["scale", "numbers"],
     async open(room, page) {

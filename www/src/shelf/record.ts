@@ -4,6 +4,7 @@
 import { isProblem, orProblem, type WholeShot } from "../store";
 import type { Problem, ShelfEntry, WasmModule } from "../types";
 import { makeBall } from "./measured";
+import { say } from "./say";
 
 /** One record of the store: the shot as text, so that it comes back as it was put there. */
 export interface Kept {
@@ -57,9 +58,9 @@ export function readKept(wasm: WasmModule, raw: unknown): Entry | Problem {
   if (!isKept(raw)) {
     return {
       place: "",
-      found: raw === null ? "nothing that the browser can read" : `a record that is ${typeof raw}`,
-      accepted: "a record of the shelf",
-      message: "This is not a record as the page writes them.",
+      found: raw === null ? say("kept-found-nothing") : say("kept-found-kind", { kind: typeof raw }),
+      accepted: say("kept-accepted"),
+      message: say("kept-no-record"),
     };
   }
   const shot = readShot(wasm, raw.shot);
@@ -85,8 +86,8 @@ function elsewhere(what: "ball" | "oil", path: string): Problem {
   return {
     place: what === "ball" ? "ball" : "lane.oil",
     found: `"${path}"`,
-    accepted: `the ${what} itself`,
-    message: `Its ${what} is in another file, ${path}. Open that one and the shot on the bench first, then put them here.`,
+    accepted: say(what === "ball" ? "kept-ball-itself" : "kept-oil-itself"),
+    message: say(what === "ball" ? "kept-ball-elsewhere" : "kept-oil-elsewhere", { file: path }),
   };
 }
 

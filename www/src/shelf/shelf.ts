@@ -10,6 +10,7 @@ import { describe, isProblem } from "../store";
 import type { ShelfEntry, WasmModule } from "../types";
 import { type Cupboard, clearCupboard, type Missing, openCupboard } from "./cupboard";
 import { type Broken, type Entry, readKept, readShot, toKept, token } from "./record";
+import { say } from "./say";
 
 /** As the shelf file has it. */
 export const MOST_ENTRIES = 1000;
@@ -48,15 +49,16 @@ export interface Shelf {
 
 export const isBroken = (one: Entry | Broken): one is Broken => "problem" in one;
 
+/** What is said of one that is put there: kept, and kept for this visit only. */
+const PUT: [string, string] = ["kept-put", "kept-put-visit"];
+const PUT_AGAIN: [string, string] = ["kept-put-again", "kept-put-again-visit"];
+
 /** Not kept yet, and nothing to tell of. */
 const BEING_KEPT = "";
-const MEMORY_ONLY = "This browser does not let the page keep it.";
 
 function whyNotKept(error: unknown): string {
   const name = error instanceof Error || error instanceof DOMException ? error.name : String(error);
-  return name === "QuotaExceededError"
-    ? "The browser's storage for this page is full."
-    : `The browser did not keep it (${name}).`;
+  return name === "QuotaExceededError" ? say("kept-full-storage") : say("kept-not", { why: name });
 }
 
 /** Lets the page draw between two stretches of work. */
@@ -132,7 +134,7 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
   /** Shows entries as they are to be and keeps them; the name of one that went beside another page's change. */
   async function keep(wanted: Entry[]): Promise<string | null> {
     if (!cupboard) {
-      for (const entry of wanted) show(entry.id, { ...entry, unkept: MEMORY_ONLY });
+      for (const entry of wanted) show(entry.id, { ...entry, unkept: say("kept-memory-only") });
       return null;
     }
     batch(() => {
@@ -180,26 +182,28 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
   });
 
   const room = () => MOST_ENTRIES - entries.peek().length - broken.peek().length;
-  const full = `The shelf is full: ${MOST_ENTRIES} stand on it. Take something off, or save it to a file and begin anew.`;
 
-  async function add(name: string, note: string, shot: WholeShot, what: string): Promise<void> {
+  async function add(
+    name: string,
+    note: string,
+    shot: WholeShot,
+    [put, putForVisit]: [string, string],
+  ): Promise<void> {
     if (room() < 1) {
-      said.value = full;
+      said.value = say("kept-full", { most: String(MOST_ENTRIES) });
       return;
     }
     // As the module reads it back, whatever order its keys came in.
     const read = readShot(wasm, JSON.stringify(shot));
     if (isProblem(read)) {
-      said.value = `It was not put on the shelf. ${worded(read.message)}`;
+      said.value = say("kept-refused", { why: worded(read.message) });
       return;
     }
     const entry = fresh(name, note, read, new Date().toISOString());
     await keep([entry]);
     const unkept = entries.peek().find(({ id }) => id === entry.id)?.unkept ?? null;
     said.value =
-      unkept === null
-        ? `${what}: ${entry.name}.`
-        : `${what}, but only for this visit: ${entry.name}. ${unkept} Save it to a file.`;
+      unkept === null ? say(put, { name: entry.name }) : say(putForVisit, { name: entry.name, why: unkept });
   }
 
   async function remove(one: Entry | Broken): Promise<void> {
@@ -208,12 +212,12 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
       try {
         if (!(await cupboard.remove(one.id, basis))) {
           await refresh();
-          said.value = "It was changed in another tab meanwhile, so it stays on the shelf.";
+          said.value = say("kept-changed-elsewhere");
           return;
         }
         others?.postMessage("changed");
       } catch (error) {
-        said.value = `It could not be taken off the shelf: ${describe(error)}.`;
+        said.value = say("kept-not-taken", { why: describe(error) });
         return;
       }
     }
@@ -222,7 +226,7 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
     chosen.value = chosen.peek().filter((id) => id !== one.id);
     // What the browser itself cannot read could not be put back as it was.
     removed.value = isBroken(one) && one.raw === null ? null : one;
-    said.value = `Taken off the shelf: ${isBroken(one) ? "the one that cannot be read" : one.name}.`;
+    said.value = isBroken(one) ? say("kept-taken-unread") : say("kept-taken", { name: one.name });
   }
 
   async function putBack(): Promise<void> {
@@ -237,14 +241,14 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
         await refresh();
       } catch (error) {
         removed.value = one;
-        said.value = `It could not be put back: ${describe(error)}.`;
+        said.value = say("kept-not-put-back", { why: describe(error) });
         return;
       }
-      said.value = "Put back as it was.";
+      said.value = say("kept-put-back");
       return;
     }
     await keep([{ ...one, rev: null, unkept: null }]);
-    said.value = `Put back: ${one.name}.`;
+    said.value = say("kept-put-back-name", { name: one.name });
   }
 
   try {
@@ -269,7 +273,7 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
     removed,
     chosen,
     sameShot: signal(true),
-    add: (name, note, shot) => inTurn(() => add(name, note, shot, "Put on the shelf")),
+    add: (name, note, shot) => inTurn(() => add(name, note, shot, PUT)),
     addAll: (files) =>
       inTurn(async () => {
         const key = (name: string, note: string, shot: unknown) => JSON.stringify([name, note, shot]);
@@ -289,13 +293,10 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
         const now = entries.peek().find(({ id }) => id === seen.id);
         // The basis is what the reader saw, so that what another page did since is not written over.
         const beside = await keep([{ ...(now ?? seen), rev: seen.rev, name, note }]);
-        said.value =
-          beside === null
-            ? `Changed: ${name}.`
-            : `${name} was changed or taken off in another tab meanwhile, so yours is kept beside it, by itself.`;
+        said.value = beside === null ? say("kept-changed", { name }) : say("kept-changed-beside", { name });
       }),
     duplicate: (entry) =>
-      inTurn(() => add(`${entry.name}, copy`, entry.note, entry.shot, "Put on the shelf once more")),
+      inTurn(() => add(say("kept-copy", { name: entry.name }), entry.note, entry.shot, PUT_AGAIN)),
     remove: (one) => inTurn(() => remove(one)),
     putBack: () => inTurn(putBack),
     retry: () =>
@@ -303,19 +304,19 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
         await keep(entries.peek().filter((entry) => entry.unkept !== null));
         const left = entries.peek().filter((entry) => entry.unkept !== null);
         said.value =
-          left[0] === undefined ? "All of the shelf is kept now." : `Still not kept. ${left[0].unkept}`;
+          left[0] === undefined ? say("kept-all") : say("kept-still-not", { why: left[0].unkept ?? "" });
       }),
     startAfresh: () =>
       inTurn(async () => {
         try {
           await clearCupboard();
         } catch (error) {
-          said.value = `No new shelf could be begun: ${describe(error)}.`;
+          said.value = say("kept-no-new", { why: describe(error) });
           return;
         }
         await open();
         await keep(entries.peek().filter((entry) => entry.unkept !== null));
-        said.value = "A new shelf is begun.";
+        said.value = say("kept-new");
       }),
   };
 }

@@ -1,6 +1,7 @@
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { Entry } from "../../shelf/record";
 import { MOST_NAME_CHARS, MOST_NOTE_CHARS, useShelf } from "../../shelf/shelf";
+import { say } from "./say";
 
 /** Name and note of an entry; what is typed is kept even where the room is left meanwhile. */
 export function EditForm({ seen, onDone }: { seen: Entry; onDone(): void }) {
@@ -37,7 +38,7 @@ export function EditForm({ seen, onDone }: { seen: Entry; onDone(): void }) {
       }}
     >
       <label>
-        <span>Name</span>
+        <span>{say("shelf-name")}</span>
         <input
           type="text"
           ref={first}
@@ -47,7 +48,7 @@ export function EditForm({ seen, onDone }: { seen: Entry; onDone(): void }) {
         />
       </label>
       <label>
-        <span>Note</span>
+        <span>{say("shelf-note")}</span>
         <textarea
           rows={3}
           value={note}
@@ -56,7 +57,7 @@ export function EditForm({ seen, onDone }: { seen: Entry; onDone(): void }) {
         />
       </label>
       <div class="choices">
-        <button type="submit">Done</button>
+        <button type="submit">{say("shelf-done")}</button>
         <button
           type="button"
           onClick={() => {
@@ -64,7 +65,7 @@ export function EditForm({ seen, onDone }: { seen: Entry; onDone(): void }) {
             onDone();
           }}
         >
-          Leave as it was
+          {say("shelf-leave")}
         </button>
       </div>
     </form>

@@ -4,9 +4,11 @@ import { formatOf, saveJson, where } from "../../files";
 import { worded } from "../../locale/worded";
 import type { Broken, Entry } from "../../shelf/record";
 import { readShot, toFile } from "../../shelf/record";
+import { say } from "../../shelf/say";
 import type { Shelf } from "../../shelf/shelf";
 import { isProblem, type Store, type WholeShot } from "../../store";
 import type { BallFile, ShelfEntry, ShelfFile } from "../../types";
+import { count } from "../../units";
 
 const MIB = 1024 * 1024;
 /** As the module reads them. */
@@ -42,14 +44,17 @@ export function saveBroken({ id, raw }: Broken): void {
 /** Puts on the shelf what is in a file: a ball, a shot or a whole shelf. Tells what came of it. */
 export async function openOnShelf(store: Store, shelf: Shelf, file: File): Promise<void> {
   if (file.size > MOST_SHELF_BYTES) {
-    shelf.said.value = `${file.name} was not read: it is larger than 32 MiB.`;
+    shelf.said.value = say("kept-too-large", { file: file.name });
     return;
   }
   try {
     shelf.said.value = await takeIn(store, shelf, file.name, await file.text());
   } catch (error) {
     if (!isProblem(error)) throw error;
-    shelf.said.value = `${file.name} was not read. ${worded(error.message)}${where(error)}`;
+    shelf.said.value = say("kept-not-read", {
+      file: file.name,
+      why: worded(error.message) + where(error),
+    });
   }
 }
 
@@ -62,7 +67,7 @@ async function takeIn(store: Store, shelf: Shelf, from: string, json: string): P
     const taken = await takeAll(shelf, from, [
       entryOf({ format: kind, ball, ...shot }, ball.name, ball.note),
     ]);
-    return `${taken} A ball file holds no shot: it stands with the one on the Lane now.`;
+    return say("kept-with-lane-shot", { taken });
   }
   if (format.startsWith("pithball.shot")) {
     const shot = readShot(store.wasm, json);
@@ -71,10 +76,10 @@ async function takeIn(store: Store, shelf: Shelf, from: string, json: string): P
     return takeAll(shelf, from, [entryOf(shot, shot.name ?? ball.name, shot.note ?? ball.note)]);
   }
   const { entries, broken } = store.wasm.read_shelf(json);
-  const spoiled = broken.map(
-    ({ name, problem }) =>
-      `${name === null ? "One" : `"${name}"`} could not be read. ${worded(problem.message)}${where(problem)}`,
-  );
+  const spoiled = broken.map(({ name, problem }) => {
+    const why = worded(problem.message) + where(problem);
+    return name === null ? say("kept-one-unread", { why }) : say("kept-named-unread", { name, why });
+  });
   return [await takeAll(shelf, from, entries), ...spoiled].join(" ");
 }
 
@@ -85,9 +90,11 @@ async function takeAll(shelf: Shelf, from: string, entries: ShelfEntry[]): Promi
   const came = await shelf.addAll(entries);
   const left = entries.length - came;
   return [
-    came === 0 ? `Nothing new in ${from}.` : `${came} put on the shelf from ${from}.`,
-    left > 0 && `${left} ${left === 1 ? "was" : "were"} there already or had no room.`,
-    shelf.unkept.peek() > before && "The browser does not keep them: save the shelf to a file.",
+    came === 0
+      ? say("kept-nothing-new", { file: from })
+      : say("kept-from", { many: count(came), file: from }),
+    left > 0 && say("kept-left", { many: left }),
+    shelf.unkept.peek() > before && say("kept-not-by-browser"),
   ]
     .filter(Boolean)
     .join(" ");

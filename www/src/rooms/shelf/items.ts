@@ -2,6 +2,7 @@
 // shelf, and the balls of the house.
 
 import { useMemo } from "preact/hooks";
+import { language } from "../../locale/language";
 import { offeredBall } from "../../locale/names";
 import { useShelf } from "../../shelf/shelf";
 import { useStore, type WholeShot, wholeShot } from "../../store";
@@ -51,7 +52,7 @@ export function useItems(): Items {
     [file, shot],
   );
   const shelf = useMemo(() => entries.map((entry) => ({ ...entry, houseBall: false })), [entries]);
-  const house = useMemo(houseBalls, []);
+  const house = useMemo(houseBalls, [language()]);
   return { bench, shelf, house };
 }
 

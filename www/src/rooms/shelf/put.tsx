@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import { MOST_NAME_CHARS, MOST_NOTE_CHARS, useShelf } from "../../shelf/shelf";
 import { useStore } from "../../store";
 import type { Item } from "./items";
+import { say } from "./say";
 
 /** Keeps the bench's ball and shot as they are now, under a name and with a note. */
 export function PutForm({ item }: { item: Item }) {
@@ -20,7 +21,7 @@ export function PutForm({ item }: { item: Item }) {
       }}
     >
       <label>
-        <span>Name</span>
+        <span>{say("shelf-name")}</span>
         <input
           type="text"
           value={name}
@@ -29,24 +30,19 @@ export function PutForm({ item }: { item: Item }) {
         />
       </label>
       <label>
-        <span>Note</span>
+        <span>{say("shelf-note")}</span>
         <input
           type="text"
           value={note}
           maxLength={MOST_NOTE_CHARS}
-          placeholder="for whom, why, what to try"
+          placeholder={say("shelf-note-for")}
           onInput={(event) => setNote(event.currentTarget.value)}
         />
       </label>
       <button type="submit" class="primary">
-        Put on the shelf
+        {say("shelf-put")}
       </button>
-      {(ballProblem ?? shotProblem) && (
-        <p class="says says-caution">
-          the ball or the shot on the bench has a mistake now; what stands here, and is kept, is the last good
-          one.
-        </p>
-      )}
+      {(ballProblem ?? shotProblem) && <p class="says says-caution">{say("shelf-last-good")}</p>}
     </form>
   );
 }

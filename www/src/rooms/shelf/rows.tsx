@@ -1,4 +1,7 @@
+import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
+import { type Language, language } from "../../locale/language";
+import { Say } from "../../locale/say";
 import { worded } from "../../locale/worded";
 import { SectionDrawing } from "../../parts/section-drawing";
 import { measuredSoon } from "../../shelf/measured";
@@ -10,6 +13,7 @@ import { EditForm } from "./edit";
 import { saveBroken, saveEntryBall, saveEntryShot } from "./exchange";
 import { BENCH_ID, type Item } from "./items";
 import { LETTERS } from "./letters";
+import { say } from "./say";
 
 /** Something to compare: the bench's ball or one of the house. */
 export function ItemRow({ item }: { item: Item }) {
@@ -37,11 +41,11 @@ export function EntryRow({ entry }: { entry: Entry }) {
     <li class="row" data-entry={entry.id}>
       <Picture item={item} />
       <div class="row-about">
-        <h4>{entry.name || "without a name"}</h4>
+        <h4>{entry.name || say("shelf-no-name")}</h4>
         <Numbers item={item} />
         {entry.note && <p class="row-note">{entry.note}</p>}
         <p class="row-when">
-          {entry.unkept ? <strong class="out">not kept by the browser</strong> : <When at={entry.saved_at} />}
+          {entry.unkept ? <strong class="out">{say("shelf-not-kept")}</strong> : <When at={entry.saved_at} />}
         </p>
         <div class="choices">
           <Choose item={item} />
@@ -59,20 +63,20 @@ function More({ entry, onEdit }: { entry: Entry; onEdit(): void }) {
   return (
     <details class="row-more">
       <summary>
-        More<span class="visually-hidden"> for {entry.name}</span>
+        <Say id="shelf-more" args={{ name: entry.name }} parts={{ aloud }} />
       </summary>
       <div class="choices">
         <button type="button" onClick={onEdit}>
-          Name and note
+          {say("shelf-name-and-note")}
         </button>
         <button type="button" onClick={() => void shelf.duplicate(entry)}>
-          Duplicate
+          {say("shelf-duplicate")}
         </button>
         <button type="button" onClick={() => saveEntryShot(entry)}>
-          Save as shot file
+          {say("shelf-save-shot")}
         </button>
         <button type="button" onClick={() => saveEntryBall(entry)}>
-          Save as ball file
+          {say("shelf-save-ball")}
         </button>
         <TakeOff one={entry} />
       </div>
@@ -86,15 +90,16 @@ export function BrokenRow({ broken }: { broken: Broken }) {
   return (
     <li class="row row-broken" data-entry={broken.id}>
       <div class="row-about">
-        <h4>One that cannot be read</h4>
+        <h4>{say("shelf-unread")}</h4>
         <p class="says says-wrong">
-          {worded(problem.message)} {problem.place !== "" && `(Where: ${problem.place}.)`}
+          {worded(problem.message)}{" "}
+          {problem.place !== "" && say("shelf-unread-where", { place: problem.place })}
         </p>
-        <p class="row-note">It stays as it is. You can save it to a file for somebody who can mend it.</p>
+        <p class="row-note">{say("shelf-unread-stays")}</p>
         <div class="choices">
           {broken.raw !== null && (
             <button type="button" onClick={() => saveBroken(broken)}>
-              Save it as it is
+              {say("shelf-save-as-is")}
             </button>
           )}
           <TakeOff one={broken} />
@@ -115,7 +120,7 @@ function TakeOff({ one }: { one: Entry | Broken }) {
         requestAnimationFrame(() => document.querySelector<HTMLElement>(".put-back")?.focus());
       }}
     >
-      Take off the shelf
+      {say("shelf-take-off")}
     </button>
   );
 }
@@ -132,23 +137,32 @@ function Numbers({ item }: { item: Item }) {
   const store = useStore();
   const units = store.view.value.units;
   const found = measuredSoon(store.wasm, item.shot);
-  if (found === null) return <p class="row-numbers">being measured…</p>;
+  if (found === null) return <p class="row-numbers">{say("shelf-measuring")}</p>;
   if (isProblem(found)) return <p class="says says-wrong">{worded(found.message)}</p>;
   const { weight_lb, rg_in, differential_in } = found.weighed;
   return (
     <p class="row-numbers">
-      {reading(weight_lb, "weight", units)}, RG {reading(rg_in.low, "rg", units)}, differential{" "}
-      {reading(differential_in, "rg", units)}
+      {say("shelf-numbers", {
+        weight: reading(weight_lb, "weight", units),
+        rg: reading(rg_in.low, "rg", units),
+        differential: reading(differential_in, "rg", units),
+      })}
     </p>
   );
 }
 
-const SAVED_AT = new Intl.DateTimeFormat("en-GB", { dateStyle: "medium", timeStyle: "short" });
+/** What is only heard. */
+const aloud = (text: ComponentChildren) => <span class="visually-hidden">{text}</span>;
+
+const SAVED_AT: Record<Language, Intl.DateTimeFormat> = {
+  en: new Intl.DateTimeFormat("en-GB", { dateStyle: "medium", timeStyle: "short" }),
+  es: new Intl.DateTimeFormat("es", { dateStyle: "medium", timeStyle: "short" }),
+};
 
 function When({ at }: { at: string }) {
   const time = new Date(at);
   if (Number.isNaN(time.getTime())) return null;
-  return <time dateTime={at}>saved {SAVED_AT.format(time)}</time>;
+  return <time dateTime={at}>{say("shelf-saved", { when: SAVED_AT[language()].format(time) })}</time>;
 }
 
 /** In or out of the comparison; four fit. */
@@ -158,7 +172,7 @@ function Choose({ item }: { item: Item }) {
   const at = chosen.indexOf(item.id);
   const full = at < 0 && chosen.length >= MOST_CHOSEN;
   return (
-    <label class="choose" title={full ? "Four are chosen: take one out to choose another." : undefined}>
+    <label class="choose" title={full ? say("shelf-four-chosen") : undefined}>
       <input
         type="checkbox"
         checked={at >= 0}
@@ -167,11 +181,11 @@ function Choose({ item }: { item: Item }) {
           shelf.chosen.value = at >= 0 ? chosen.toSpliced(at, 1) : [...chosen, item.id];
           shelf.said.value =
             at >= 0
-              ? `${item.name} is out of the comparison.`
-              : `${item.name} is ${LETTERS[chosen.length]} in the comparison.`;
+              ? say("shelf-is-out", { name: item.name })
+              : say("shelf-is-in", { name: item.name, letter: LETTERS[chosen.length] ?? "" });
         }}
       />
-      Compare<span class="visually-hidden"> {item.name}</span>
+      <Say id="shelf-compare" args={{ name: item.name }} parts={{ aloud }} />
       {at >= 0 && <span class="choose-letter">{LETTERS[at]}</span>}
     </label>
   );
@@ -183,13 +197,13 @@ function ToBench({ item }: { item: Item }) {
   return (
     <button
       type="button"
-      aria-label={`Put on the bench: ${item.name}`}
+      aria-label={say("shelf-to-bench-name", { name: item.name })}
       onClick={() => {
         const { ball, ...shot } = item.shot;
         store.replace(structuredClone(item.houseBall ? { ball } : { ball, shot }), item.name);
       }}
     >
-      Put on the bench
+      {say("shelf-to-bench")}
     </button>
   );
 }

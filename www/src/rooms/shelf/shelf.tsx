@@ -2,12 +2,14 @@ import "./shelf.css";
 import { OpenFile } from "../../parts/open-file";
 import { useShelf } from "../../shelf/shelf";
 import { useStore } from "../../store";
+import { count } from "../../units";
 import { Compare } from "./compare/compare";
 import { openOnShelf, saveWholeShelf } from "./exchange";
 import { useItems } from "./items";
 import { inOrder, ORDERS, type Order, order } from "./order";
 import { PutForm } from "./put";
 import { BrokenRow, EntryRow, ItemRow } from "./rows";
+import { say } from "./say";
 import { Standing } from "./standing";
 
 /** Balls to keep, and what they have and have not in common. */
@@ -17,32 +19,31 @@ export function Shelf() {
   const store = useStore();
   const entries = inOrder(store.wasm, shelf.entries.value, order.value);
   const broken = shelf.broken.value;
-  const count = entries.length + broken.length;
+  const many = entries.length + broken.length;
   return (
     <div class="shelf">
       <div class="shelf-list">
         <Standing />
         <section aria-labelledby="shelf-bench-name">
-          <h3 id="shelf-bench-name">On the bench now</h3>
+          <h3 id="shelf-bench-name">{say("shelf-on-bench")}</h3>
           <ul class="rows">
             <ItemRow item={items.bench} />
           </ul>
           <PutForm key={items.bench.name} item={items.bench} />
         </section>
         <section aria-labelledby="shelf-kept-name">
-          <h3 id="shelf-kept-name">On the shelf{count > 0 && `: ${count}`}</h3>
+          <h3 id="shelf-kept-name">
+            {many > 0 ? say("shelf-on-shelf-count", { count: count(many) }) : say("shelf-on-shelf")}
+          </h3>
           {shelf.standing.value === "opening" ? (
-            <p class="hint">Looking what is there…</p>
-          ) : count === 0 ? (
-            <p class="shelf-empty">
-              Nothing yet. Put the ball on the bench here, as it is thrown now, before you change it further:
-              then the two stand side by side. A ball stays here with its shot until you take it off.
-            </p>
+            <p class="hint">{say("shelf-looking")}</p>
+          ) : many === 0 ? (
+            <p class="shelf-empty">{say("shelf-empty")}</p>
           ) : (
             <>
               {entries.length > 1 && (
                 <label class="shelf-order">
-                  <span>Sorted by</span>
+                  <span>{say("shelf-sorted")}</span>
                   <select
                     value={order.value}
                     onChange={(event) => {
@@ -51,7 +52,7 @@ export function Shelf() {
                   >
                     {ORDERS.map(({ key, name }) => (
                       <option key={key} value={key}>
-                        {name}
+                        {say(name)}
                       </option>
                     ))}
                   </select>
@@ -70,7 +71,7 @@ export function Shelf() {
           <Exchange />
         </section>
         <section aria-labelledby="shelf-house-name">
-          <h3 id="shelf-house-name">From the house</h3>
+          <h3 id="shelf-house-name">{say("shelf-from-house")}</h3>
           <ul class="rows">
             {items.house.map((item) => (
               <ItemRow key={item.id} item={item} />
@@ -91,7 +92,7 @@ function Exchange() {
   return (
     <div class="choices shelf-exchange">
       <OpenFile
-        label="Files to put on the shelf"
+        label={say("shelf-files")}
         multiple
         onOpen={async (files) => {
           const said: string[] = [];
@@ -102,10 +103,10 @@ function Exchange() {
           shelf.said.value = said.join(" ");
         }}
       >
-        Add from a file…
+        {say("shelf-add")}
       </OpenFile>
       <button type="button" disabled={entries.length === 0} onClick={() => saveWholeShelf(entries)}>
-        Save the shelf to a file
+        {say("shelf-save-all")}
       </button>
     </div>
   );

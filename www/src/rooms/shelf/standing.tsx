@@ -1,14 +1,9 @@
 import { isBroken, useShelf } from "../../shelf/shelf";
 import { saveWholeShelf } from "./exchange";
+import { say } from "./say";
 
-const TROUBLES = {
-  forbidden:
-    "This browser does not let the page keep anything: what you put on the shelf lasts for this visit only.",
-  newer:
-    "Another tab has the shelf in a newer version of this page. Load this page again; until then what you put here lasts for this visit only.",
-  broken:
-    "What this browser kept of the shelf cannot be opened, so what you put here lasts for this visit only. Closing the browser and coming back may help.",
-};
+/** The texts of what is wrong. */
+const TROUBLES = { forbidden: "shelf-forbidden", newer: "shelf-newer", broken: "shelf-broken" };
 
 /** What was done last, how to take it back, and whether the browser keeps the shelf. */
 export function Standing() {
@@ -22,10 +17,10 @@ export function Standing() {
     <div class="shelf-standing">
       {standing !== "opening" && standing !== "kept" && (
         <div class="stale" role="alert">
-          <p>{TROUBLES[standing]}</p>
+          <p>{say(TROUBLES[standing])}</p>
           {standing === "broken" && (
             <button type="button" onClick={() => void shelf.startAfresh()}>
-              Throw it away and begin a new shelf
+              {say("shelf-start-afresh")}
             </button>
           )}
         </div>
@@ -33,16 +28,18 @@ export function Standing() {
       {unkept > 0 && (
         <div class="stale" role="alert">
           <p>
-            {unkept === 1 ? "One entry is" : `${unkept} entries are`} not kept. {why} Save the shelf to a file
-            before you leave{standing === "kept" && ", or take something off it and try again"}.
+            {say(standing === "kept" ? "shelf-unkept-retry" : "shelf-unkept", {
+              many: unkept,
+              why: why ?? "",
+            })}
           </p>
           <p class="choices">
             <button type="button" onClick={() => saveWholeShelf(entries)}>
-              Save the shelf to a file now
+              {say("shelf-save-now")}
             </button>
             {standing === "kept" && (
               <button type="button" onClick={() => void shelf.retry()}>
-                Try again
+                {say("shelf-try-again")}
               </button>
             )}
           </p>
@@ -53,7 +50,7 @@ export function Standing() {
       </p>
       {removed && (
         <button type="button" class="put-back" onClick={() => void shelf.putBack()}>
-          Put back {isBroken(removed) ? "what could not be read" : removed.name}
+          {isBroken(removed) ? say("shelf-put-back-unread") : say("shelf-put-back", { name: removed.name })}
         </button>
       )}
     </div>

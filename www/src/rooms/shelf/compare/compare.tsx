@@ -5,6 +5,7 @@ import { useShelf } from "../../../shelf/shelf";
 import { useStore } from "../../../store";
 import { HandChoice } from "../../../why/same-hand";
 import { type Items, useChosen } from "../items";
+import { say } from "../say";
 import { BallMap } from "./map";
 import { Reasons } from "./reasons";
 import { Sections } from "./sections";
@@ -21,14 +22,10 @@ export function Compare({ items }: { items: Items }) {
   return (
     <section class="compare" aria-labelledby="compare-name">
       <h3 id="compare-name" tabIndex={-1}>
-        Side by side
+        {say("compare-name")}
       </h3>
       {all.length === 0 ? (
-        <p class="shelf-empty">
-          Mark up to four balls with Compare: those of the house, those on the shelf, the one on the bench.
-          The first is what the others are held against. One ball put on the shelf with several releases
-          compares those.
-        </p>
+        <p class="shelf-empty">{say("compare-how")}</p>
       ) : (
         <>
           <ol class="compare-key">
@@ -39,33 +36,33 @@ export function Compare({ items }: { items: Items }) {
                 {at > 0 && (
                   <button
                     type="button"
-                    aria-label={`Make it the first: ${item.name}`}
+                    aria-label={say("compare-make-first-name", { name: item.name })}
                     onClick={() => {
                       shelf.chosen.value = [
                         item.id,
                         ...chosen.map(({ id }) => id).filter((id) => id !== item.id),
                       ];
-                      shelf.said.value = `${item.name} is now what the others are held against.`;
+                      shelf.said.value = say("compare-is-first", { name: item.name });
                     }}
                   >
-                    Make it the first
+                    {say("compare-make-first")}
                   </button>
                 )}
                 <button
                   type="button"
-                  aria-label={`Take out: ${item.name}`}
+                  aria-label={say("compare-take-out-name", { name: item.name })}
                   onClick={() => {
                     shelf.chosen.value = chosen.map(({ id }) => id).filter((id) => id !== item.id);
                     document.getElementById("compare-name")?.focus();
                   }}
                 >
-                  Take out
+                  {say("compare-take-out")}
                 </button>
               </li>
             ))}
           </ol>
           <fieldset class="compare-same-shot">
-            <legend>How they are thrown</legend>
+            <legend>{say("compare-thrown")}</legend>
             <label>
               <input
                 type="radio"
@@ -75,7 +72,7 @@ export function Compare({ items }: { items: Items }) {
                   shelf.sameShot.value = true;
                 }}
               />
-              Same shot for all: A's hand, release and lane
+              {say("compare-same-shot")}
             </label>
             <label>
               <input
@@ -86,24 +83,19 @@ export function Compare({ items }: { items: Items }) {
                   shelf.sameShot.value = false;
                 }}
               />
-              Each its own shot, as it was put there
+              {say("compare-own-shot")}
             </label>
             {shelf.sameShot.value && oneBall(all) && (
-              <p class="says says-caution">
-                these are one and the same ball: choose each its own shot to see releases apart.
-              </p>
+              <p class="says says-caution">{say("compare-one-ball")}</p>
             )}
-            <p class="fine-print">
-              How a ball is laid out and drilled stays its own. A ball of the house has none of that: with the
-              same shot for all it takes A's, else it is thrown as the opening shot.
-            </p>
+            <p class="fine-print">{say("compare-own-layout")}</p>
           </fieldset>
           {shelf.sameShot.value && all.length > 1 && <HandChoice />}
           <Shots all={all} />
           <Reasons all={all} />
           <Sections all={all} />
           <section class="compare-part" aria-labelledby="compare-balls">
-            <h4 id="compare-balls">The balls</h4>
+            <h4 id="compare-balls">{say("compare-balls")}</h4>
             <BallTable all={all} />
           </section>
         </>

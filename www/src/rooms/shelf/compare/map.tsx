@@ -1,11 +1,12 @@
 import { DIFFERENTIAL, RG, RG_LIMITS_FROM_LB } from "../../../limits";
-import { Term } from "../../../parts/term";
+import { SayTerms } from "../../../parts/say-terms";
 import { measuredSoon } from "../../../shelf/measured";
 import { useShelf } from "../../../shelf/shelf";
 import { isProblem, useStore } from "../../../store";
 import { measure, number, reading } from "../../../units";
 import { BENCH_ID, type Item, type Items } from "../items";
 import { LETTERS } from "../letters";
+import { say } from "../say";
 import { type Label, place } from "./labels";
 
 const WIDTH = 560;
@@ -26,7 +27,7 @@ interface Point {
   weight_lb: number;
 }
 
-const KINDS = { bench: "on the bench", shelf: "on the shelf", house: "of the house" };
+const KINDS = { bench: "compare-on-bench", shelf: "compare-on-shelf", house: "compare-of-house" };
 
 /** Every ball there is by RG and differential, those chosen by their letters. */
 export function BallMap({ items }: { items: Items }) {
@@ -62,18 +63,18 @@ export function BallMap({ items }: { items: Items }) {
   const rungs = [0.02, 0.04, 0.06, 0.08, 0.1].filter((rung) => rung < top);
   return (
     <section class="compare-part" aria-labelledby="compare-map">
-      <h4 id="compare-map">Every ball by RG and differential</h4>
+      <h4 id="compare-map">{say("compare-map")}</h4>
       <svg
         class="ball-map"
         viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
         role="img"
         aria-labelledby="ball-map-title ball-map-desc"
       >
-        <title id="ball-map-title">Every ball by low RG and differential</title>
-        <desc id="ball-map-desc">The table below says the same.</desc>
+        <title id="ball-map-title">{say("compare-map-title")}</title>
+        <desc id="ball-map-desc">{say("compare-map-below")}</desc>
         <path class="ball-map-limit" d={`M${x(low)} ${BOTTOM}V${y(most)}H${x(high)}V${BOTTOM}`} />
         <text class="ball-map-note" x={x(high) - 4} y={y(most) - 5} text-anchor="end">
-          published limits, {reading(RG_LIMITS_FROM_LB, "weight", units)} and up
+          {say("compare-map-limits", { weight: reading(RG_LIMITS_FROM_LB, "weight", units) })}
         </text>
         <path class="ball-map-frame" d={`M${LEFT} ${TOP}V${BOTTOM}H${RIGHT}`} />
         {ticks.map((rg) => (
@@ -87,10 +88,10 @@ export function BallMap({ items }: { items: Items }) {
           </text>
         ))}
         <text x={RIGHT} y={HEIGHT - 6} text-anchor="end">
-          low RG, {measure("rg", units).unit}: harder to spin up to the right
+          {say("compare-map-rg", { unit: measure("rg", units).unit })}
         </text>
         <text x={6} y={TOP + 2}>
-          diff.
+          {say("compare-map-differential")}
         </text>
         {points.map((point) => (
           <g
@@ -121,28 +122,37 @@ export function BallMap({ items }: { items: Items }) {
           ),
         )}
       </svg>
-      <p class="fine-print">
-        Filled: on the shelf. Open: of the house. Diamond: on the bench. Where names would cover each other,
-        the table has them.
-      </p>
+      <p class="fine-print">{say("compare-map-signs")}</p>
       <details>
-        <summary>The same as a table</summary>
+        <summary>{say("compare-map-same")}</summary>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways, which needs the keyboard */}
-        <section class="compare-scroll" aria-label="Every ball as a table" tabIndex={0}>
+        <section class="compare-scroll" aria-label={say("compare-map-table")} tabIndex={0}>
           <table class="compare-table">
-            <caption>Every ball by RG</caption>
+            <caption>{say("compare-map-by-rg")}</caption>
             <thead>
               <tr>
-                <th scope="col">Ball</th>
-                <th scope="col">Where</th>
+                <th scope="col">{say("compare-map-ball")}</th>
+                <th scope="col">{say("compare-map-where")}</th>
                 <th scope="col">
-                  <Term word="RG">Low RG</Term>, {measure("rg", units).unit}
+                  <SayTerms
+                    id="compare-map-low-rg"
+                    args={{ unit: measure("rg", units).unit }}
+                    terms={{ rg: "RG" }}
+                  />
                 </th>
                 <th scope="col">
-                  <Term word="differential">Differential</Term>, {measure("rg", units).unit}
+                  <SayTerms
+                    id="compare-map-diff"
+                    args={{ unit: measure("rg", units).unit }}
+                    terms={{ differential: "differential" }}
+                  />
                 </th>
                 <th scope="col">
-                  <Term word="weight">Weight</Term>, {measure("weight", units).unit}
+                  <SayTerms
+                    id="compare-map-weight"
+                    args={{ unit: measure("weight", units).unit }}
+                    terms={{ weight: "weight" }}
+                  />
                 </th>
               </tr>
             </thead>
@@ -154,7 +164,7 @@ export function BallMap({ items }: { items: Items }) {
                     <th scope="row">
                       {point.letter ? `${point.letter} ${point.item.name}` : point.item.name}
                     </th>
-                    <td>{KINDS[point.kind]}</td>
+                    <td>{say(KINDS[point.kind])}</td>
                     <td>{number(point.rg_in, "rg", units)}</td>
                     <td>{number(point.differential_in, "rg", units)}</td>
                     <td>{number(point.weight_lb, "weight", units)}</td>

@@ -1,6 +1,7 @@
 import { useMemo } from "preact/hooks";
 import { LazyFold } from "../../../parts/lazy-fold";
 import { Why } from "../../../why/why";
+import { say } from "../say";
 import { type Compared, docOf } from "./throws";
 
 /** Why each of the others differs from the first, worked out for the one that is opened. */
@@ -10,7 +11,10 @@ export function Reasons({ all }: { all: Compared[] }) {
   return (
     <>
       {others.map((other) => (
-        <LazyFold key={other.item.id} summary={`Why ${other.letter} differs from ${first.letter}`}>
+        <LazyFold
+          key={other.item.id}
+          summary={say("compare-why", { other: other.letter, first: first.letter })}
+        >
           <Reason first={first} other={other} />
         </LazyFold>
       ))}

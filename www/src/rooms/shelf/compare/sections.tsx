@@ -8,7 +8,7 @@ import { isProblem, useStore } from "../../../store";
 import { reading } from "../../../units";
 import { useDark } from "../../saw/dark";
 import { normalOf, PRESETS, planeWords } from "../../saw/plane";
-import { say } from "../../saw/say";
+import { say } from "../say";
 import type { Compared } from "./throws";
 
 const AS_ON_SAW = "saw";
@@ -31,16 +31,16 @@ export function Sections({ all }: { all: Compared[] }) {
     size && columns ? Math.min(290, Math.floor((size.width_px - 8 * (columns - 1)) / columns)) : 0;
   return (
     <section class="compare-part" aria-labelledby="compare-sections">
-      <h4 id="compare-sections">Cut open alike</h4>
+      <h4 id="compare-sections">{say("compare-sections")}</h4>
       <label class="shelf-order">
-        <span>Cut</span>
+        <span>{say("compare-cut")}</span>
         <select value={chosen} onChange={(event) => setChosen(event.currentTarget.value)}>
           {PRESETS.map(({ key, name }) => (
             <option key={key} value={key}>
               {say(name)}
             </option>
           ))}
-          {sawn && <option value={AS_ON_SAW}>As on the Saw</option>}
+          {sawn && <option value={AS_ON_SAW}>{say("compare-as-on-saw")}</option>}
         </select>
       </label>
       <div class="compare-sections" ref={box}>
@@ -50,7 +50,9 @@ export function Sections({ all }: { all: Compared[] }) {
           ))}
       </div>
       <p class="fine-print">
-        All to one scale, cut {planeWords(plane, (inches) => reading(inches, "size", units))}.
+        {say("compare-to-scale", {
+          plane: planeWords(plane, (inches) => reading(inches, "size", units)),
+        })}
       </p>
     </section>
   );
@@ -84,8 +86,8 @@ function Cut({ one, plane, radius_in, width_px }: CutProps) {
         width_px={width_px}
         height_px={width_px + 24}
         paper={dark ? "#d6d1c6" : "#fffdf8"}
-        title={`${one.letter}: section of ${one.item.name}`}
-        desc={`It shows ${parts.map((part) => names[part]).join(", ")}.`}
+        title={say("compare-section", { letter: one.letter, ball: one.item.name })}
+        desc={say("compare-shows", { parts: parts.map((part) => names[part]).join(", ") })}
         text_px={remPx(0.8125)}
         metric={units === "metric"}
       />

@@ -5,10 +5,11 @@ import { endOf, momentAt } from "../../../draw/moment";
 import { CloseDrawing, closePlace, type OneShot, ShotsDrawing } from "../../../draw/shots";
 import { useSize } from "../../../draw/use-size";
 import { useStore } from "../../../store";
-import { reading, sentenceIn } from "../../../units";
+import { digits, reading, sentenceIn } from "../../../units";
 import { usePlayer } from "../../lane/player";
 import { whatHappened } from "../../lane/sentence";
 import { Transport } from "../../lane/transport";
+import { say } from "../say";
 import { ShotTable } from "./table";
 import { type Compared, onOtherLanes } from "./throws";
 import { against } from "./words";
@@ -27,7 +28,9 @@ export function Shots({ all }: { all: Compared[] }) {
   const ground = useMemo(() => (lane ? groundOf(store.wasm, lane) : { tints: [], oil_end_ft: null }), [lane]);
   if (!first) return null;
   const layout = size && size.width_px > 0 && place(size.width_px, size.height_px);
-  const opening = first.roll ? `${first.letter}: ${whatHappened(first.roll, first.shot.hand, units)}` : "";
+  const opening = first.roll
+    ? say("compare-wrong", { letter: first.letter, what: whatHappened(first.roll, first.shot.hand, units) })
+    : "";
   const said = [opening, ...all.slice(1).map((other) => against(first, other, units))].filter(Boolean);
   const now = shots.flatMap(({ letter, roll }) => {
     const moment = momentAt(roll, player.t_s);
@@ -46,12 +49,12 @@ export function Shots({ all }: { all: Compared[] }) {
   const hands = all.filter(({ shot }) => shot.hand !== first.shot.hand);
   return (
     <section class="compare-part" aria-labelledby="compare-shots">
-      <h4 id="compare-shots">Down one lane</h4>
+      <h4 id="compare-shots">{say("compare-shots")}</h4>
       {all.map(
         ({ letter, problem }) =>
           problem && (
             <p class="says says-wrong" key={letter}>
-              {letter}: {sentenceIn(problem.message, units)}
+              {say("compare-wrong", { letter, what: sentenceIn(problem.message, units) })}
             </p>
           ),
       )}
@@ -66,7 +69,7 @@ export function Shots({ all }: { all: Compared[] }) {
             {...common}
             id="compare-lane"
             place={layout}
-            title={`${shots.length === 1 ? "One shot" : `${shots.length} shots`} on one lane, from above`}
+            title={say("compare-drawing", { many: shots.length })}
             desc={said.join(" ")}
           />
         )}
@@ -77,7 +80,7 @@ export function Shots({ all }: { all: Compared[] }) {
             {...common}
             id="compare-close"
             place={close}
-            title="The last third of the lane, closer"
+            title={say("compare-close")}
             desc={said.slice(1).join(" ")}
           />
         )}
@@ -88,15 +91,20 @@ export function Shots({ all }: { all: Compared[] }) {
         place={[reading(player.t_s, "time", units), ...now].join(", ")}
       />
       <p class="fine-print">
-        {layout && `Drawn ${layout.stretch.toFixed(1)} times too wide`}
-        {close ? `, closer up ${close.stretch.toFixed(1)} times. ` : ". "}
-        All leave the foul line at the same moment; a mark rides with each ball.
+        {layout &&
+          say(close ? "compare-stretch-both" : "compare-stretch", {
+            wide: digits(layout.stretch, 1),
+            close: close ? digits(close.stretch, 1) : "",
+          })}{" "}
+        {say("compare-same-moment")}
         {others.length > 0 &&
-          ` The lane drawn is ${first.letter}'s; ${others.map(({ letter }) => letter).join(", ")} rolled on another.`}
+          ` ${say("compare-other-lanes", { first: first.letter, others: lettersOf(others) })}`}
         {hands.length > 0 &&
-          ` Boards are counted from ${first.letter}'s side; in the table ${hands.map(({ letter }) => letter).join(", ")} counts from the other.`}
+          ` ${say("compare-other-hands", { first: first.letter, others: lettersOf(hands) })}`}
       </p>
       <ShotTable all={all} />
     </section>
   );
 }
+
+const lettersOf = (all: Compared[]): string => all.map(({ letter }) => letter).join(", ");

@@ -1,127 +1,105 @@
 import type { ComponentChildren } from "preact";
 import { revsOf } from "../../../draw/moment";
-import { Term } from "../../../parts/term";
+import { Say } from "../../../locale/say";
+import { worded } from "../../../locale/worded";
+import { SayTerms } from "../../../parts/say-terms";
 import { type Units, useStore } from "../../../store";
 import type { Roll, Weighed } from "../../../types";
-import { change, measure, number, type Quantity } from "../../../units";
+import { change, count, measure, number, type Quantity } from "../../../units";
+import type { Word } from "../../../words";
+import { say } from "../say";
 import type { Compared } from "./throws";
 
 interface Row {
-  label: ComponentChildren;
+  /** Of its text. */
+  label: string;
+  word: Word;
   quantity: Quantity;
   of(one: Compared): number | null;
 }
 
-const ball = (label: ComponentChildren, quantity: Quantity, of: (weighed: Weighed) => number): Row => ({
+const ball = (label: string, word: Word, quantity: Quantity, of: (weighed: Weighed) => number): Row => ({
   label,
+  word,
   quantity,
   of: ({ found }) => of(found.weighed),
 });
-const shot = (label: ComponentChildren, quantity: Quantity, of: (roll: Roll) => number | null): Row => ({
+const shot = (label: string, word: Word, quantity: Quantity, of: (roll: Roll) => number | null): Row => ({
   label,
+  word,
   quantity,
   of: ({ roll }) => roll && of(roll),
 });
 
 const BALL: Row[] = [
-  ball(<Term word="weight">Weight</Term>, "weight", ({ weight_lb }) => weight_lb),
-  ball(<Term word="RG">RG, low</Term>, "rg", ({ rg_in }) => rg_in.low),
-  ball(<Term word="middle RG">RG, middle</Term>, "rg", ({ rg_in }) => rg_in.middle),
-  ball(<Term word="high RG">RG, high</Term>, "rg", ({ rg_in }) => rg_in.high),
-  ball(<Term word="differential">Differential</Term>, "rg", ({ differential_in }) => differential_in),
+  ball("compare-row-weight", "weight", "weight", ({ weight_lb }) => weight_lb),
+  ball("compare-row-low-rg", "RG", "rg", ({ rg_in }) => rg_in.low),
+  ball("compare-row-middle-rg", "middle RG", "rg", ({ rg_in }) => rg_in.middle),
+  ball("compare-row-high-rg", "high RG", "rg", ({ rg_in }) => rg_in.high),
+  ball("compare-row-differential", "differential", "rg", ({ differential_in }) => differential_in),
   ball(
-    <Term word="intermediate differential">Intermediate differential</Term>,
+    "compare-row-intermediate",
+    "intermediate differential",
     "rg",
     ({ intermediate_differential_in }) => intermediate_differential_in,
   ),
-  ball(<Term word="CG">CG off the centre</Term>, "rg", ({ cg_in }) => Math.hypot(...cg_in)),
+  ball("compare-row-cg", "CG", "rg", ({ cg_in }) => Math.hypot(...cg_in)),
   {
-    label: (
-      <>
-        <Term word="top weight">Top weight</Term>, undrilled
-      </>
-    ),
+    label: "compare-row-top-weight",
+    word: "top weight",
     quantity: "imbalance",
     of: ({ found }) => (found.drilled?.before ?? found.weighed).top_weight_oz,
   },
 ];
 
-const balance = (label: ComponentChildren, key: "top_oz" | "finger_oz" | "side_oz"): Row => ({
+const balance = (label: string, key: "top_oz" | "finger_oz" | "side_oz"): Row => ({
   label,
+  word: "static balance",
   quantity: "imbalance",
   of: ({ found }) => found.drilled?.statics[key] ?? null,
 });
 /** Told where any of the balls is drilled for a hand. */
 const BALANCE: Row[] = [
-  balance(
-    <>
-      <Term word="static balance">Static balance</Term> over the grip: top, bottom below 0
-    </>,
-    "top_oz",
-  ),
-  balance(
-    <>
-      <Term word="static balance">Static balance</Term>: finger, thumb below 0
-    </>,
-    "finger_oz",
-  ),
-  balance(
-    <>
-      <Term word="static balance">Static balance</Term>: positive side
-    </>,
-    "side_oz",
-  ),
+  balance("compare-row-top", "top_oz"),
+  balance("compare-row-finger", "finger_oz"),
+  balance("compare-row-side", "side_oz"),
 ];
 
 const SHOT: Row[] = [
   {
-    label: <Term word="speed">Speed at release</Term>,
+    label: "compare-row-speed",
+    word: "speed",
     quantity: "speed",
     of: ({ roll }) => roll?.samples[0]?.speed_mph ?? null,
   },
   {
-    label: <Term word="rev rate">Revs at release</Term>,
+    label: "compare-row-revs",
+    word: "rev rate",
     quantity: "revs",
     of: ({ roll }) => (roll?.samples[0] ? revsOf(roll.samples[0]) : null),
   },
-  shot(<Term word="entry angle">Entry angle</Term>, "angle", ({ summary }) => summary.entry_angle_deg),
-  shot(
-    <>
-      <Term word="board">Board</Term> at the pins
-    </>,
-    "board",
-    ({ summary }) => summary.board_at_pins,
-  ),
-  shot(
-    <Term word="breakpoint">Breakpoint</Term>,
-    "distance",
-    ({ summary }) => summary.breakpoint.distance_ft,
-  ),
-  shot(
-    <>
-      <Term word="breakpoint">Breakpoint</Term> board
-    </>,
-    "board",
-    ({ summary }) => summary.breakpoint.board,
-  ),
-  shot(<Term word="hook">Hook starts</Term>, "distance", ({ summary }) => summary.hook_start_ft),
-  shot(<Term word="roll">Roll starts</Term>, "distance", ({ summary }) => summary.roll_start_ft),
-  shot(<Term word="speed">Speed at the pins</Term>, "speed", ({ summary }) => summary.speed_at_pins_mph),
-  shot(<Term word="rev rate">Revs at the pins</Term>, "revs", ({ summary }) => summary.revs_at_pins_rpm),
-  shot(<Term word="track flare">Flare</Term>, "size", ({ summary }) => summary.flare_in),
-  shot(<Term word="time">Time to the pins</Term>, "time", ({ summary }) => summary.time_s),
+  shot("compare-row-entry", "entry angle", "angle", ({ summary }) => summary.entry_angle_deg),
+  shot("compare-row-board", "board", "board", ({ summary }) => summary.board_at_pins),
+  shot("compare-row-breakpoint", "breakpoint", "distance", ({ summary }) => summary.breakpoint.distance_ft),
+  shot("compare-row-breakpoint-board", "breakpoint", "board", ({ summary }) => summary.breakpoint.board),
+  shot("compare-row-hook", "hook", "distance", ({ summary }) => summary.hook_start_ft),
+  shot("compare-row-roll", "roll", "distance", ({ summary }) => summary.roll_start_ft),
+  shot("compare-row-speed-at-pins", "speed", "speed", ({ summary }) => summary.speed_at_pins_mph),
+  shot("compare-row-revs-at-pins", "rev rate", "revs", ({ summary }) => summary.revs_at_pins_rpm),
+  shot("compare-row-flare", "track flare", "size", ({ summary }) => summary.flare_in),
+  shot("compare-row-time", "time", "time", ({ summary }) => summary.time_s),
 ];
 
 export function BallTable({ all }: { all: Compared[] }) {
   return (
     <Table
-      caption="The balls in numbers"
+      caption={say("compare-balls-table")}
       rows={all.some(({ found }) => found.drilled) ? [...BALL, ...BALANCE] : BALL}
       all={all}
     >
       <tr>
         <th scope="row">
-          <Term word="published limit">Published limits</Term>
+          <SayTerms id="compare-limits" terms={{ limits: "published limit" }} />
         </th>
         {all.map((one) => (
           <td key={one.letter}>
@@ -134,7 +112,7 @@ export function BallTable({ all }: { all: Compared[] }) {
 }
 
 export function ShotTable({ all }: { all: Compared[] }) {
-  return <Table caption="The shots in numbers" rows={SHOT} all={all} />;
+  return <Table caption={say("compare-shots-table")} rows={SHOT} all={all} />;
 }
 
 /** What is not within the limits by name; only a count where all is. */
@@ -142,12 +120,13 @@ function Verdict({ one }: { one: Compared }) {
   const { rules } = one.found.checked;
   const within = rules.filter(({ verdict }) => verdict === "pass").length;
   const out = rules.filter(({ verdict }) => verdict === "fail" || verdict === "too_close");
-  if (out.length === 0) return <>{within} within</>;
+  if (out.length === 0) return <>{say("compare-within", { within: count(within) })}</>;
   return (
-    <>
-      <strong class="out">outside or too close: {out.map(({ name }) => name).join(", ")}</strong>; {within}{" "}
-      within
-    </>
+    <Say
+      id="compare-outside"
+      args={{ rules: out.map(({ name }) => worded(name)).join(", "), within: count(within) }}
+      parts={{ out: (inner) => <strong class="out">{inner}</strong> }}
+    />
   );
 }
 
@@ -168,8 +147,7 @@ function Table({ caption, rows, all, children }: TableProps) {
     <section class="compare-scroll" aria-label={caption} tabIndex={0}>
       <table class="compare-table">
         <caption>
-          {caption}
-          {all.length > 1 && `; in the others' columns, what sets them apart from ${first.letter}`}
+          {all.length > 1 ? say("compare-apart", { table: caption, first: first.letter }) : caption}
         </caption>
         <thead>
           <tr>
@@ -185,7 +163,7 @@ function Table({ caption, rows, all, children }: TableProps) {
           {rows.map((row, i) => (
             <tr key={i}>
               <th scope="row">
-                {row.label}
+                <SayTerms id={row.label} terms={{ word: row.word }} />
                 {measure(row.quantity, units).unit && (
                   <span class="unit"> {measure(row.quantity, units).unit}</span>
                 )}
@@ -205,13 +183,15 @@ function Table({ caption, rows, all, children }: TableProps) {
 function Cell({ row, one, first, units }: { row: Row; one: Compared; first: Compared | null; units: Units }) {
   const value = row.of(one);
   const from = first && row.of(first);
-  if (value === null) return <td>none</td>;
+  if (value === null) return <td>{say("compare-none")}</td>;
   const moved = from === null ? null : change(value - from, row.quantity, units);
   return (
     <td>
       {number(value, row.quantity, units)}
       {moved !== null && <span class="compare-change">{moved}</span>}
-      {first && from !== null && moved === null && <span class="compare-same">same</span>}
+      {first && from !== null && moved === null && (
+        <span class="compare-same">{say("compare-no-change")}</span>
+      )}
     </td>
   );
 }
