@@ -125,26 +125,28 @@ function Chart({ line, roll, t_s }: ChartProps) {
   const mean = line.says?.(roll, units);
   const name = say(line.name);
   return (
-    <Picture
-      id={line.name}
-      class="chart"
-      viewBox={`-4 -18 ${WIDTH + 8} ${HEIGHT + 34}`}
-      title={say("lane-chart-title", { name })}
-      desc={mean ? say("lane-chart-says-mean", { mean }) : say("lane-chart-says", { from, to })}
-    >
-      <text x="0" y="-6">
+    <div>
+      <p class="chart-name" aria-hidden="true">
         {mean ? say("lane-chart-mean", { name, mean }) : say("lane-chart-ends", { name, from, to })}
-      </text>
-      <path class="chart-axis" d={`M0 0V${HEIGHT}M0 ${height(0)}H${WIDTH}`} />
-      <path class="chart-line" d={polyline(roll.samples.map(at))} />
-      <Cursor line={line} roll={roll} t_s={t_s} at={at} />
-      <text x="0" y={HEIGHT + 13}>
-        0
-      </text>
-      <text x={WIDTH} y={HEIGHT + 13} text-anchor="end">
-        {reading(60, "distance", units)}
-      </text>
-    </Picture>
+      </p>
+      <Picture
+        id={line.name}
+        class="chart"
+        viewBox={`-4 -4 ${WIDTH + 8} ${HEIGHT + 20}`}
+        title={say("lane-chart-title", { name })}
+        desc={mean ? say("lane-chart-says-mean", { mean }) : say("lane-chart-says", { from, to })}
+      >
+        <path class="chart-axis" d={`M0 0V${HEIGHT}M0 ${height(0)}H${WIDTH}`} />
+        <path class="chart-line" d={polyline(roll.samples.map(at))} />
+        <Cursor line={line} roll={roll} t_s={t_s} at={at} />
+        <text x="0" y={HEIGHT + 13}>
+          0
+        </text>
+        <text x={WIDTH} y={HEIGHT + 13} text-anchor="end">
+          {reading(60, "distance", units)}
+        </text>
+      </Picture>
+    </div>
   );
 }
 
