@@ -89,7 +89,7 @@ const ROOMS = {
       /Partes, en el orden de colada/,
       /núcleo interior\d,\d\d\sg\/cc; \d,\d\d\slb/,
       /Suele tener de \d,\d+ a \d,\d+ g\/cc/,
-      /Hacia el pin, z/,
+      /Hacia el pin z/,
       /Del pin al PAP/,
       /Agujeros: dedo medio, dedo anular, pulgar\./,
       /Poliéster, uretano o reactiva; con pulido o sin él\. En una pista con aceite/,

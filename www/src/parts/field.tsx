@@ -90,6 +90,7 @@ export function NumberField(props: FieldProps) {
         <input
           id={id}
           type="text"
+          dir="ltr"
           inputmode="decimal"
           autocomplete="off"
           spellcheck={false}

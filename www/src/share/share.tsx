@@ -72,6 +72,7 @@ function Made({ close }: { close: () => void }) {
         <span>{say("link-to")}</span>
         <input
           type="text"
+          dir="ltr"
           readOnly
           spellcheck={false}
           value={address}

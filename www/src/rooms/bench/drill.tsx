@@ -2,6 +2,7 @@ import { useId } from "preact/hooks";
 import { LayoutDrawing, layoutWords } from "../../draw/layout";
 import { saveLayout } from "../../files";
 import { offered } from "../../locale/names";
+import { worded } from "../../locale/worded";
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
 import { Said } from "../../parts/said";
@@ -127,8 +128,8 @@ function Grip({ drilling, problem }: { drilling: Drilling; problem: Problem | nu
       )}
       {drilled && drilled.conflicts.length > 0 && (
         <div role="status">
-          {drilled.conflicts.map(({ message }) => (
-            <p class="says says-caution" key={message}>
+          {drilled.conflicts.map(({ message }, n) => (
+            <p class="says says-caution" key={n}>
               {sentenceIn(message, units)}
             </p>
           ))}
@@ -199,7 +200,7 @@ function Grip({ drilling, problem }: { drilling: Drilling; problem: Problem | nu
       <button type="button" class="drill-save" onClick={() => saveLayout(store.doc.value)}>
         {say("bench-layout-save")}
       </button>
-      {drilled && <p class="fine-print">{drilled.cautions.join(" ")}</p>}
+      {drilled && <p class="fine-print">{drilled.cautions.map(worded).join(" ")}</p>}
     </div>
   );
 }
