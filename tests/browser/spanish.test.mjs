@@ -18,7 +18,7 @@ after(() => site?.close());
 /** A room: the parts whose texts it says, how it is opened and all of it brought out, and some of what it says then. */
 const ROOMS = {
   Pista: {
-    parts: ["lane", "draw", "oil", "why"],
+    parts: ["lane", "draw", "oil", "area", "why"],
     async open(room, page) {
       const openAll = () =>
         room.evaluate((element) => {

@@ -128,7 +128,6 @@ function Became({ found, units }: { found: Found; units: Units }) {
       </details>
       <p class="hint">
         {say("oil-wear-model", {
-          model: worn.model,
           share: number(worn.taken_up_share, "share", units),
           carried: reading(worn.carried_ft, "distance", units),
           shots: count(worn.shots_a_game),
