@@ -5,8 +5,8 @@ const ACCENTS: Record<string, string> = {
   a: "á", e: "é", i: "í", o: "ó", u: "ú", n: "ñ", c: "ç", y: "ý",
   A: "Á", E: "É", I: "Í", O: "Ó", U: "Ú", N: "Ñ", C: "Ç", Y: "Ý",
 }; // biome-ignore format: a table
-/** Right-to-left override and its end: letters run as in a right-to-left script. */
-const [OVERRIDE, END] = ["\u202e", "\u202c"];
+/** Right-to-left mark and override, and its end: letters run, and count, as those of a right-to-left script. */
+const [OVERRIDE, END] = ["\u200f\u202e", "\u202c"];
 
 /** Text with accents, about a third longer and set from right to left; tags, spaces at its ends and what has no letters stay. */
 export function stretched(text: string): string {
