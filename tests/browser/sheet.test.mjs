@@ -59,7 +59,12 @@ async function onBench(page, name) {
   await openFile(page, scenario(`balls/${file}`), file);
 }
 
-const workedOut = (page) => page.getByRole("button", { name: "Print…", disabled: false }).waitFor();
+/** What is pressed and looked for, by language. */
+const ENGLISH = { paper: "Paper", print: "Print…", compare: "Compare with", title: /^Sheet: / };
+const SPANISH = { paper: "Papel", print: "Imprimir…", compare: "Comparar con", title: /^Hoja: / };
+
+const workedOut = (page, { print } = ENGLISH) =>
+  page.getByRole("button", { name: print, disabled: false }).waitFor();
 
 /** What of the sheet is cut off at its own edge or the paper's, when printed. */
 const cutOff = (page) =>
@@ -89,13 +94,13 @@ const cutOff = (page) =>
   });
 
 /** Prints to PDF and holds it to one page of the right size, without bitmaps. */
-async function print(page, paper, what) {
-  await page.getByLabel("Paper").selectOption(paper);
-  await workedOut(page);
+async function print(page, paper, what, words = ENGLISH) {
+  await page.getByLabel(words.paper).selectOption(paper);
+  await workedOut(page, words);
   const pdf = (await page.pdf({ preferCSSPageSize: true, printBackground: true })).toString("latin1");
   assert.equal(pdf.match(/\/Type\s*\/Page\b/g).length, 1, `${what} on ${paper}: pages`);
   const [, width, height] = /\/MediaBox\s*\[\s*0 0 ([\d.]+) ([\d.]+)\s*\]/.exec(pdf);
-  assert.match(pdf, /\/Title \(Sheet: /, "a name for the file");
+  assert.match(await page.title(), words.title, "a name for the file");
   assert.deepEqual([Math.round(width), Math.round(height)], PAPERS[paper], `${what} on ${paper}: size`);
   assert.doesNotMatch(pdf, /\/Subtype\s*\/Image/, `${what} on ${paper}: bitmaps`);
   await page.emulateMedia({ media: "print" });
@@ -283,6 +288,39 @@ test("a drilled ball on oil: the layout drawn, what its holes did, and a link to
   await check();
   await again.check();
   await again.context.close();
+  await context.close();
+});
+
+test("in Spanish, longer as it is, every ball and comparison is one page, drilled or not", async () => {
+  const { page, check, context } = await site.open({ locale: "es-MX" });
+  const go = (name) => page.getByRole("button", { name, exact: true }).click();
+  const printAll = async (what) => {
+    for (const paper of Object.keys(PAPERS)) await print(page, paper, what, SPANISH);
+  };
+  for (const [n, name] of BALLS.entries()) {
+    await go("Estante");
+    await page.getByRole("button", { name: new RegExp(`^Poner en el Banco: N\\.º ${n + 1},`) }).click();
+    await go("Hoja");
+    await page.locator(".sheet-page").waitFor();
+    assert.match(await page.locator("#sheet-title").textContent(), new RegExp(`^N\\.º ${n + 1},`));
+    await printAll(name);
+  }
+  const compare = async (what) => {
+    for (const value of ["house-1", "house-4", "house-6"]) {
+      await page.getByLabel(SPANISH.compare).selectOption(value);
+      await printAll(`${what} and ${value}`);
+    }
+    await page.getByLabel(SPANISH.compare).selectOption("");
+  };
+  await compare("No. 6");
+  await go("Taller");
+  await page.getByText("Taladrarla para una mano").click();
+  await page.getByLabel("La bola está taladrada").check();
+  await go("Hoja");
+  await page.locator(".sheet-laid").waitFor();
+  await printAll("No. 6, drilled");
+  await compare("No. 6, drilled");
+  await check();
   await context.close();
 });
 

@@ -163,8 +163,25 @@ const ROOMS = {
       /Todavía nada|En el Estante: 1/,
       /guardada: \d/,
       /\d\d,\d\d\slb, RG \d,\d{3}\sin, diferencial \d,\d{3}\sin/,
-      /B entra \d,\d° más (plana|cerrada)/,
+      /B entra \d,\d° más (plana|inclinada)/,
       /Todas a la misma escala, cortadas a lo largo del eje del pin, por el centro/,
+    ],
+  },
+  Hoja: {
+    place: "Hoja",
+    parts: ["sheet"],
+    async open(room) {
+      await room.getByRole("button", { name: "Imprimir…", disabled: false }).waitFor();
+      const alone = await heard(room);
+      await room.getByLabel("Comparar con").selectOption("house-1");
+      await room.getByRole("button", { name: "Imprimir…", disabled: false }).waitFor();
+      return [alone];
+    },
+    says: [
+      /Las tablas 17,0 a 18,5 con 4° a 6° son las que mejor derriban/,
+      /Mano derecha, 17,5\smph, 300\srpm; rotación del eje 55°/,
+      /De A: su RG es 0,\d{3}\sin más bajo/,
+      /Según la densidad de .+ en A, de .+ en B/,
     ],
   },
   Balanza: {

@@ -1,6 +1,9 @@
 import { useMemo } from "preact/hooks";
+import { Say } from "../../locale/say";
+import { worded } from "../../locale/worded";
 import type { Units } from "../../store";
-import { sentenceIn } from "../../units";
+import { count, digits, sentenceIn } from "../../units";
+import { say } from "./say";
 import type { Told } from "./told";
 
 /** Limits passed, and what a page cannot decide. */
@@ -8,7 +11,7 @@ export function Cautions({ balls, units }: { balls: Told[]; units: Units }) {
   return (
     <footer class="sheet-cautions">
       <p>
-        Against the published limits:{" "}
+        {say("sheet-limits")}{" "}
         {balls.map((told, n) => (
           <Outside key={n} told={told} letter={balls.length > 1 ? ("AB"[n] ?? "") : null} />
         ))}
@@ -16,15 +19,18 @@ export function Cautions({ balls, units }: { balls: Told[]; units: Units }) {
       {balls.flatMap(({ drilled }, n) =>
         (drilled?.conflicts ?? []).map(({ message }) => (
           <p key={`${n} ${sentenceIn(message, units)}`}>
-            <b>Caution{balls.length > 1 && `, ${"AB"[n]}`}:</b> {sentenceIn(message, units)}
+            <Say
+              id={balls.length > 1 ? "sheet-caution-of" : "sheet-caution"}
+              args={{ letter: "AB"[n] ?? "", what: sentenceIn(message, units) }}
+              parts={{ b: (inner) => <b>{inner}</b> }}
+            />
           </p>
         )),
       )}
       <p>
-        Leave drilling to a qualified pro shop: cutting throws hot, sharp chips and dust. Lift with care: a
-        ball weighs up to {units === "trade" ? "16\u00a0lb" : "7.3\u00a0kg"}. The rules in force decide what
-        may be used in play, and a laboratory measures what is not computed here. All numbers are computed by
-        Pithball from this recipe and release; a real ball and lane differ. * Common practice, no source.
+        {say("sheet-care", {
+          most: units === "trade" ? "16\u00a0lb" : `${digits(7.3, 1)}\u00a0kg`,
+        })}
       </p>
     </footer>
   );
@@ -33,15 +39,19 @@ export function Cautions({ balls, units }: { balls: Told[]; units: Units }) {
 /** Which published limits the ball does not keep to. */
 function Outside({ told, letter }: { told: Told; letter: string | null }) {
   const { rules } = useMemo(() => told.ball.check(), [told.ball]);
-  const named = (wanted: string) => rules.filter(({ verdict }) => verdict === wanted).map(({ name }) => name);
+  const named = (wanted: string) =>
+    rules.filter(({ verdict }) => verdict === wanted).map(({ name }) => worded(name));
   const outside = named("fail");
   const close = named("too_close");
-  return (
-    <span>
-      {letter && `${letter} `}
-      {named("pass").length} within
-      {outside.length > 0 && `, outside: ${outside.join(", ")}`}
-      {close.length > 0 && `, too close to tell: ${close.join(", ")}`}.{" "}
-    </span>
+  const limits = say(
+    outside.length === 0
+      ? close.length === 0
+        ? "sheet-limits-within"
+        : "sheet-limits-close"
+      : close.length === 0
+        ? "sheet-limits-outside"
+        : "sheet-limits-both",
+    { within: count(named("pass").length), outside: outside.join(", "), close: close.join(", ") },
   );
+  return <span>{letter ? say("sheet-limits-of", { letter, limits }) : limits} </span>;
 }

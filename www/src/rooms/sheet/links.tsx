@@ -1,7 +1,9 @@
+import { Say } from "../../locale/say";
 import { worded } from "../../locale/worded";
 import { addressOf } from "../../share/link";
 import { type Shot, useStore } from "../../store";
 import { Code, MOST_CODE_CHARS, SMALL_CODE_CHARS } from "./code";
+import { say } from "./say";
 import type { Told } from "./told";
 
 /** Longer addresses are not worth printing: nobody types them. */
@@ -11,16 +13,14 @@ const MOST_PRINTED_CHARS = 1600;
 export function Links({ balls, shot }: { balls: Told[]; shot: Shot }) {
   const store = useStore();
   return (
-    <section class="sheet-links" aria-label="Open it again">
+    <section class="sheet-links" aria-label={say("sheet-open-again")}>
       {balls.map((told, n) => {
         const made = addressOf(store, { ball: told.file, shot });
-        const which = balls.length > 1 ? `${"AB"[n]} with this shot` : "this ball and shot";
+        const which = balls.length > 1 ? say("sheet-that", { letter: "AB"[n] ?? "" }) : say("sheet-this");
         return (
           <div key={n} class="sheet-link">
             {"problem" in made ? (
-              <p>
-                There is no link to {which}: {worded(made.problem.message)}
-              </p>
+              <p>{say("sheet-no-link", { which, why: worded(made.problem.message) })}</p>
             ) : (
               <Link address={made.address} which={which} />
             )}
@@ -37,7 +37,7 @@ function Link({ address, which }: { address: string; which: string }) {
       <>
         <Scan address={address} which={which} />
         <p>
-          Scan to open {which} on Pithball, or go to <a href={address}>{address}</a>
+          <Say id="sheet-scan" args={{ which }} parts={{ link: () => <a href={address}>{address}</a> }} />
         </p>
       </>
     );
@@ -46,29 +46,28 @@ function Link({ address, which }: { address: string; which: string }) {
     return (
       <>
         <Scan address={address} which={which} />
-        <p>
-          Scan to open {which} on Pithball. The link itself, {address.length} characters, is too long to type:
-          it is behind the code in a PDF.
-        </p>
+        <p>{say("sheet-scan-only", { which, characters: String(address.length) })}</p>
       </>
     );
   }
   if (address.length <= MOST_PRINTED_CHARS) {
     return (
       <p>
-        The link to {which} is too much for a code that can be scanned:{" "}
-        <a class="sheet-long" href={address}>
-          {address}
-        </a>
+        <Say
+          id="sheet-link-only"
+          args={{ which }}
+          parts={{
+            link: () => (
+              <a class="sheet-long" href={address}>
+                {address}
+              </a>
+            ),
+          }}
+        />
       </p>
     );
   }
-  return (
-    <p>
-      The link to {which}, {address.length} characters, is too much for a code and too long to print: ask for
-      the file of Save shot.
-    </p>
-  );
+  return <p>{say("sheet-link-too-long", { which, characters: String(address.length) })}</p>;
 }
 
 function Scan({ address, which }: { address: string; which: string }) {
@@ -76,7 +75,7 @@ function Scan({ address, which }: { address: string; which: string }) {
     <a
       class="sheet-code-place"
       href={address}
-      aria-label={`Link to ${which}`}
+      aria-label={say("sheet-link-to", { which })}
       data-large={address.length > SMALL_CODE_CHARS || undefined}
     >
       <Code text={address} />

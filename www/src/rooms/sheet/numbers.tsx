@@ -5,15 +5,17 @@ import type { Cover, Drilled, Weighed } from "../../types";
 import { change, type Quantity, reading } from "../../units";
 import type { Word } from "../../words";
 import { bandOf } from "../scale/verdict";
+import { say } from "./say";
 import { type Told, useCover } from "./told";
 
 interface Row {
+  /** Of its text. */
   name: string;
   word: Word;
   quantity: Quantity;
   /** null where the ball has no such number. */
   of(told: Measured): number | null;
-  /** What the number is. */
+  /** What the number is, by its text. */
   says: string;
   /** What this one means. */
   means?(told: Measured): string;
@@ -25,62 +27,65 @@ interface Measured {
   cover: Cover;
 }
 
-const BESIDE_USUAL: Record<Cover["beside_usual"], string> = {
-  thinner: "Thinner than usual: such covers crack or come away sooner.*",
-  usual: "As usual.*",
-  thicker: "Thicker than usual: such covers last longer.*",
-  no_core: "",
+const BESIDE_USUAL = {
+  thinner: "sheet-cover-thinner",
+  usual: "sheet-cover-usual",
+  thicker: "sheet-cover-thicker",
+  no_core: null,
 };
 
 const ROWS: Row[] = [
   {
-    name: "Weight",
+    name: "sheet-weight",
     word: "weight",
     quantity: "weight",
     of: ({ weighed }) => weighed.weight_lb,
-    says: "What the arm lifts.",
+    says: "sheet-weight-says",
   },
   {
-    name: "RG",
+    name: "sheet-rg",
     word: "RG",
     quantity: "rg",
     of: ({ weighed }) => weighed.rg_in.low,
-    says: "How far out the weight sits: the larger, the harder to spin up.",
-    means: ({ weighed }) => `Usually called ${bandOf(weighed.rg_in.low, RG)}.*`,
+    says: "sheet-rg-says",
+    means: ({ weighed }) => say("sheet-called", { band: bandOf(weighed.rg_in.low, RG) }),
   },
   {
-    name: "Differential",
+    name: "sheet-differential",
     word: "differential",
     quantity: "rg",
     of: ({ weighed }) => weighed.differential_in,
-    says: "How strongly it prefers one axis: room for the track to move to fresh cover.",
-    means: ({ weighed }) => `Usually called ${bandOf(weighed.differential_in, DIFFERENTIAL)}.*`,
+    says: "sheet-differential-says",
+    means: ({ weighed }) => say("sheet-called", { band: bandOf(weighed.differential_in, DIFFERENTIAL) }),
   },
   {
-    name: "Intermediate differential",
+    name: "sheet-intermediate",
     word: "intermediate differential",
     quantity: "rg",
     of: ({ weighed }) => weighed.intermediate_differential_in,
-    says: "How far from round the core is about its pin.",
+    says: "sheet-intermediate-says",
     means: ({ weighed }) =>
       weighed.intermediate_differential_in > ASYMMETRIC_SHARE * weighed.differential_in + 1e-6
-        ? "Asymmetric.*"
-        : "Symmetric.*",
+        ? say("sheet-asymmetric")
+        : say("sheet-symmetric"),
   },
   {
-    name: "Top weight, undrilled",
+    name: "sheet-top-weight",
     word: "top weight",
     quantity: "imbalance",
     of: ({ weighed, drilled }) => (drilled?.before ?? weighed).top_weight_oz,
-    says: "How far its balance lies towards the pin before any hole.",
+    says: "sheet-top-weight-says",
   },
   {
-    name: "Cover, thinnest",
+    name: "sheet-cover",
     word: "coverstock",
     quantity: "cover",
     of: ({ cover }) => cover.thinnest?.thickness_in ?? null,
-    says: "How deep the core lies below the surface.",
-    means: ({ cover }) => BESIDE_USUAL[cover.beside_usual],
+    says: "sheet-cover-says",
+    means: ({ cover }) => {
+      const usual = BESIDE_USUAL[cover.beside_usual];
+      return usual === null ? "" : say(usual);
+    },
   },
 ];
 
@@ -90,7 +95,7 @@ export function Numbers({ balls, units }: { balls: Told[]; units: Units }) {
   const measured = balls.map((told) => ({ ...told, cover: useCover(told) }));
   return (
     <table class="sheet-numbers">
-      <caption class="visually-hidden">The ball in numbers</caption>
+      <caption class="visually-hidden">{say("sheet-numbers")}</caption>
       {two && (
         <thead>
           <tr>
@@ -110,16 +115,20 @@ export function Numbers({ balls, units }: { balls: Told[]; units: Units }) {
           return (
             <tr key={name}>
               <th scope="row">
-                <Term word={word}>{name}</Term>
+                <Term word={word}>{say(name)}</Term>
                 <span class="sheet-says">
-                  {says}
+                  {say(says)}
                   {!two && means && first && ` ${means(first)}`}
                 </span>
               </th>
               {values.map((value, n) => (
                 <td key={n}>{value === null ? "–" : reading(value, quantity, units)}</td>
               ))}
-              {two && <td>{a == null || b == null ? "–" : (change(a - b, quantity, units) ?? "same")}</td>}
+              {two && (
+                <td>
+                  {a == null || b == null ? "–" : (change(a - b, quantity, units) ?? say("sheet-same"))}
+                </td>
+              )}
             </tr>
           );
         })}

@@ -13,6 +13,7 @@ import { Cautions } from "./cautions";
 import { Links } from "./links";
 import { Numbers } from "./numbers";
 import type { Paper } from "./paper";
+import { say } from "./say";
 import { type Told, useMiddle } from "./told";
 import { BothWeights, Weights } from "./weights";
 import { balanceWords, drillingWords, releaseWords, shorten } from "./words";
@@ -54,11 +55,11 @@ export function Page({ bench, other, otherName, ladders, lines, paper, bowler, d
       <header class="sheet-head">
         <div>
           <h3 id="sheet-title">
-            {other ? `A: ${shorten(file.name, MOST_NAMES)}` : shorten(file.name, MOST_NAME)}
+            {other ? say("sheet-a", { ball: shorten(file.name, MOST_NAMES) }) : shorten(file.name, MOST_NAME)}
             {other && (
               <>
                 <br />
-                {`B: ${shorten(otherName, MOST_NAMES)}`}
+                {say("sheet-b", { ball: shorten(otherName, MOST_NAMES) })}
               </>
             )}
           </h3>
@@ -66,16 +67,16 @@ export function Page({ bench, other, otherName, ladders, lines, paper, bowler, d
         </div>
         <dl class="sheet-for">
           <div>
-            <dt>For</dt>
+            <dt>{say("sheet-for")}</dt>
             <dd>{bowler}</dd>
           </div>
           <div>
-            <dt>Date</dt>
+            <dt>{say("sheet-date")}</dt>
             <dd>{date}</dd>
           </div>
         </dl>
       </header>
-      <section class="sheet-inside" aria-label="What is inside">
+      <section class="sheet-inside" aria-label={say("sheet-inside")}>
         {balls.map((told, n) => (
           <Cut key={n} letter={other ? letter(n) : null} told={told} units={units} />
         ))}
@@ -84,14 +85,18 @@ export function Page({ bench, other, otherName, ladders, lines, paper, bowler, d
         {other && drilled && (
           <p class="sheet-small sheet-balance">
             {balls
-              .map(({ drilled }, n) => drilled && `${letter(n)}: ${balanceWords(drilled.statics, units)}`)
+              .map(
+                ({ drilled }, n) =>
+                  drilled &&
+                  say("sheet-of", { letter: letter(n), what: balanceWords(drilled.statics, units) }),
+              )
               .join(" ")}
           </p>
         )}
       </section>
       <section class="sheet-shot" aria-labelledby="sheet-shot">
-        <h4 id="sheet-shot">On the lane</h4>
-        <p class="sheet-small">{releaseWords(wasm, shot, units)}.</p>
+        <h4 id="sheet-shot">{say("sheet-on-lane")}</h4>
+        <p class="sheet-small">{releaseWords(wasm, shot, units)}</p>
         {balls.map((told, n) => (
           <Lane
             key={n}
@@ -105,7 +110,7 @@ export function Page({ bench, other, otherName, ladders, lines, paper, bowler, d
       </section>
       <div class="sheet-columns">
         <section class="sheet-why" aria-labelledby="sheet-why">
-          <h4 id="sheet-why">{other ? "Which for this bowler" : "Why this ball for this bowler"}</h4>
+          <h4 id="sheet-why">{say(other ? "sheet-which" : "sheet-why")}</h4>
           <ul>
             {lines.map((line) => (
               <li key={line}>{line}</li>
@@ -164,9 +169,7 @@ interface LaidProps {
 
 /** The layout on the ball, and what its holes did. */
 function Laid({ told, other, drilled, shot, units }: LaidProps) {
-  const said = other
-    ? ["A and B drilled alike; seen at the grip, fingers up."]
-    : drillingWords(drilled, units);
+  const said = other ? [say("sheet-drilled-alike")] : drillingWords(drilled, units);
   return (
     <figure class="sheet-laid">
       <LayoutDrawing
@@ -207,7 +210,11 @@ function Lane({ told, shot, letter, units, height_px }: LaneProps) {
         {letter && <b>{letter}: </b>}
         {said}
       </figcaption>
-      <section class="sheet-lane-place" ref={box} aria-label={letter ? `Lane of ${letter}` : "Lane"}>
+      <section
+        class="sheet-lane-place"
+        ref={box}
+        aria-label={letter ? say("sheet-lane-of", { letter }) : say("sheet-lane")}
+      >
         <LaneDrawing
           id={`sheet-lane-${letter ?? "A"}`}
           roll={told.roll}
@@ -216,7 +223,7 @@ function Lane({ told, shot, letter, units, height_px }: LaneProps) {
           place={narrow ? place(Math.max(size.width_px, 260), 120) : place(700, height_px)}
           t_s={null}
           metric={units === "metric"}
-          title="The lane from above"
+          title={say("sheet-lane-above")}
           desc={said}
         />
       </section>

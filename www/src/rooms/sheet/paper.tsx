@@ -1,6 +1,7 @@
 // The paper the sheet is laid out for, and telling the printer so.
 import type { Signal } from "@preact/signals";
 import { useLayoutEffect } from "preact/hooks";
+import { say } from "./say";
 
 export type Paper = "A4" | "Letter";
 
@@ -36,7 +37,7 @@ export function usePaper(paper: Paper, margin = "0"): void {
 export function PaperSelect({ paper }: { paper: Signal<Paper> }) {
   return (
     <label>
-      Paper
+      {say("sheet-paper")}
       <select
         value={paper.value}
         onChange={(event) => {
@@ -44,7 +45,7 @@ export function PaperSelect({ paper }: { paper: Signal<Paper> }) {
         }}
       >
         <option value="A4">A4</option>
-        <option value="Letter">US Letter</option>
+        <option value="Letter">{say("sheet-letter-paper")}</option>
       </select>
     </label>
   );

@@ -1,6 +1,6 @@
 import "./sheet.css";
 import { type Signal, useSignal, useSignalEffect } from "@preact/signals";
-import { Said } from "../../parts/said";
+import { language } from "../../locale/language";
 import { isProblem, useStore } from "../../store";
 import type { BallFile } from "../../types";
 import { sentenceIn } from "../../units";
@@ -8,8 +8,12 @@ import { partNames } from "../saw/parts";
 import { type Item, type Items, useItems } from "../shelf/items";
 import { Page } from "./page";
 import { type Paper, PaperSelect, usePaper, useTitle, usualPaper } from "./paper";
+import { say } from "./say";
 import { useBench, useLadder, useOther, usePlain, useWhy } from "./told";
 import { whyEither, whyThis } from "./words";
+
+/** How a date is written. */
+const DATES = { en: "en-GB", es: "es" };
 
 /** A page to hand over: what is in the ball and what it does for this bowler. */
 export function Sheet() {
@@ -17,7 +21,7 @@ export function Sheet() {
   const bench = useBench();
   const { units } = store.view.value;
   const bowler = useTyped("bowler", "");
-  const date = useTyped("date", new Date().toLocaleDateString("en-GB", { dateStyle: "long" }));
+  const date = useTyped("date", new Date().toLocaleDateString(DATES[language()], { dateStyle: "long" }));
   const paper = useSignal<Paper>(usualPaper());
   const items = useItems();
   const wanted = useSignal("");
@@ -35,24 +39,28 @@ export function Sheet() {
     rival ?? plain ?? bench,
     bench,
     bench.shot,
-    rival ? ["B", "A"] : ["one without a core", "This ball"],
+    rival ? ["B", "A"] : [say("sheet-without-core"), say("sheet-this-ball")],
   );
   const because = why.found ? sentenceIn(why.found.sentence, units) : "";
   const lines = rival ? whyEither(bench, rival, because, units) : whyThis(bench, plain, because, units);
   usePaper(paper.value);
-  useTitle(`Sheet: ${[bench.file.name, ...(rival && against ? [against.name] : [])].join(" and ")}`);
+  useTitle(
+    rival && against
+      ? say("sheet-title-two", { ball: bench.file.name, other: against.name })
+      : say("sheet-title", { ball: bench.file.name }),
+  );
   const { ballProblem, shotProblem } = store.derived.value;
   const wrong = ballProblem ?? shotProblem;
   return (
     <div class="sheet">
       <form class="sheet-choices" onSubmit={(event) => event.preventDefault()}>
         <label>
-          Bowler
+          {say("sheet-bowler")}
           <input
             type="text"
             autocomplete="off"
             maxLength={60}
-            placeholder="name"
+            placeholder={say("sheet-bowler-name")}
             value={bowler}
             onInput={(event) => {
               bowler.value = event.currentTarget.value;
@@ -60,7 +68,7 @@ export function Sheet() {
           />
         </label>
         <label>
-          Date
+          {say("sheet-date")}
           <input
             type="text"
             autocomplete="off"
@@ -74,33 +82,27 @@ export function Sheet() {
         <PaperSelect paper={paper} />
         <Against items={items} chosen={against?.id ?? ""} choose={(id) => (wanted.value = id)} />
         <WeightsBy
-          label={rival ? "A at other weights by" : "Other weights by"}
+          label={say(rival ? "sheet-weights-by-a" : "sheet-weights-by")}
           file={bench.file}
           part={part}
         />
-        {rival && <WeightsBy label="B at other weights by" file={rival.file} part={partOther} />}
+        {rival && <WeightsBy label={say("sheet-weights-by-b")} file={rival.file} part={partOther} />}
         <button
           type="button"
           disabled={asked.some(({ pending }) => pending) || why.pending}
           onClick={() => print()}
         >
-          Print…
+          {say("sheet-print")}
         </button>
         <p class="hint">
-          Name and date stay in this tab until it is closed: they are not in the link. For a PDF, print to a
-          file.
-          {/^(localhost|127\.|\[::1\])/.test(location.hostname) &&
-            " This page comes from this computer itself, so the code opens nowhere else."}
+          {say("sheet-stays")}
+          {/^(localhost|127\.|\[::1\])/.test(location.hostname) && ` ${say("sheet-from-here")}`}
         </p>
         {wrong && (
-          <p class="stale">
-            <Said problem={wrong} /> The sheet is of the last good ball and shot.
-          </p>
+          <p class="stale">{say("sheet-last-good", { problem: sentenceIn(wrong.message, units) })}</p>
         )}
         {isProblem(other) && (
-          <p class="stale">
-            The other ball cannot be shown. <Said problem={other} />
-          </p>
+          <p class="stale">{say("sheet-other-not-shown", { problem: sentenceIn(other.message, units) })}</p>
         )}
       </form>
       <Page
@@ -136,7 +138,7 @@ function WeightsBy({ label, file, part }: { label: string; file: BallFile; part:
       >
         {partNames({ made: file }).map((name, n) => (
           <option key={n} value={n}>
-            the density of {name}
+            {say("sheet-density-of", { part: name })}
           </option>
         ))}
       </select>
@@ -182,11 +184,11 @@ function Against({ items: { shelf, house }, chosen, choose }: AgainstProps) {
     ));
   return (
     <label>
-      Compare with
+      {say("sheet-compare-with")}
       <select value={chosen} onChange={(event) => choose(event.currentTarget.value)}>
-        <option value="">no other ball</option>
-        {shelf.length > 0 && <optgroup label="On the shelf">{options(shelf)}</optgroup>}
-        <optgroup label="From the house">{options(house)}</optgroup>
+        <option value="">{say("sheet-no-other")}</option>
+        {shelf.length > 0 && <optgroup label={say("sheet-on-shelf")}>{options(shelf)}</optgroup>}
+        <optgroup label={say("sheet-from-house")}>{options(house)}</optgroup>
       </select>
     </label>
   );

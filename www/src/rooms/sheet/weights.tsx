@@ -1,9 +1,10 @@
 import { worded } from "../../locale/worded";
-import { Term } from "../../parts/term";
+import { SayTerms } from "../../parts/say-terms";
 import type { Units } from "../../store";
 import type { Ladder } from "../../types";
 import { digits, measure, number, reading } from "../../units";
 import { limitNotes, materialNotes } from "../scale/material-notes";
+import { say } from "./say";
 import type { Told } from "./told";
 
 interface WeightsProps {
@@ -15,38 +16,43 @@ interface WeightsProps {
 
 /** The ball at other weights, as a small table. */
 export function Weights({ told, ladder, units }: WeightsProps) {
-  if (!ladder) return <p class="sheet-weights">Working out the other weights …</p>;
+  if (!ladder) return <p class="sheet-weights">{say("sheet-working")}</p>;
   const weight = (lb: number) =>
     units === "trade" ? `${digits(lb, 0)}\u00a0lb` : reading(lb, "weight", units);
   const unit = measure("rg", units).unit;
   const notes = [
     ...limitNotes(ladder, weight),
     ...ladder.rungs.flatMap(({ weight_lb, caution }) =>
-      caution ? [`${weight(weight_lb)}: ${worded(caution)}`] : [],
+      caution ? [say("sheet-note", { weight: weight(weight_lb), note: worded(caution) })] : [],
     ),
     ...materialNotes(told.file, ladder, weight),
   ];
   return (
     <section class="sheet-weights" aria-labelledby="sheet-weights">
-      <h4 id="sheet-weights">At other weights</h4>
+      <h4 id="sheet-weights">{say("sheet-weights")}</h4>
       <table>
         <caption>
-          By the density of {ladder.parts.join(" and ")}, all else as it is
-          {told.drilled && ", before drilling"}
+          {say(told.drilled ? "sheet-by-density-drilled" : "sheet-by-density", {
+            parts: and(ladder.parts),
+          })}
         </caption>
         <thead>
           <tr>
             <th scope="col">
-              <Term word="weight">Weight</Term>
+              <SayTerms id="sheet-head-weight" terms={{ weight: "weight" }} />
             </th>
             <th scope="col">
-              <Term word="density">g/cc</Term>
+              <SayTerms id="sheet-head-density" terms={{ density: "density" }} />
             </th>
             <th scope="col">
-              <Term word="RG">RG</Term>, {unit}
+              <SayTerms id="sheet-head-rg" args={{ unit }} terms={{ rg: "RG" }} />
             </th>
             <th scope="col">
-              <Term word="differential">Diff.</Term>, {unit}
+              <SayTerms
+                id="sheet-head-differential"
+                args={{ unit }}
+                terms={{ differential: "differential" }}
+              />
             </th>
           </tr>
         </thead>
@@ -61,7 +67,7 @@ export function Weights({ told, ladder, units }: WeightsProps) {
                   <td>{number(rung.differential_in ?? 0, "rg", units)}</td>
                 </>
               ) : (
-                <td colSpan={3}>cannot be made so</td>
+                <td colSpan={3}>{say("sheet-not-so")}</td>
               )}
             </tr>
           ))}
@@ -86,35 +92,40 @@ interface BothWeightsProps {
 /** Two balls at other weights side by side. */
 export function BothWeights({ ladders, drilled, units }: BothWeightsProps) {
   const [a, b] = ladders;
-  if (!a || !b) return <p class="sheet-weights">Working out the other weights …</p>;
+  if (!a || !b) return <p class="sheet-weights">{say("sheet-working")}</p>;
   const weight = (lb: number) =>
     units === "trade" ? `${digits(lb, 0)}\u00a0lb` : reading(lb, "weight", units);
   const unit = measure("rg", units).unit;
   const made = (n: number) => a.rungs[n]?.feasible || b.rungs[n]?.feasible;
   const neither = a.rungs.filter((_, n) => !made(n)).map(({ weight_lb }) => weight(weight_lb));
   const notes = [
-    ...(neither.length > 0 ? [`${neither.join(", ")}: neither can be made so.`] : []),
-    ...[a, b].flatMap((ladder, n) => limitNotes(ladder, weight).map((note) => `${"AB"[n]} at ${note}`)),
+    ...(neither.length > 0 ? [say("sheet-neither", { weights: neither.join(", ") })] : []),
+    ...[a, b].flatMap((ladder, n) =>
+      limitNotes(ladder, weight).map((note) => say("sheet-note-at", { letter: "AB"[n] ?? "", note })),
+    ),
   ];
   return (
     <section class="sheet-weights" aria-labelledby="sheet-weights">
-      <h4 id="sheet-weights">At other weights</h4>
+      <h4 id="sheet-weights">{say("sheet-weights")}</h4>
       <table>
         <caption>
-          By the density of {a.parts.join(" and ")} in A, of {b.parts.join(" and ")} in B
-          {drilled && ", before drilling"}
+          {say(drilled ? "sheet-by-both-drilled" : "sheet-by-both", { a: and(a.parts), b: and(b.parts) })}
         </caption>
         <thead>
           <tr>
             <th scope="col">
-              <Term word="weight">Weight</Term>
+              <SayTerms id="sheet-head-weight" terms={{ weight: "weight" }} />
             </th>
             {["A", "B"].flatMap((letter) => [
               <th scope="col" key={`${letter} rg`}>
-                {letter}: <Term word="RG">RG</Term>, {unit}
+                <SayTerms id="sheet-head-rg-of" args={{ letter, unit }} terms={{ rg: "RG" }} />
               </th>,
               <th scope="col" key={`${letter} diff`}>
-                <Term word="differential">Diff.</Term>, {unit}
+                <SayTerms
+                  id="sheet-head-differential"
+                  args={{ unit }}
+                  terms={{ differential: "differential" }}
+                />
               </th>,
             ])}
           </tr>
@@ -133,7 +144,7 @@ export function BothWeights({ ladders, drilled, units }: BothWeightsProps) {
                       ]
                     ) : (
                       <td key={n} colSpan={2}>
-                        cannot be made so
+                        {say("sheet-not-so")}
                       </td>
                     ),
                   )}
@@ -150,3 +161,5 @@ export function BothWeights({ ladders, drilled, units }: BothWeightsProps) {
     </section>
   );
 }
+
+const and = (names: string[]): string => names.reduce((one, other) => say("sheet-both", { one, other }));

@@ -2,7 +2,8 @@
 
 import type { Shot, Units } from "../../store";
 import type { Drilled, Lane, Roll, WasmModule } from "../../types";
-import { digits, number, type Quantity, reading } from "../../units";
+import { count, digits, number, type Quantity, reading } from "../../units";
+import { say } from "./say";
 import type { Told } from "./told";
 
 /** A text cut short where it has more letters than there is room for. */
@@ -17,40 +18,55 @@ const POCKET = { from_board: 17, to_board: 18.5, from_deg: 4, to_deg: 6 };
 const SAME = { ft: 0.05, rg_in: 0.0005 };
 
 const tenths = (value: number): string => digits(value, 1);
-const boards = (value: number): string => `${tenths(value)} ${tenths(value) === "1.0" ? "board" : "boards"}`;
+/** A count of boards, and whether it is one. */
+const boards = (value: number) => ({ boards: tenths(value), one: value.toFixed(1) === "1.0" ? "yes" : "no" });
 
 /** A reading without the zeros at its end. */
 const short = (value: number, quantity: Quantity, units: Units): string =>
   reading(value, quantity, units)
-    .replace(/(\.\d*?)0+(?!\d)/, "$1")
-    .replace(/\.(?!\d)/, "");
+    .replace(/([.,]\d*?)0+(?!\d)/, "$1")
+    .replace(/[.,](?!\d)/, "");
 
 /** The release, how the ball sits in the hand, and the lane. */
 export function releaseWords(wasm: WasmModule, shot: Shot, units: Units): string {
   const { hand, release, layout, drilling, lane } = shot;
   const angle = (deg: number) => short(deg, "angle", units);
-  const val = drilling ? `, VAL angle ${angle(drilling.val_angle_deg)}` : "";
-  return [
-    `${hand === "right" ? "Right" : "Left"} hand, ${short(release.speed_mph, "speed", units)}, ${short(release.revs_rpm, "revs", units)}`,
-    `axis rotation ${angle(release.axis_rotation_deg)}, tilt ${angle(release.axis_tilt_deg)}`,
-    `let go on board ${short(release.board, "board", units)} at ${angle(release.launch_angle_deg)}`,
-    `pin to PAP ${short(layout.pin_to_pap_in, "size", units)}, drilling angle ${angle(layout.drilling_angle_deg)}${val}`,
-    laneWords(wasm, lane, units),
-  ].join("; ");
+  return say(drilling ? "sheet-release-val" : "sheet-release", {
+    hand,
+    speed: short(release.speed_mph, "speed", units),
+    revs: short(release.revs_rpm, "revs", units),
+    rotation: angle(release.axis_rotation_deg),
+    tilt: angle(release.axis_tilt_deg),
+    board: short(release.board, "board", units),
+    launch: angle(release.launch_angle_deg),
+    pin: short(layout.pin_to_pap_in, "size", units),
+    drilling: angle(layout.drilling_angle_deg),
+    val: drilling ? angle(drilling.val_angle_deg) : "",
+    lane: laneWords(wasm, lane, units),
+  });
 }
 
 function laneWords(wasm: WasmModule, lane: Lane, units: Units): string {
   if ("zones" in lane) {
     const zones = [...lane.zones].sort((a, b) => a.from_ft - b.from_ft);
-    if (zones.length > 3) return `friction in ${zones.length} zones`;
-    const to = (ft: number, n: number) => (n < zones.length - 1 ? ` to ${short(ft, "distance", units)}` : "");
-    const said = zones.map(({ mu, to_ft }, n) => `${short(mu, "friction", units)}${to(to_ft, n)}`);
-    return `friction ${said.join(", then ")}`;
+    if (zones.length > 3) return say("sheet-zones", { many: count(zones.length) });
+    const said = zones.map(({ mu, to_ft }, n) => {
+      const friction = short(mu, "friction", units);
+      return n < zones.length - 1
+        ? say("sheet-zone-to", { friction, distance: short(to_ft, "distance", units) })
+        : friction;
+    });
+    const all = said.reduce((first, next) => say("sheet-zone-then", { first, next }));
+    return say("sheet-friction", { zones: all });
   }
   if (typeof lane.oil === "string") return "";
   const { length_ft, volume_ml } = wasm.oil_map(lane.oil);
   const name = shorten(lane.oil.name, 40);
-  return `oil pattern ${name}, ${short(volume_ml, "board", units)}\u00a0mL over ${short(length_ft, "distance", units)}`;
+  return say("sheet-oil", {
+    name,
+    volume: short(volume_ml, "board", units),
+    length: short(length_ft, "distance", units),
+  });
 }
 
 /** What the grip is and what its holes did, in few words. */
@@ -59,18 +75,32 @@ export function drillingWords(
   units: Units,
 ): string[] {
   return [
-    "Seen at the grip, fingers up; dashed: the vertical axis line.",
-    `The pin is ${reading(marks.pin_to_grip_centre_in, "size", units)} from the grip centre and ${reading(Math.abs(marks.pin_to_val_in), "size", units)} from that line.`,
-    `The drill takes out ${reading(drilled_out_oz, "imbalance", units)}: differential ${number(before.differential_in, "rg", units)} before, ${reading(after.differential_in, "rg", units)} after.`,
+    say("sheet-seen"),
+    say("sheet-pin-at", {
+      grip: reading(marks.pin_to_grip_centre_in, "size", units),
+      line: reading(Math.abs(marks.pin_to_val_in), "size", units),
+    }),
+    say("sheet-drilled-out", {
+      out: reading(drilled_out_oz, "imbalance", units),
+      before: number(before.differential_in, "rg", units),
+      after: reading(after.differential_in, "rg", units),
+    }),
     balanceWords(statics, units),
   ];
 }
 
 /** How a drilled ball hangs about its grip. */
 export function balanceWords({ top_oz, finger_oz, side_oz }: Drilled["statics"], units: Units): string {
-  const side = (oz: number, more: string, less: string) =>
-    `${oz < 0 ? less : more} ${reading(Math.abs(oz), "imbalance", units)}`;
-  return `Static balance over the grip: ${side(top_oz, "top", "bottom")}, ${side(finger_oz, "finger", "thumb")}, ${side(side_oz, "positive side", "negative side")}.`;
+  const side = (oz: number) => (oz < 0 ? "less" : "more");
+  const much = (oz: number) => reading(Math.abs(oz), "imbalance", units);
+  return say("sheet-balance", {
+    top: side(top_oz),
+    "top-oz": much(top_oz),
+    finger: side(finger_oz),
+    "finger-oz": much(finger_oz),
+    side: side(side_oz),
+    "side-oz": much(side_oz),
+  });
 }
 
 /** What one ball does for this release; `why` tells what its core adds. */
@@ -86,46 +116,50 @@ function pocket({ summary }: Roll): string {
   const { entry_angle_deg: angle, board_at_pins: board } = summary;
   if (angle === null || board === null) return "";
   const off = [
-    board < POCKET.from_board && `${boards(POCKET.from_board - board)} short of it`,
-    board > POCKET.to_board && `${boards(board - POCKET.to_board)} past it`,
-    angle < POCKET.from_deg && `${tenths(POCKET.from_deg - angle)}° flatter`,
-    angle > POCKET.to_deg && `${tenths(angle - POCKET.to_deg)}° steeper`,
+    board < POCKET.from_board && say("sheet-short-of-it", boards(POCKET.from_board - board)),
+    board > POCKET.to_board && say("sheet-past-it", boards(board - POCKET.to_board)),
+    angle < POCKET.from_deg && say("sheet-flatter", { degrees: tenths(POCKET.from_deg - angle) }),
+    angle > POCKET.to_deg && say("sheet-steeper", { degrees: tenths(angle - POCKET.to_deg) }),
   ].filter((text) => text !== false);
-  const there = off.length === 0 ? "This shot comes in there." : `This shot comes in ${off.join(" and ")}.`;
-  return `Boards ${tenths(POCKET.from_board)} to ${tenths(POCKET.to_board)} at ${POCKET.from_deg}° to ${POCKET.to_deg}° strike best (published studies, as reported). ${there}`;
+  const where = {
+    from: tenths(POCKET.from_board),
+    to: tenths(POCKET.to_board),
+    flat: digits(POCKET.from_deg, 0),
+    steep: digits(POCKET.to_deg, 0),
+  };
+  const [first, ...others] = off;
+  if (first === undefined) return say("sheet-pocket-there", where);
+  const both = others.reduce((one, other) => say("sheet-both", { one, other }), first);
+  return say("sheet-pocket-off", { ...where, off: both });
 }
 
 /** The same shot without a core. */
 function without({ roll, weighed }: Told, units: Units): string {
   const { entry_angle_deg: angle, board_at_pins: board } = roll.summary;
-  const alike = `A ball of one material, as large and of ${reading(weighed.weight_lb, "weight", units)},`;
+  const weight = reading(weighed.weight_lb, "weight", units);
   return angle === null || board === null
-    ? `${alike} would not reach the pins with this release.`
-    : `${alike} would come in at ${tenths(angle)}° on board ${tenths(board)} with this release.`;
+    ? say("sheet-plain-short", { weight })
+    : say("sheet-plain", { weight, angle: tenths(angle), board: tenths(board) });
 }
 
 function flare({ summary }: Roll, units: Units): string {
   const { flare_in } = summary;
   if (flare_in === null) return "";
   const band = reading(flare_in, "size", units);
-  return flare_in < 0.5
-    ? `Its track hardly moves (a band of ${band}): nearly the same ring meets the lane at every turn.`
-    : `Its track spreads over a band of ${band}, so fresh cover meets the lane.`;
+  return say(flare_in < 0.5 ? "sheet-little-flare" : "sheet-flare", { band });
 }
 
 function rolling({ summary }: Roll, units: Units): string {
   if (summary.entry_angle_deg === null) return "";
   const { roll_start_ft } = summary;
-  if (roll_start_ft === null) return "It still slips at the pins: it has not spent all its hook.";
-  return `It rolls without slip from ${reading(roll_start_ft, "distance", units)} on: from there its direction hardly changes.`;
+  if (roll_start_ft === null) return say("sheet-still-slips");
+  return say("sheet-rolls", { distance: reading(roll_start_ft, "distance", units) });
 }
 
 /** Two balls, the same release; `why` tells what makes the difference. */
 export function whyEither(a: Told, b: Told, why: string, units: Units): string[] {
   return [
-    a.drilled
-      ? "Both drilled alike for this hand, with the same release and lane."
-      : "Both with the same release, layout and lane.",
+    say(a.drilled ? "sheet-both-drilled" : "sheet-both-laid"),
     why,
     phases(a, b, units),
     numbers(a, b, units),
@@ -135,26 +169,29 @@ export function whyEither(a: Told, b: Told, why: string, units: Units): string[]
 function phases(a: Told, b: Told, units: Units): string {
   const [here, there] = [a.roll.summary.roll_start_ft, b.roll.summary.roll_start_ft];
   if (here === null || there === null) {
-    if (here === there) return "Both still slip at the pins.";
-    return here === null
-      ? "B rolls before the pins, A still slips there."
-      : "A rolls before the pins, B still slips there.";
+    if (here === there) return say("sheet-both-slip");
+    return say(here === null ? "sheet-b-rolls" : "sheet-a-rolls");
   }
   const later = here - there;
-  if (Math.abs(later) < SAME.ft) return "Both begin to roll at the same place.";
-  return `A begins to roll ${reading(Math.abs(later), "distance", units)} ${later > 0 ? "later" : "sooner"}.`;
+  if (Math.abs(later) < SAME.ft) return say("sheet-same-roll");
+  const distance = reading(Math.abs(later), "distance", units);
+  return say(later > 0 ? "sheet-a-later" : "sheet-a-sooner", { distance });
 }
 
 function numbers(a: Told, b: Told, units: Units): string {
   const rg = a.weighed.rg_in.low - b.weighed.rg_in.low;
   const differential = a.weighed.differential_in - b.weighed.differential_in;
+  const much = (inches: number) => ({ much: reading(Math.abs(inches), "rg", units) });
   const parts = [
-    Math.abs(rg) >= SAME.rg_in &&
-      `its RG is ${reading(Math.abs(rg), "rg", units)} ${rg < 0 ? "lower, so it is easier to spin up" : "higher, so it is harder to spin up"}`,
+    Math.abs(rg) >= SAME.rg_in && say(rg < 0 ? "sheet-rg-lower" : "sheet-rg-higher", much(rg)),
     Math.abs(differential) >= SAME.rg_in &&
-      `its differential is ${reading(Math.abs(differential), "rg", units)} ${differential > 0 ? "larger" : "smaller"}`,
+      say(differential > 0 ? "sheet-differential-larger" : "sheet-differential-smaller", much(differential)),
   ].filter((text) => text !== false);
-  const bands = `the track of A spreads over ${number(a.roll.summary.flare_in ?? 0, "size", units)} and of B over ${reading(b.roll.summary.flare_in ?? 0, "size", units)}`;
-  const text = [...parts, bands].join("; ");
-  return `${parts.length > 0 ? "Of A, " : "As for flare, "}${text}.`;
+  const bands = say("sheet-bands", {
+    a: number(a.roll.summary.flare_in ?? 0, "size", units),
+    b: reading(b.roll.summary.flare_in ?? 0, "size", units),
+  });
+  if (parts.length === 0) return say("sheet-for-flare", { bands });
+  const what = [...parts, bands].reduce((one, other) => say("sheet-list", { one, other }));
+  return say("sheet-of-a", { what });
 }
