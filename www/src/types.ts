@@ -920,7 +920,14 @@ export interface WasmSeek {
 /** A part of a sentence; a value keeps its kind, so that it is shown in the reader's units. */
 export type Said =
   | { kind: "text"; text: string }
-  | { kind: "value"; value: number; quantity: LessonQuantity; decimals: number | null }
+  | {
+      kind: "value";
+      value: number;
+      quantity: LessonQuantity;
+      decimals: number | null;
+      /** Of a difference the two numbers, the second taken from the first. */
+      between?: [number, number];
+    }
   | { kind: "term"; word: string; text: string }
   | { kind: "strong" | "emphasis"; said: Said[] };
 /** The kinds that `units.ts` knows by the same names. */
@@ -1034,6 +1041,8 @@ export interface ProgressFile {
       passed: boolean;
       tries?: number;
       hints?: number;
+      /** The learner was shown the lesson's own way. */
+      shown?: boolean;
       answer?: {
         outcome: "right" | "wrong" | "low" | "high";
         said: string;
@@ -1059,6 +1068,7 @@ export interface ClassTable {
       predicted: number;
       hints: number;
       tries: number;
+      shown: number;
     } | null)[];
   }[];
   /** The most often mistaken first. */

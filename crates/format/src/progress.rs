@@ -87,6 +87,9 @@ pub struct StepProgress {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schemars(range(max = 3))]
     pub hints: Option<u32>,
+    /// Whether the learner asked for the lesson's own way and was shown it; left out where not.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub shown: Option<bool>,
     /// What was predicted.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub answer: Option<GivenAnswer>,
@@ -159,13 +162,14 @@ impl LessonProgress {
 
 impl StepProgress {
     fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let step = node.object(&["id", "title", "passed", "tries", "hints", "answer"])?;
+        let step = node.object(&["id", "title", "passed", "tries", "hints", "shown", "answer"])?;
         Ok(Self {
             id: text(&step, "id")?,
             title: text(&step, "title")?,
             passed: step.get("passed")?.flag()?,
             tries: step.find("tries").map(|tries| tries.whole(&TIMES)).transpose()?,
             hints: step.find("hints").map(|hints| hints.whole(&HINTS)).transpose()?,
+            shown: step.find("shown").map(|shown| shown.flag()).transpose()?,
             answer: step.find("answer").map(|answer| GivenAnswer::read(&answer)).transpose()?,
         })
     }

@@ -599,6 +599,7 @@ fn progress_files() {
     progress("2026-03-01T", "yesterday", "lessons[0].finished_at", "\"yesterday18:30:00Z\"");
     progress("\"passed\": true", "\"passed\": 1", "lessons[0].steps[0].passed", "1");
     progress("\"hints\": 1", "\"hints\": 4", "lessons[0].steps[0].hints", "4");
+    progress("\"hints\": 1", "\"shown\": 1", "lessons[0].steps[0].shown", "1");
     progress("\"tries\": 2", "\"tires\": 2", "lessons[0].steps[0].tires", "the unknown key \"tires\"");
     progress("\"low\"", "\"lowest\"", "lessons[0].steps[0].answer.outcome", "\"lowest\"");
     progress("\"option\": 2", "\"option\": 8", "lessons[0].steps[0].answer.option", "8");

@@ -61,6 +61,8 @@ pub struct ClassEntry {
     pub hints: u32,
     /// Checks that failed.
     pub tries: u32,
+    /// Tasks whose own way was shown.
+    pub shown: u32,
 }
 
 /// What a class did with one task.
@@ -227,6 +229,7 @@ fn entry_of(lesson: &format::LessonProgress) -> ClassEntry {
         right: count(&right),
         predicted: count(&|step| step.answer.is_some()),
         hints: lesson.steps.iter().filter_map(|step| step.hints).fold(0, u32::saturating_add),
+        shown: count(&|step| step.shown == Some(true)),
         tries: lesson.steps.iter().filter_map(|step| step.tries).fold(0, u32::saturating_add),
     }
 }

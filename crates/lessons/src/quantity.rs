@@ -135,6 +135,13 @@ impl Quantity {
         format::digits(shown, usize::from(decimals))
     }
 
+    /// The first number less the second, each rounded as it is written.
+    pub fn difference(self, [first, second]: [f64; 2], decimals: u8) -> f64 {
+        let hundred = if self == Self::Share { 100.0 } else { 1.0 };
+        let shown = |value: f64| self.digits(value, decimals).parse().map_or(value, |digits: f64| digits / hundred);
+        shown(first) - shown(second)
+    }
+
     /// The number with its unit.
     pub fn text(self, value: f64, decimals: u8) -> String {
         let digits = self.digits(value, decimals);

@@ -22,6 +22,10 @@ pub enum Said {
         quantity: Quantity,
         /// Decimals in the trade's unit; those of its kind where it is none.
         decimals: Option<u8>,
+        /// Of a difference the two numbers, the second taken from the first: each is
+        /// rounded as it is shown, so that the three agree.
+        #[serde(skip_serializing_if = "Option::is_none")]
+        between: Option<[f64; 2]>,
     },
     /// A trade word that the glossary explains.
     Term {
@@ -65,7 +69,7 @@ pub(crate) fn text(words: impl Into<String>) -> Said {
 }
 
 pub(crate) fn value(value: f64, quantity: Quantity, decimals: Option<u8>) -> Said {
-    Said::Value { value, quantity, decimals }
+    Said::Value { value, quantity, decimals, between: None }
 }
 
 /// The same as plain text in the trade's units.
@@ -73,8 +77,9 @@ pub fn plain(said: &[Said]) -> String {
     said.iter()
         .map(|part| match part {
             Said::Text { text } | Said::Term { text, .. } => text.clone(),
-            Said::Value { value, quantity, decimals } => {
-                quantity.text(*value, decimals.unwrap_or_else(|| quantity.decimals()))
+            Said::Value { value, quantity, decimals, between } => {
+                let decimals = decimals.unwrap_or_else(|| quantity.decimals());
+                quantity.text(between.map_or(*value, |two| quantity.difference(two, decimals)), decimals)
             }
             Said::Strong { said } | Said::Emphasis { said } => plain(said),
         })

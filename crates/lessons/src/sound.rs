@@ -243,7 +243,10 @@ impl Proof<'_> {
         let named: Vec<_> = said
             .iter()
             .filter_map(|said| match said {
-                Said::Value { value, quantity, decimals } => Some((*value, *quantity, *decimals)),
+                Said::Value { value, quantity, decimals, between } => {
+                    let shown = |two| quantity.difference(two, decimals.unwrap_or_else(|| quantity.decimals()));
+                    Some((between.map_or(*value, shown), *quantity, *decimals))
+                }
                 _ => None,
             })
             .collect();

@@ -91,7 +91,7 @@ fn a_drawn_path_is_held_to_the_true_one() {
     assert!((truth[0][0] - 24.0).abs() < 1e-9);
     let good = draw(&truth).expect("an answer");
     assert_eq!(good.outcome, Outcome::Right);
-    assert!(plain(&good.say).contains("more than 0.0 boards off"), "{}", plain(&good.say));
+    assert!(plain(&good.say).contains("0.0 boards off at most"), "{}", plain(&good.say));
     assert!(draw(&[[24.0, 0.0]]).is_err());
     assert!(draw(&[[24.0, 0.0], [24.0, 0.0]]).is_err());
     assert!(draw(&[[f64::NAN, 0.0], [24.0, 10.0]]).is_err());

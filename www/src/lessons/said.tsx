@@ -8,8 +8,13 @@ import { isWord } from "../words";
 
 /** A value with its unit; as many decimals more or fewer as the lesson wants beside the usual ones. */
 function valueIn(said: Extract<Said, { kind: "value" }>, units: Units): string {
-  const more = said.decimals === null ? 0 : said.decimals - measure(said.quantity, "trade").decimals;
-  return reading(said.value, said.quantity, units, Math.max(more, -measure(said.quantity, units).decimals));
+  const { decimals, factor } = measure(said.quantity, units);
+  const wanted = said.decimals === null ? 0 : said.decimals - measure(said.quantity, "trade").decimals;
+  const more = Math.max(wanted, -decimals);
+  // The difference of two numbers as they are shown, so that the three agree.
+  const shown = (value: number) => Number((value * factor).toFixed(decimals + more)) / factor;
+  const value = said.between ? shown(said.between[0]) - shown(said.between[1]) : said.value;
+  return reading(value, said.quantity, units, more);
 }
 
 /** The same as plain text. */

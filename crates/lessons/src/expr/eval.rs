@@ -103,12 +103,18 @@ impl Scene<'_> {
         }
     }
 
+    /// The two numbers of a difference.
+    fn between(&self, expr: &Expr) -> Option<[f64; 2]> {
+        let ExprKind::Two(Op::Minus, left, right) = &expr.kind else { return None };
+        Some([self.number(left).ok()?, self.number(right).ok()?])
+    }
+
     /// A number with what it is a number of; none of a comparison.
     pub(crate) fn said(&self, expr: &Expr, decimals: Option<u8>) -> Said {
         let Type::Number(quantity) = expr.of else { return text("none") };
         let decimals = decimals.or_else(|| self.typed(expr));
         match self.number(expr) {
-            Ok(number) => value(number, quantity, decimals),
+            Ok(number) => Said::Value { value: number, quantity, decimals, between: self.between(expr) },
             Err(_) => text("none"),
         }
     }
