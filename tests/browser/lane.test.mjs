@@ -45,14 +45,14 @@ test("the sentence says what the numbers say", async () => {
   const { context, lane, check } = await laneOpen();
   const said = await says(lane);
   const read =
-    /^Skids (\d+) ft, hooks for (\d+) ft, rolls the last (\d+) ft; enters at ([\d.]+)° on board (\d+)\.$/.exec(
+    /^Skids (\d+) ft, hooks for (\d+) ft, rolls the last (\d+) ft; enters at ([\d.]+)° on board (\d+\.\d)\.$/.exec(
       said,
     );
   assert.ok(read, said);
   const [skid, hook, roll, angle, board] = read.slice(1).map(Number);
   assert.equal(skid + hook + roll, 60);
   assert.equal(angle, await number(lane, "Entry angle"));
-  assert.ok(Math.abs(board - (await number(lane, "Board at the pins"))) <= 0.55);
+  assert.equal(board, await number(lane, "Board at the pins"));
   const picture = lane.getByRole("img", { name: "The lane from above" });
   assert.equal(plain(await picture.locator("desc").textContent()), said);
   await check();

@@ -124,7 +124,7 @@ async function walk(page, learnt, read = []) {
         for (const name of ["A hint", "A second hint", "The last hint", "Show me one way to do it"]) {
           await room.getByRole("button", { name }).click();
         }
-        await room.getByRole("heading", { name: "Done", exact: true }).waitFor();
+        await room.getByRole("heading", { name: "This is one way to do it", exact: true }).waitFor();
         assert.equal(await room.locator(".missing").count(), 0);
         assert.equal(await room.locator(".hints").count(), 0, "what is done needs no hint");
       }
@@ -360,7 +360,7 @@ test("progress goes out to a file and comes in again; a class of files makes a t
   await page.getByText("Taken in from ada.progress.json: 1 lesson.").waitFor();
   assert.deepEqual(await kept(page), mine);
   await page.getByLabel("Progress to take in").setInputFiles(file("bad.json", "{"));
-  await page.getByText("bad.json was not taken in.").waitFor();
+  await page.getByText("bad.json was not taken in. This is not a progress file of Pithball.").waitFor();
 
   await inside(page, "A class");
   const [{ finished_at: _, ...begun }] = mine.lessons;
@@ -387,6 +387,10 @@ test("progress goes out to a file and comes in again; a class of files makes a t
     ["Ada", "Ben"],
   );
   await page.locator(".class-table tr", { hasText: "Ben" }).getByText(`open: ${steps[2].title}`).waitFor();
+  // Who was shown the way is told from who found one.
+  const way = page.getByText(`was shown the way: ${steps[2].title}`);
+  assert.equal(await way.count(), 2);
+  await page.getByText("1 of 2 finished, 1 in the middle of it").waitFor();
   await page.getByText(`2 ×: ${answered.said}`).first().waitFor();
   await page.locator(".class-table tr", { hasText: "Ben" }).getByText("3 failed tries, 1 hint").waitFor();
   const task = page.getByRole("region", { name: "What had to be done" }).locator("tbody tr").first();
@@ -449,7 +453,9 @@ test("a lesson prints as a worksheet that gives no answer away, and its key by i
   const sheet = await page.locator(".paper-page").textContent();
   assert.match(sheet, /Which ball rolls first\?/);
   assert.equal(await page.locator(".paper-options li").count(), 3);
-  assert.doesNotMatch(sheet, /Yes\. It stops sliding/);
+  assert.doesNotMatch(sheet, /It rolls after/);
+  // Room for a reason, and for more than one thing that was changed.
+  assert.equal(await page.locator(".paper-lines").count(), 2);
   // What a task or a question leads to is left to fill in.
   assert.match(sheet, /________/);
   assert.ok((await page.locator(".paper-page svg").count()) >= 1);
@@ -458,12 +464,17 @@ test("a lesson prints as a worksheet that gives no answer away, and its key by i
   assert.ok(pdf.length > 10_000);
   assert.doesNotMatch(pdf.toString("latin1"), /\/Subtype\s*\/Image/, "drawings are vectors");
   await page.emulateMedia({ media: "print" });
+  // What explains it all is on a page of its own.
+  assert.equal(
+    await page.locator(".paper-after").evaluate((one) => getComputedStyle(one).breakBefore),
+    "page",
+  );
   for (const away of [".bar", ".lessons-nav", ".paper-choices"]) {
     assert.ok(await page.locator(away).first().isHidden(), away);
   }
   await page.emulateMedia({ media: "screen" });
   await page.getByLabel("What to print").selectOption("key");
-  await page.getByText("Yes. It stops sliding").waitFor();
+  await page.getByText("It rolls after").first().waitFor();
   await page.getByText("For the teacher").waitFor();
   assert.deepEqual(await accessibilityFaults(page), []);
   await shoot(page, "lessons-key");
@@ -497,9 +508,16 @@ for (const [size, viewport] of Object.entries({
       if (size === "projector") assert.ok(fits[1], `slide ${at + 1} is too tall`);
       const kind = await view.locator(".coach-slide").getAttribute("data-slide");
       if (kind === "ask") {
-        for (let hand = 0; hand < 3; hand++)
-          await view.getByRole("button", { name: "One hand more for A" }).click();
-        await view.getByLabel("Hands for B", { exact: true }).first().fill("12");
+        await view.getByText("Which ball begins to roll sooner?").waitFor();
+        const hands = (letter) => view.getByLabel(`Hands for ${letter}`, { exact: true }).first();
+        // By the keyboard alone, and by its buttons.
+        for (const key of ["1", "1", "1", "Shift+Digit1", "3", "Shift+Digit3"])
+          await page.keyboard.press(key);
+        assert.deepEqual([await hands("A").inputValue(), await hands("C").inputValue()], ["2", "0"]);
+        await view.getByRole("button", { name: "One hand more for A" }).click();
+        await hands("B").fill("11");
+        await page.keyboard.press("ArrowUp");
+        assert.equal(await hands("B").inputValue(), "12");
         assert.deepEqual(await accessibilityFaults(page), []);
         await shoot(page, `coach-ask-${size}`);
         polled = true;
@@ -508,6 +526,7 @@ for (const [size, viewport] of Object.entries({
         await view.getByText("12 hands").waitFor();
         await view.getByText("3 hands").waitFor();
         assert.deepEqual(await accessibilityFaults(page), []);
+        await view.getByText("12 of 15 hands were up for what is right.").waitFor();
         assert.match(await view.locator("[data-right]").textContent(), /heavy core.*Right/);
         await shoot(page, `coach-answer-${size}`);
       }
@@ -530,8 +549,9 @@ for (const [size, viewport] of Object.entries({
 test("a lesson is written in the page: a mistake is shown at its line, the text is kept, tried and saved", async () => {
   const { page, context, reload, check } = await lessonsOpen();
   await inside(page, "Write one");
-  await page.getByLabel("Begin from").selectOption({ label: FIRST });
+  await page.getByLabel("Begin from").selectOption({ label: "a short blank one" });
   await page.getByRole("heading", { name: "It is sound" }).waitFor();
+  await page.getByLabel("Begin from").selectOption({ label: FIRST });
   await page.getByText(`How it reads: ${FIRST}`).waitFor();
   const area = page.getByLabel("The lesson as text");
   const text = await area.inputValue();
@@ -585,6 +605,9 @@ test("a path is drawn with the pointer or the arrow keys before the ball's is se
   // What the numbers in view would give away is out of it until the answer.
   assert.equal(await page.locator(".strip:visible").count(), 0);
   assert.equal(await lane.locator(".path").count(), 0);
+  // Nothing else is beside it, and there is no answer before a point was moved.
+  assert.equal(await page.locator(".room:visible").count(), 1);
+  assert.ok(await panel(page).getByRole("button", { name: "Answer with this path" }).isDisabled());
   const at40 = panel(page).getByRole("slider", { name: "Your path at 40 ft" });
   const board = async () => Number(await at40.getAttribute("aria-valuenow"));
   const first = await board();

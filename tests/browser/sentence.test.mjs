@@ -38,30 +38,30 @@ const gone = { entry_angle_deg: null, board_at_pins: null };
 check(
   "all three phases",
   shot({}),
-  "Skids 38 ft, hooks for 13 ft, rolls the last 9 ft; enters at 4.6° on board 17.",
+  "Skids 38 ft, hooks for 13 ft, rolls the last 9 ft; enters at 4.6° on board 17.2.",
 );
 check(
   "lengths that only add up when rounded together",
   shot({ hook_start_ft: 38.4, roll_start_ft: 51.4 }),
-  "Skids 38 ft, hooks for 13 ft, rolls the last 9 ft; enters at 4.6° on board 17.",
+  "Skids 38 ft, hooks for 13 ft, rolls the last 9 ft; enters at 4.6° on board 17.2.",
 );
 check(
   "a metric reader",
   shot({}),
-  "Skids 11.6 m, hooks for 3.9 m, rolls the last 2.8 m; enters at 4.6° on board 17.",
+  "Skids 11.6 m, hooks for 3.9 m, rolls the last 2.8 m; enters at 4.6° on board 17.2.",
   "right",
   "metric",
 );
 check(
   "a left-hander",
   shot({}),
-  "Skids 38 ft, hooks for 13 ft, rolls the last 9 ft; enters at 4.6° on board 17, counted from the left.",
+  "Skids 38 ft, hooks for 13 ft, rolls the last 9 ft; enters at 4.6° on board 17.2, counted from the left.",
   "left",
 );
 check(
   "a ball that never rolls",
   shot({ roll_start_ft: null }),
-  "Skids 38 ft and hooks for 22 ft, still slipping at the pins; enters at 4.6° on board 17.",
+  "Skids 38 ft and hooks for 22 ft, still slipping at the pins; enters at 4.6° on board 17.2.",
 );
 check(
   "a lane without friction",
@@ -71,7 +71,7 @@ check(
     entry_angle_deg: 0,
     board_at_pins: 20,
   }),
-  "Skids all the way and never comes to roll; comes in straight, on board 20.",
+  "Skids all the way and never comes to roll; comes in straight, on board 20.0.",
 );
 check(
   "a straight ball that comes to roll",
@@ -81,7 +81,7 @@ check(
     entry_angle_deg: 0.1,
     board_at_pins: 20,
   }),
-  "Skids 50 ft and rolls the last 10 ft; comes in straight, on board 20.",
+  "Skids 50 ft and rolls the last 10 ft; comes in straight, on board 20.0.",
 );
 check(
   "a ball let go rolling",
@@ -91,12 +91,12 @@ check(
     entry_angle_deg: -1.5,
     board_at_pins: 9,
   }),
-  "Rolls all the way without slipping; comes in at 1.5° away from the pocket side, on board 9.",
+  "Rolls all the way without slipping; comes in at 1.5° away from the pocket side, on board 9.0.",
 );
 check(
   "a hook from the release",
   shot({ hook_start_ft: 0, roll_start_ft: 33.6 }),
-  "Hooks for 34 ft and rolls the last 26 ft; enters at 4.6° on board 17.",
+  "Hooks for 34 ft and rolls the last 26 ft; enters at 4.6° on board 17.2.",
 );
 check(
   "a gutter ball",

@@ -39,7 +39,7 @@ const ROOMS = {
       return seen;
     },
     says: [
-      /Desliza \d+\sft, hace gancho durante \d+\sft y rueda los últimos \d+\sft; entra a \d,\d° por la tabla \d+\./,
+      /Desliza \d+\sft, hace gancho durante \d+\sft y rueda los últimos \d+\sft; entra a \d,\d° por la tabla \d+,\d\./,
       /contada desde la izquierda/,
       /Aceite: De la casa, 40,0\sft, 24,0\smL, 10:1/,
       /Con la suya: N\.º 3, de tres piezas/,

@@ -34,7 +34,7 @@ export function App() {
       <Hatches />
       <Bar />
       <RoomsNav />
-      {workshop && !waiting && <Strip />}
+      {workshop && <Strip away={waiting} />}
       {workshop && !lesson && <Elsewhere />}
       <main
         class="rooms"

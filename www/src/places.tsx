@@ -115,6 +115,8 @@ function Tab({ name, current, onGo }: TabProps) {
 export function PlacesNav() {
   const go = useGo();
   const front = useFront();
+  // A lesson has the workshop: one is in both.
+  const lesson = useStore().loan.value !== null && inWorkshop(front);
   const last = useRef<Room>(FIRST_VIEW.room);
   useEffect(() => {
     if (inWorkshop(front)) last.current = front;
@@ -123,7 +125,12 @@ export function PlacesNav() {
     <nav class="places-nav" aria-label={say("room-places")}>
       <Tab name={say("room-workshop")} current={inWorkshop(front)} onGo={() => go(last.current)} />
       {IN_BAR.map(({ room }) => (
-        <Tab key={room} name={roomName(room)} current={front === room} onGo={() => go(room)} />
+        <Tab
+          key={room}
+          name={roomName(room)}
+          current={front === room || (lesson && room === "lessons")}
+          onGo={() => go(room)}
+        />
       ))}
     </nav>
   );

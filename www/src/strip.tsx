@@ -4,13 +4,13 @@ import { useStore } from "./store";
 import { measure, number, type Quantity } from "./units";
 import type { Word } from "./words";
 
-/** The numbers that matter, in view on a phone whichever room is in front. */
-export function Strip() {
+/** The numbers that matter, in view on a phone whichever room is in front; `away` they leave their place empty. */
+export function Strip({ away }: { away: boolean }) {
   const store = useStore();
   const { weighed, roll, ballProblem } = store.derived.value;
   const { entry_angle_deg } = roll.summary;
   return (
-    <section class="strip-place" aria-label={say("strip-label")}>
+    <section class="strip-place" data-away={away || undefined} aria-label={say("strip-label")}>
       <dl class="strip" data-stale={ballProblem ? "" : undefined}>
         <Item name={say("strip-weight")} word="weight" value={weighed.weight_lb} quantity="weight" />
         <Item name={say("strip-rg")} word="RG" value={weighed.rg_in.low} quantity="rg" />

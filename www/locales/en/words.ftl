@@ -65,7 +65,7 @@ word-hook = The part of the path where the ball curves because its spin still di
     .name = hook
 shows-hook = The bend after the oil.
 
-word-skid = The first part of the path, where the ball slides on oil and hardly curves.
+word-skid = The first part of the path, where the ball slides and hardly curves, for the most part on oil.
     .name = skid
 shows-skid = The nearly straight part through the oil.
 
@@ -85,7 +85,7 @@ word-rev-rate = How many turns a minute the ball makes when it is let go.
     .name = rev rate
 shows-rev-rate = A shot with very many turns a minute.
 
-word-drilling-angle = The angle at the pin between the line to the PAP and the ball's x direction, where the mass bias of an asymmetric core should lie.
+word-drilling-angle = The angle at the pin between the line to the PAP and the line to the mass bias of an asymmetric core, or where there is none to the direction called sideways x on the Bench.
     .name = drilling angle
 shows-drilling-angle = The drilling angle is at the pin, between the line to the PAP and the mass bias.
 

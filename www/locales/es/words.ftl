@@ -65,7 +65,7 @@ word-hook = La parte del recorrido donde la bola se curva, porque su giro todav�
     .name = gancho
 shows-hook = La curva después del aceite.
 
-word-skid = La primera parte del recorrido, donde la bola se desliza sobre el aceite y casi no se curva.
+word-skid = La primera parte del recorrido, donde la bola se desliza y casi no se curva, sobre todo en el aceite.
     .name = deslizamiento
 shows-skid = La parte casi recta a través del aceite.
 
@@ -85,7 +85,7 @@ word-rev-rate = Cuántas vueltas por minuto da la bola al soltarla.
     .name = revoluciones
 shows-rev-rate = Un lanzamiento con muchísimas vueltas por minuto.
 
-word-drilling-angle = El ángulo, en el pin, entre la línea al PAP y la dirección x de la bola, donde debe quedar el sesgo de masa de un núcleo asimétrico.
+word-drilling-angle = El ángulo en el pin entre la línea al PAP y la línea al sesgo de masa de un núcleo asimétrico o, si no lo hay, a la dirección que el Banco llama «hacia un lado, x».
     .name = ángulo de taladrado
 shows-drilling-angle = El ángulo de taladrado está en el pin, entre la línea al PAP y el sesgo de masa.
 

@@ -19,6 +19,7 @@ export function arrange([lesson, ...rooms]: Room[]) {
       .join(" "),
     gridTemplateColumns:
       columns === 0 ? "minmax(0, 1fr)" : `minmax(20rem, 32%) repeat(${columns}, minmax(0, 1fr))`,
-    gridTemplateRows: `repeat(${Math.max(1, rows.length)}, minmax(0, 1fr))`,
+    // What comes first has the larger part.
+    gridTemplateRows: rows.length > 1 ? "minmax(0, 3fr) minmax(0, 2fr)" : "minmax(0, 1fr)",
   };
 }

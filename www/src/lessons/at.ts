@@ -5,7 +5,9 @@ import type { Room, Store } from "../store";
 import type { Word } from "../words";
 
 export type LessonsPage =
-  | { page: "list" | "class" | "write" }
+  | { page: "class" | "write" }
+  /** All lessons; one that was just finished. */
+  | { page: "list"; finished?: string }
   /** The words, beginning at one; where the reader came from. */
   | { page: "words"; word: Word | null; from?: Room }
   /** A lesson on paper, or told to a room. */

@@ -20,6 +20,9 @@ const HIGH_BOARD = 40;
 /** Straight down the lane from where the ball is laid down. */
 export const straight = (shot: Shot): Points => AT_FT.map((ft) => [shot.release.board, ft]);
 
+/** Whether no point has been moved yet. */
+export const untouched = (points: Points): boolean => points.every(([board]) => board === points[0]?.[0]);
+
 interface DrawPathProps {
   shot: Shot;
   points: Points;

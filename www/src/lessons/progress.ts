@@ -3,9 +3,10 @@
 
 import { signal } from "@preact/signals";
 import { saveJson } from "../files";
+import { worded } from "../locale/worded";
 import { more } from "../more";
 import { isProblem } from "../store";
-import type { LessonDoc, LessonStep, ProgressFile } from "../types";
+import type { LessonDoc, LessonStep, Problem, ProgressFile } from "../types";
 
 const KEY = "pithball.progress/1";
 const UNREADABLE_KEY = "pithball.progress.unreadable";
@@ -107,6 +108,14 @@ export const lessonProgress = (id: string): LessonProgress | null =>
 export function saveProgress(): void {
   const file = progress.peek();
   saveJson(file.learner || "my progress", "progress.json", file);
+}
+
+/** Why a file is none of progress, and what one is. */
+export function notProgress({ message, place }: Problem): string {
+  const other = place === "" || place === "format";
+  const what =
+    "A progress file is what a learner saves here under Lessons, “Your progress”; its name ends in .progress.json.";
+  return other ? `This is not a progress file of Pithball. ${what}` : `${worded(message)} (Where: ${place}.)`;
 }
 
 const worth = (lesson: LessonProgress): number =>

@@ -17,6 +17,8 @@ export interface StepState {
   passed: boolean;
   /** Skipped: the lesson's own way stands on the bench, which passes nothing. */
   shown?: boolean;
+  /** The learner asked for the lesson's own way, which counts as done but is told to a teacher. */
+  solved?: boolean;
 }
 
 export interface Taken {

@@ -28,7 +28,8 @@ function roomsOf({ steps }: LessonDoc, at: number): Room[] | null {
 function holds(about: LessonDoc, at: number) {
   const step = about.steps[at];
   return {
-    rooms: roomsOf(about, at),
+    // A path is drawn by itself.
+    rooms: step?.asks?.kind === "path" ? [] : roomsOf(about, at),
     free: step?.kind === "predict" ? [] : (step?.free ?? null),
     asks: step?.kind === "predict",
   };
@@ -156,7 +157,8 @@ function skip(store: Store, { lesson, about }: Listed, taken: Taken): Taken | nu
   const task = step.kind === "do";
   const now = change(taken, (old) => ({ ...old, start, ...(task && { shown: true }) }));
   store.lend(end, now);
-  if (!taken.trial) noteStep(about, step, (was) => (task ? { ...was, tries: was.tries ?? 0 } : was));
+  if (!taken.trial)
+    noteStep(about, step, (was) => (task ? { ...was, tries: was.tries ?? 0, shown: true } : was));
   return task ? null : now;
 }
 
@@ -166,12 +168,13 @@ export function pass(store: Store, { about }: Listed, taken: Taken): Taken {
   if (!step) return taken;
   const now = change(taken, (state) => ({ ...state, passed: true }));
   store.keepTaken(now);
-  const { hints } = now.states[taken.step] ?? { hints: 0 };
+  const { hints, solved } = now.states[taken.step] ?? { hints: 0 };
   if (!taken.trial) {
     noteStep(about, step, (was) => ({
       ...was,
       passed: true,
       ...(step.kind === "do" && { hints: Math.max(hints, was.hints ?? 0) }),
+      ...(solved && { shown: true }),
     }));
   }
   return now;
@@ -196,7 +199,7 @@ export function again(store: Store, taken: Taken): void {
   if (state)
     store.lend(
       state.start,
-      change(taken, (old) => ({ ...old, shown: false })),
+      change(taken, (old) => ({ ...old, shown: false, solved: false })),
     );
 }
 
@@ -207,7 +210,7 @@ export function solve(store: Store, { lesson }: Listed, taken: Taken): void {
   const { start, end } = wayFrom(lesson, taken.step, state.start);
   store.lend(
     end,
-    change(taken, (old) => ({ ...old, start })),
+    change(taken, (old) => ({ ...old, start, solved: true })),
   );
 }
 
@@ -249,6 +252,7 @@ function finish(store: Store, { about }: Listed, taken: Taken): void {
     open.length === 0
       ? `“${about.title}” is finished.`
       : `“${about.title}” is at its end. Still open: ${open.join("; ")}.`,
+    open.length === 0 ? about.id : null,
   );
   if (open.length === 0 || taken.trial) return;
   // To where it can be gone on with, once the room itself has taken the keyboard.
@@ -258,10 +262,15 @@ function finish(store: Store, { about }: Listed, taken: Taken): void {
 }
 
 /** Own work comes back on the bench. */
-export function leave(store: Store, taken: Taken, said = "You left the lesson."): void {
+export function leave(
+  store: Store,
+  taken: Taken,
+  said = "You left the lesson.",
+  finished: string | null = null,
+): void {
   batch(() => {
     store.giveBack();
-    lessonsAt.value = taken.trial ? { page: "write" } : { page: "list" };
+    lessonsAt.value = taken.trial ? { page: "write" } : { page: "list", ...(finished && { finished }) };
     store.look({ room: "lessons" });
     store.notice.value = `${said} Your own ball and shot are back on the bench.`;
   });

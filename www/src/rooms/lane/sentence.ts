@@ -2,7 +2,7 @@
 import type { Args } from "../../locale/say";
 import type { Units } from "../../store";
 import type { Hand, Roll } from "../../types";
-import { digits, measure, reading, written } from "../../units";
+import { measure, reading, written } from "../../units";
 import { say } from "./say";
 
 /** Below this the path is straight to the eye, and so it is said. */
@@ -53,7 +53,7 @@ export function whatHappened(roll: Roll, hand: Hand, units: Units): string {
   if (angle === null || board === null) {
     return say("lane-did-stop", { ...path, reach: reading(reach(roll), "distance", units) });
   }
-  const where = { hand, board: digits(board, 0) };
+  const where = { hand, board: reading(board, "board", units) };
   if (Math.abs(angle) < STRAIGHT_DEG) return say("lane-did-straight", { ...path, ...where });
   const args = { ...path, ...where, angle: reading(Math.abs(angle), "angle", units) };
   return say(angle < 0 ? "lane-did-away" : "lane-did-enter", args);

@@ -20,13 +20,14 @@ const HINTS = ["A hint", "A second hint", "The last hint"];
 /** Something to reach on the bench: what is missing still, and help with it. */
 export function Deed({ state, hints, checked, reached, mistake, onHint, onSolve }: DeedProps) {
   const already = checked?.passed === true && !reached && !state.shown;
-  const heading = state.shown
-    ? "This is one way to do it"
-    : reached
-      ? "Done"
-      : already
-        ? "So it stood before"
-        : "Still missing";
+  const heading =
+    state.shown || (reached && state.solved)
+      ? "This is one way to do it"
+      : reached
+        ? "Done"
+        : already
+          ? "So it stood before"
+          : "Still missing";
   return (
     <section class="deed" aria-labelledby="lesson-deed">
       <h4 id="lesson-deed">{heading}</h4>
@@ -36,6 +37,7 @@ export function Deed({ state, hints, checked, reached, mistake, onHint, onSolve 
         {state.shown && (
           <p>It is the lesson's own, so the step stays open. Begin it again to find a way yourself.</p>
         )}
+        {reached && state.solved && <p>It is the lesson's own. To find another, begin the step again.</p>}
         {checked?.done && !already && (
           <p class="answered" data-right>
             <Line said={checked.done} />

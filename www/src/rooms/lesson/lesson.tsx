@@ -10,7 +10,7 @@ import { Watched } from "../../lessons/watched";
 import { again, answer, failed, goOn, goTo, hint, leave, pass, solve } from "../../lessons/work";
 import { language } from "../../locale/language";
 import { type Doc, isProblem, type Store, useStore } from "../../store";
-import type { CheckedStep, LessonStep, ShownStep } from "../../types";
+import type { CheckedStep, LessonStep, Said, ShownStep } from "../../types";
 import { Deed } from "./deed";
 import { Question } from "./question";
 
@@ -80,6 +80,8 @@ function useTold(store: Store, { lesson }: Listed, taken: Taken) {
   return { told, wrong: ballProblem ?? shotProblem };
 }
 
+const alike = (a: Said, b: Said): boolean => JSON.stringify(a) === JSON.stringify(b);
+
 function Step({ one, taken, step }: { one: Listed; taken: Taken; step: LessonStep }) {
   const store = useStore();
   const { about, lesson } = one;
@@ -146,7 +148,12 @@ function Step({ one, taken, step }: { one: Listed; taken: Taken; step: LessonSte
         />
       )}
       {(step.kind !== "predict" || state.answered) && told.shown.watch.length > 0 && (
-        <Watched class="watch" caption={say("lesson-watch")} watch={told.shown.watch} />
+        <Watched
+          class="watch"
+          caption={say("lesson-watch")}
+          watch={told.shown.watch}
+          bare={step.kind === "explore" && told.shown.watch.every(({ start, now }) => alike(start, now))}
+        />
       )}
       {wrong && <p class="stale">{say("lesson-stale")}</p>}
       {trouble.value && <p class="stale">{trouble.value}</p>}

@@ -1,5 +1,5 @@
 import { useId, useState } from "preact/hooks";
-import { DrawPath, type Points, straight } from "../../lessons/draw-path";
+import { DrawPath, type Points, straight, untouched } from "../../lessons/draw-path";
 import { Line, plain } from "../../lessons/said";
 import type { StepState } from "../../lessons/taken";
 import { useStore } from "../../store";
@@ -141,7 +141,12 @@ function Path({ state, onAnswer }: QuestionProps) {
     <>
       <DrawPath shot={shot} points={guess ?? points} truth={truth} onDraw={setPoints} />
       {!guess && (
-        <button type="button" class="primary" onClick={() => onAnswer({ path: points }, pathSaid(points))}>
+        <button
+          type="button"
+          class="primary"
+          disabled={untouched(points)}
+          onClick={() => onAnswer({ path: points }, pathSaid(points))}
+        >
           Answer with this path
         </button>
       )}

@@ -1,7 +1,7 @@
 import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
+import { notProgress } from "../../lessons/progress";
 import { useLessons } from "../../lessons/read";
-import { worded } from "../../locale/worded";
 import { more } from "../../more";
 import { OpenFile } from "../../parts/open-file";
 import { Wide } from "../../parts/wide";
@@ -43,7 +43,7 @@ export function Classroom() {
         news.push({ name: file.name, file: more.read_progress(await file.text()) });
       } catch (error) {
         if (!isProblem(error)) throw error;
-        wrong.push(`${file.name}: ${worded(error.message)}${error.place && ` (Where: ${error.place}.)`}`);
+        wrong.push(`${file.name}: ${notProgress(error)}`);
       }
     }
     if (files.length > MOST_FILES) wrong.push(`Only the first ${MOST_FILES} files were read.`);
@@ -97,9 +97,24 @@ export function Classroom() {
 function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
   const { lessons, learners, questions, tasks } = table;
   const { lessons: known } = useLessons();
+  const idOf = (at: number) => lessons[at]?.id ?? "";
+  const place = (id: string) => {
+    const at = known.findIndex(({ about }) => about.id === id);
+    return at < 0 ? known.length : at;
+  };
+  /** The columns in the order of the courses. */
+  const order = lessons.map((_, at) => at).sort((a, b) => place(idOf(a)) - place(idOf(b)));
+  const mineOf = (name: string, id: string) =>
+    handed.find((one) => one.name === name)?.file.lessons.find((lesson) => lesson.id === id);
+  /** The steps whose own way the learner was shown. */
+  const shown = (name: string, id: string): string =>
+    (mineOf(name, id)?.steps ?? [])
+      .filter((step) => step.shown)
+      .map(({ title }) => title)
+      .join("; ");
   /** The steps that a learner has not passed, as far as the page or the file knows them. */
   const missing = (name: string, id: string): string => {
-    const mine = handed.find((one) => one.name === name)?.file.lessons.find((lesson) => lesson.id === id);
+    const mine = mineOf(name, id);
     const steps = known.find(({ about }) => about.id === id)?.about.steps ?? mine?.steps ?? [];
     const passed = (step: string) => mine?.steps.some((one) => one.id === step && one.passed);
     return steps
@@ -116,14 +131,18 @@ function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
             <tr>
               <th scope="col">Learner</th>
               <th scope="col">Finished</th>
-              {lessons.map(({ id, title, begun, finished }) => (
-                <th key={id} scope="col">
-                  {title}
-                  <span class="class-sum">
-                    {finished} of {begun} finished
-                  </span>
-                </th>
-              ))}
+              {order.map((at) => {
+                const { id, title, begun, finished } = lessons[at] as (typeof lessons)[number];
+                return (
+                  <th key={id} scope="col">
+                    {title}
+                    <span class="class-sum">
+                      {finished} of {learners.length} finished
+                      {begun > finished && `, ${begun - finished} in the middle of it`}
+                    </span>
+                  </th>
+                );
+              })}
             </tr>
           </thead>
           <tbody>
@@ -133,32 +152,37 @@ function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
                   {learner || "no name"} <span class="class-sum">{file}</span>
                 </th>
                 <td>{finished}</td>
-                {lessons.map((one, at) => (
-                  <td key={at}>
-                    {one === null ? (
-                      "–"
-                    ) : (
-                      <>
-                        {one.finished ? "finished" : `${one.passed} of ${one.of_steps} steps`}
-                        <span class="class-sum">
-                          {[
-                            one.predicted > 0 && `${one.right} of ${one.predicted} predicted right`,
-                            one.tries > 0 && counted(one.tries, "failed try", "failed tries"),
-                            one.hints > 0 && counted(one.hints, "hint", "hints"),
-                          ]
-                            .filter(Boolean)
-                            .join(", ")}
-                        </span>
-                        {!one.finished && (
+                {order.map((at) => {
+                  const one = lessons[at] ?? null;
+                  return (
+                    <td key={at}>
+                      {one === null ? (
+                        "–"
+                      ) : (
+                        <>
+                          {one.finished ? "finished" : `${one.passed} of ${one.of_steps} steps`}
                           <span class="class-sum">
-                            open:{" "}
-                            {missing(file, table.lessons[at]?.id ?? "") || "a step not named in the file"}
+                            {[
+                              one.predicted > 0 && `${one.right} of ${one.predicted} predicted right`,
+                              one.tries > 0 && counted(one.tries, "failed try", "failed tries"),
+                              one.hints > 0 && counted(one.hints, "hint", "hints"),
+                            ]
+                              .filter(Boolean)
+                              .join(", ")}
                           </span>
-                        )}
-                      </>
-                    )}
-                  </td>
-                ))}
+                          {one.shown > 0 && (
+                            <span class="class-sum">was shown the way: {shown(file, idOf(at))}</span>
+                          )}
+                          {!one.finished && (
+                            <span class="class-sum">
+                              open: {missing(file, idOf(at)) || "a step not named in the file"}
+                            </span>
+                          )}
+                        </>
+                      )}
+                    </td>
+                  );
+                })}
               </tr>
             ))}
           </tbody>

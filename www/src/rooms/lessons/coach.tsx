@@ -1,59 +1,19 @@
 import "./coach.css";
+import type { ComponentChildren } from "preact";
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { lessonsAt } from "../../lessons/at";
-import { DrawPath, type Points, straight } from "../../lessons/draw-path";
+import { DrawPath, type Points, straight, untouched } from "../../lessons/draw-path";
 import { type Listed, listedOf } from "../../lessons/read";
-import { Line, Prose, plain } from "../../lessons/said";
+import { Line, Prose } from "../../lessons/said";
 import { type ToldStep, told } from "../../lessons/told";
 import { Watched } from "../../lessons/watched";
 import { useStore } from "../../store";
-import type { AnsweredStep, ProseBlock, Said } from "../../types";
+import type { AnsweredStep, Said } from "../../types";
 import { measure, parseField } from "../../units";
 import { isWord, meaningOf } from "../../words";
 import { CutOf, ShotOf } from "./pictured";
-
-/** One thing on the screen. */
-type Slide =
-  | { is: "title" | "words" | "end" }
-  | { is: "text"; one: ToldStep; block: ProseBlock }
-  | { is: "cut" | "shot"; one: ToldStep; done: boolean }
-  | { is: "numbers"; one: ToldStep }
-  | { is: "ask" | "answer"; one: ToldStep }
-  | { is: "task" | "done"; one: ToldStep };
-
-function slidesOf({ about }: Listed, steps: ToldStep[]): Slide[] {
-  const slides: Slide[] = [{ is: "title" }];
-  if (about.words.length > 0) slides.push({ is: "words" });
-  let cut = "";
-  let shot = "";
-  const pictures = (one: ToldStep, done: boolean) => {
-    const doc = done ? one.end : one.start;
-    const rooms = one.step.rooms ?? [];
-    const ball = JSON.stringify(doc.ball);
-    const throws = JSON.stringify(doc);
-    if ((rooms.includes("saw") || rooms.includes("bench")) && ball !== cut) {
-      slides.push({ is: "cut", one, done });
-      cut = ball;
-    }
-    if (rooms.includes("lane") && throws !== shot && one.step.kind !== "do") {
-      slides.push({ is: "shot", one, done });
-      shot = throws;
-    }
-  };
-  for (const one of steps) {
-    for (const block of one.shown.text) slides.push({ is: "text", one, block });
-    pictures(one, false);
-    if (one.step.kind === "predict") slides.push({ is: "ask", one }, { is: "answer", one });
-    if (one.step.kind === "do") slides.push({ is: "task", one }, { is: "done", one });
-    pictures(one, true);
-    if (one.after.watch.length > 0) slides.push({ is: "numbers", one });
-  }
-  slides.push({ is: "end" });
-  return slides;
-}
-
-/** What the options of a question are called. */
-const OPTIONS = "ABCDEFGH";
+import { optionOf, Poll, raised } from "./poll";
+import { type Beside, type Slide, slidesOf } from "./slides";
 
 /** Hands counted for each option, by the step. */
 type Hands = Record<number, number[]>;
@@ -61,7 +21,7 @@ type Hands = Record<number, number[]>;
 /** A lesson told to a room: one thing on the screen, on and back with a clicker or the keyboard. */
 export function Coach({ text }: { text: string }) {
   const one = listedOf(text);
-  const slides = useMemo(() => slidesOf(one, told(one)), [one]);
+  const slides = useMemo(() => slidesOf(one.about, told(one)), [one]);
   const [at, setAt] = useState(0);
   const [hands, setHands] = useState<Hands>({});
   const [answers, setAnswers] = useState<Record<number, AnsweredStep>>({});
@@ -81,19 +41,30 @@ export function Coach({ text }: { text: string }) {
     dialog.current?.scrollTo(0, 0);
   }, [at]);
 
+  const slide = slides[at];
+  if (!slide) return null;
+  const asked = "one" in slide ? slide.one : null;
+  const counted = (asked && hands[asked.at]) ?? [];
+  const count = (now: number[]) => asked && setHands({ ...hands, [asked.at]: now });
+
   function press(event: KeyboardEvent) {
-    const typing = event.target instanceof HTMLInputElement && event.target.type !== "radio";
-    const forward = ["PageDown", ...(typing ? [] : ["ArrowRight", "ArrowDown"])];
-    const back = ["PageUp", ...(typing ? [] : ["ArrowLeft", "ArrowUp"])];
-    if (forward.includes(event.key)) move(1);
-    else if (back.includes(event.key)) move(-1);
-    else if (event.key === "Home" && !typing) setAt(0);
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const { target } = event;
+    const field = target instanceof HTMLInputElement && target.type === "text" ? target : null;
+    // In a number of hands the arrows to the sides move on; in other fields they stay in the text.
+    const typing = field !== null && !("hands" in field.dataset);
+    const options =
+      asked?.step.asks?.kind === "option" && slide?.is === "ask" ? asked.shown.options.length : 0;
+    const option = field ? null : optionOf(event, options);
+    if (option !== null) count(raised(counted, options, option, event.shiftKey ? -1 : 1));
+    else if (event.key === "PageDown" || (!typing && ["ArrowRight", "ArrowDown"].includes(event.key)))
+      move(1);
+    else if (event.key === "PageUp" || (!typing && ["ArrowLeft", "ArrowUp"].includes(event.key))) move(-1);
+    else if (event.key === "Home" && !field) setAt(0);
     else return;
     event.preventDefault();
   }
 
-  const slide = slides[at];
-  if (!slide) return null;
   return (
     <dialog
       class="coach"
@@ -112,10 +83,10 @@ export function Coach({ text }: { text: string }) {
           key={at}
           one={one}
           slide={slide}
-          hands={"one" in slide ? (hands[slide.one.at] ?? []) : []}
-          answered={"one" in slide ? (answers[slide.one.at] ?? null) : null}
-          onHands={(counted) => "one" in slide && setHands({ ...hands, [slide.one.at]: counted })}
-          onAnswer={(answer) => "one" in slide && setAnswers({ ...answers, [slide.one.at]: answer })}
+          hands={counted}
+          answered={(asked && answers[asked.at]) ?? null}
+          onHands={count}
+          onAnswer={(answer) => asked && setAnswers({ ...answers, [asked.at]: answer })}
         />
       </div>
       <div class="coach-way">
@@ -158,14 +129,16 @@ interface BodyProps {
 }
 
 function Body({ one, slide, hands, answered, onHands, onAnswer }: BodyProps) {
-  const width_px = Math.min(1100, innerWidth - 64);
   switch (slide.is) {
     case "title":
       return (
         <>
           <p class="coach-course">{one.about.course}</p>
           <Prose blocks={one.about.aim} />
-          <p class="coach-keys">On with → or Page Down, back with ← or Page Up: a clicker sends the same.</p>
+          <p class="coach-keys">
+            On with → or Page Down, back with ← or Page Up: a clicker sends the same. Where the room is asked,
+            1 counts a hand for A, 2 for B and so on; with Shift a hand less.
+          </p>
         </>
       );
     case "words":
@@ -180,61 +153,82 @@ function Body({ one, slide, hands, answered, onHands, onAnswer }: BodyProps) {
         </dl>
       );
     case "text":
-      return <Prose blocks={[slide.block]} />;
-    case "cut":
       return (
-        <div class="coach-picture">
-          <CutOf
-            page
-            id="coach-cut"
-            doc={slide.done ? slide.one.end : slide.one.start}
-            width_px={Math.min(720, width_px)}
-            height_px={420}
-          />
-        </div>
+        <With beside={slide.beside} one={slide.one}>
+          <Prose blocks={slide.blocks} />
+        </With>
       );
-    case "shot":
-      return (
-        <div class="coach-picture">
-          <ShotOf
-            id="coach-shot"
-            doc={slide.done ? slide.one.end : slide.one.start}
-            width_px={width_px}
-            height_px={260}
-          />
-        </div>
-      );
-    case "numbers":
-      return <Numbers one={slide.one} />;
     case "ask":
       return (
-        <Ask
-          lesson={one}
-          one={slide.one}
-          hands={hands}
-          answered={answered}
-          onHands={onHands}
-          onAnswer={onAnswer}
-        />
+        <>
+          <Prose blocks={slide.blocks} />
+          <Ask
+            lesson={one}
+            one={slide.one}
+            hands={hands}
+            answered={answered}
+            onHands={onHands}
+            onAnswer={onAnswer}
+          />
+        </>
       );
     case "answer":
-      return <Answer one={slide.one} hands={hands} answered={answered} />;
-    case "task":
       return (
         <>
-          <p>Try it: one of you at the bench, the others say what to change.</p>
-          <Hints hints={slide.one.shown.hints} />
+          <Prose blocks={slide.blocks} />
+          <Answer one={slide.one} hands={hands} answered={answered} />
         </>
+      );
+    case "task":
+      return (
+        <With beside={slide.beside} one={slide.one}>
+          <Prose blocks={slide.blocks} />
+          <p>What would you change?</p>
+          <Hints hints={slide.one.shown.hints} />
+        </With>
       );
     case "done":
       return (
-        <p>
-          <Line said={slide.one.done ?? []} />
-        </p>
+        <With beside={slide.beside} one={slide.one}>
+          <p>
+            <strong>One way to do it.</strong> <Line said={slide.one.done ?? []} />
+          </p>
+        </With>
       );
     case "end":
       return <p>That was the lesson. What was new to you?</p>;
   }
+}
+
+interface WithProps {
+  beside: Beside;
+  one: ToldStep;
+  children: ComponentChildren;
+}
+
+/** A text with the ball beside it, the lane and the numbers below. */
+function With({ beside: { cut, shot, numbers }, one, children }: WithProps) {
+  return (
+    <>
+      <div class="coach-with" data-cut={cut ? "" : undefined}>
+        <div class="coach-says">
+          {children}
+          {cut && numbers && <Numbers one={one} />}
+        </div>
+        {cut && (
+          <div class="coach-picture">
+            <CutOf page id="coach-cut" doc={cut} width_px={560} height_px={460} />
+          </div>
+        )}
+      </div>
+      {shot && (
+        <div class="coach-picture">
+          <ShotOf id="coach-shot" doc={shot} width_px={Math.min(1100, innerWidth - 64)} height_px={220} />
+        </div>
+      )}
+      {!cut && numbers && <Numbers one={one} />}
+    </>
+  );
 }
 
 function Numbers({ one }: { one: ToldStep }) {
@@ -280,7 +274,14 @@ function Ask({ lesson, one, hands, answered, onHands, onAnswer }: AskProps) {
   const [points, setPoints] = useState<Points>(() => straight(one.start.shot));
   const { asks } = one.step;
   if (asks?.kind === "option") {
-    return <Poll options={one.shown.options} hands={hands} right={null} onHands={onHands} />;
+    return (
+      <>
+        <Poll options={one.shown.options} hands={hands} right={null} onHands={onHands} />
+        <p class="coach-keys">
+          Press 1 for a hand for A, 2 for B and so on; with Shift a hand less. ← and → move on.
+        </p>
+      </>
+    );
   }
   if (asks?.kind === "number") {
     const number = parseField(text, asks.quantity, units);
@@ -307,6 +308,7 @@ function Ask({ lesson, one, hands, answered, onHands, onAnswer }: AskProps) {
           Take it down
         </button>
         <span role="status">{answered && "Taken down."}</span>
+        <p class="coach-keys">In the field ← and → stay in the text: Page Down and Page Up move on.</p>
       </form>
     );
   }
@@ -315,82 +317,14 @@ function Ask({ lesson, one, hands, answered, onHands, onAnswer }: AskProps) {
       <DrawPath shot={one.start.shot} points={points} truth={null} onDraw={setPoints} />
       <button
         type="button"
+        disabled={untouched(points)}
         onClick={() => onAnswer(lesson.lesson.answer(one.at, one.start, { path: points }))}
       >
         Take the path down
       </button>
       <span role="status">{answered && "Taken down."}</span>
+      <p class="coach-keys">On a point of the path the arrow keys move it: Page Down and Page Up move on.</p>
     </div>
-  );
-}
-
-interface PollProps {
-  options: Said[][];
-  hands: number[];
-  /** The right one; null while it is not told. */
-  right: number | null;
-  onHands?(hands: number[]): void;
-}
-
-/** Options with hands counted for each. */
-function Poll({ options, hands, right, onHands }: PollProps) {
-  const { units } = useStore().view.value;
-  const count = (at: number) => hands[at] ?? 0;
-  const most = Math.max(1, ...options.map((_, at) => count(at)));
-  const set = (at: number, value: number) =>
-    onHands?.(options.map((_, n) => (n === at ? Math.min(999, Math.max(0, Math.round(value))) : count(n))));
-  return (
-    <ol class="coach-poll">
-      {options.map((option, at) => (
-        <li key={at} data-right={at === right || undefined}>
-          <span class="coach-letter" aria-hidden="true">
-            {OPTIONS[at]}
-          </span>
-          <span class="coach-option">
-            {plain(option, units)}
-            {at === right && <strong class="coach-right"> Right</strong>}
-          </span>
-          {onHands ? (
-            <span class="coach-hands">
-              <button
-                type="button"
-                aria-label={`One hand fewer for ${OPTIONS[at]}`}
-                disabled={count(at) === 0}
-                onClick={() => set(at, count(at) - 1)}
-              >
-                −
-              </button>
-              <input
-                type="text"
-                inputmode="numeric"
-                autocomplete="off"
-                aria-label={`Hands for ${OPTIONS[at]}`}
-                value={count(at)}
-                onInput={(event) => set(at, Number(event.currentTarget.value) || 0)}
-              />
-              <button
-                type="button"
-                aria-label={`One hand more for ${OPTIONS[at]}`}
-                onClick={() => set(at, count(at) + 1)}
-              >
-                +
-              </button>
-            </span>
-          ) : (
-            <span class="coach-counted">
-              {count(at)} {count(at) === 1 ? "hand" : "hands"}
-            </span>
-          )}
-          <meter
-            class="coach-bar"
-            min={0}
-            max={most}
-            value={count(at)}
-            aria-label={`Hands for ${OPTIONS[at]}`}
-          />
-        </li>
-      ))}
-    </ol>
   );
 }
 

@@ -60,6 +60,6 @@ function Page({ at }: { at: LessonsPage }): JSX.Element {
     case "coach":
       return <Coach text={inLanguage(at.text)} />;
     default:
-      return <List />;
+      return <List finished={at.page === "list" ? at.finished : undefined} />;
   }
 }

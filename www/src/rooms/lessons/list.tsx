@@ -1,5 +1,5 @@
 import { lessonsAt } from "../../lessons/at";
-import { lessonProgress } from "../../lessons/progress";
+import { lessonProgress, progress } from "../../lessons/progress";
 import { type Listed, lessonTexts, useLessons } from "../../lessons/read";
 import { Prose } from "../../lessons/said";
 import { begin, goTo, leave, openStep, resume } from "../../lessons/work";
@@ -9,7 +9,7 @@ import { WORDS, type Word } from "../../words";
 import { Mine } from "./mine";
 
 /** All courses with their lessons, and what was done of them. */
-export function List() {
+export function List({ finished: finishedNow }: { finished?: string }) {
   const { lessons, done } = useLessons();
   const courses = [...new Set(lessons.map(({ about }) => about.course))];
   const finished = lessons.filter(({ about }) => lessonProgress(about.id)?.finished_at).length;
@@ -19,8 +19,17 @@ export function List() {
         Each lesson takes about ten minutes and works without a network: look, say what you expect, try it on
         the bench, and see why. {finished > 0 && `You have finished ${finished} of ${lessonTexts().length}.`}
       </p>
+      {done && progress.value.lessons.length > 0 && (
+        <p>
+          <button type="button" onClick={toMine}>
+            Your progress: name it, save it, hand it in
+          </button>
+        </p>
+      )}
       <Going />
-      {courses.map((course) => (
+      {!done && <p role="status">One moment. Reading the lessons …</p>}
+      {done && finishedNow && <After lessons={lessons} id={finishedNow} />}
+      {(done ? courses : []).map((course) => (
         <section key={course} aria-label={course}>
           <h3>{course}</h3>
           <ol class="lessons-list">
@@ -32,9 +41,41 @@ export function List() {
           </ol>
         </section>
       ))}
-      {!done && <p role="status">Reading the lessons …</p>}
-      <Mine />
+      {done && <Mine />}
     </>
+  );
+}
+
+function toMine(): void {
+  const place = document.getElementById("lessons-mine");
+  place?.scrollIntoView({ block: "start" });
+  place?.focus({ preventScroll: true });
+}
+
+/** What comes after a lesson. */
+function After({ lessons, id }: { lessons: Listed[]; id: string }) {
+  const store = useStore();
+  const at = lessons.findIndex(({ about }) => about.id === id);
+  const next = lessons.slice(at + 1).find(({ about }) => !lessonProgress(about.id)?.finished_at);
+  if (at < 0) return null;
+  return (
+    <section class="lessons-going" aria-label="What comes next">
+      <p>
+        {next
+          ? `The next one: ${next.about.title}. ${next.about.course}.`
+          : "There is no lesson after this one that you have not finished."}
+      </p>
+      <div class="choices">
+        {next && (
+          <button type="button" class="primary" onClick={() => begin(store, next.text)}>
+            Go on with it
+          </button>
+        )}
+        <button type="button" onClick={toMine}>
+          Save your progress
+        </button>
+      </div>
+    </section>
   );
 }
 

@@ -3,11 +3,11 @@ import {
   addProgress,
   forgetProgress,
   nameLearner,
+  notProgress,
   progress,
   saveProgress,
   trouble,
 } from "../../lessons/progress";
-import { worded } from "../../locale/worded";
 import { OpenFile } from "../../parts/open-file";
 import { isProblem } from "../../store";
 
@@ -18,7 +18,9 @@ export function Mine() {
   const { learner, lessons } = progress.value;
   return (
     <section class="lessons-mine" aria-labelledby="lessons-mine">
-      <h3 id="lessons-mine">Your progress</h3>
+      <h3 id="lessons-mine" tabIndex={-1}>
+        Your progress
+      </h3>
       <p>
         It stays in this browser: nothing is sent anywhere. Save it to a file to hand it in or to go on
         elsewhere.
@@ -51,7 +53,7 @@ export function Mine() {
                   : `Nothing in ${file.name} goes further than what is here.`;
             } catch (error) {
               if (!isProblem(error)) throw error;
-              said.value = `${file.name} was not taken in. ${worded(error.message)}`;
+              said.value = `${file.name} was not taken in. ${notProgress(error)}`;
             }
           }}
         >

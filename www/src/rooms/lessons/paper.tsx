@@ -86,7 +86,8 @@ function Worksheet({ one: { about }, steps }: { one: Listed; steps: ToldStep[] }
         </section>
       )}
       {steps.map((one) => (
-        <section key={one.at} class="paper-step">
+        <section key={one.at} class={one.step.kind === "explain" ? "paper-step paper-after" : "paper-step"}>
+          {one.step.kind === "explain" && <p class="paper-note">Read this when the rest is done.</p>}
           <h4>
             {one.at + 1}. {one.step.title}
           </h4>
@@ -147,18 +148,24 @@ function Asked({ one }: { one: ToldStep }) {
   const { step, shown } = one;
   if (step.asks?.kind === "option") {
     return (
-      <ul class="paper-options">
-        {shown.options.map((option, at) => (
-          <li key={at}>{plain(blankedLine(option, one.bare.options[at] ?? []), units)}</li>
-        ))}
-      </ul>
+      <>
+        <ul class="paper-options">
+          {shown.options.map((option, at) => (
+            <li key={at}>{plain(blankedLine(option, one.bare.options[at] ?? []), units)}</li>
+          ))}
+        </ul>
+        <Lines what="Because" lines={2} />
+      </>
     );
   }
   if (step.asks?.kind === "number") {
     return (
-      <p class="paper-line">
-        Your number <span class="paper-blank" /> {measure(step.asks.quantity, units).unit}
-      </p>
+      <>
+        <p class="paper-line">
+          Your number <span class="paper-blank" /> {measure(step.asks.quantity, units).unit}
+        </p>
+        <Lines what="Because" lines={2} />
+      </>
     );
   }
   if (step.asks?.kind === "path") {
@@ -166,6 +173,7 @@ function Asked({ one }: { one: ToldStep }) {
       <>
         <p>Draw the path of the ball.</p>
         <LaneOf id={`paper-path-${one.at}`} doc={one.start} width_px={640} height_px={150} path={null} />
+        <Lines what="Because" lines={2} />
       </>
     );
   }
@@ -202,12 +210,24 @@ function Asked({ one }: { one: ToldStep }) {
           </tbody>
         </table>
       )}
-      {step.kind === "do" && (
-        <p class="paper-line">
-          What I changed <span class="paper-blank" />
-        </p>
-      )}
+      {step.kind === "do" && <Lines what="What I changed" lines={3} />}
     </>
+  );
+}
+
+/** Lines to write on. */
+function Lines({ what, lines }: { what: string; lines: number }) {
+  return (
+    <div class="paper-lines">
+      <p class="paper-line">
+        {what} <span class="paper-blank" />
+      </p>
+      {Array.from({ length: lines - 1 }, (_, n) => (
+        <p key={n} class="paper-line">
+          <span class="paper-blank" />
+        </p>
+      ))}
+    </div>
   );
 }
 

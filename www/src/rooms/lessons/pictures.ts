@@ -108,12 +108,17 @@ const finishes = onOil((doc) => [
   [say("words-polished"), covered(doc, { family: "reactive", finish: { grit: 4000, polished: true } })],
 ]);
 
-const stretch = (scene: Scene, phase: "skid" | "hook" | "roll", units: Units): string => {
-  const of = scene.roll.samples.filter((sample) => sample.phase === phase);
-  const first = of[0];
-  const last = of.at(-1);
-  if (!first || !last) return "";
-  return `from ${reading(first.y_ft, "distance", units)} to ${reading(last.y_ft, "distance", units)}`;
+/** Where a part of the path begins and ends, as the Lane has it. */
+const stretch = ({ roll }: Scene, phase: "skid" | "hook" | "roll", units: Units): string => {
+  const { hook_start_ft, roll_start_ft } = roll.summary;
+  const end_ft = roll.samples.at(-1)?.y_ft ?? null;
+  const [from_ft, to_ft] = {
+    skid: [0, hook_start_ft],
+    hook: [hook_start_ft, roll_start_ft],
+    roll: [roll_start_ft, end_ft],
+  }[phase];
+  if (typeof from_ft !== "number" || typeof to_ft !== "number") return "";
+  return `from ${reading(from_ft, "distance", units)} to ${reading(to_ft, "distance", units)}`;
 };
 
 /** Two or three shots that differ in one thing. */
@@ -265,7 +270,11 @@ export const NUMBERS: Partial<Record<Word, (scene: Scene, units: Units) => strin
       far: reading(s.roll.summary.breakpoint.distance_ft, "distance", units),
     }),
   "entry angle": entry,
-  coverstock: (s, units) => `${reading(s.weighed.pieces[0]?.volume_cc ?? 0, "volume", units)} of cover`,
+  coverstock: (s, units) => {
+    const { thinnest, mean_in } = s.ball.cover();
+    const mean = `${reading(mean_in, "cover", units)} on average`;
+    return thinnest ? `${reading(thinnest.thickness_in, "cover", units)} at its thinnest, ${mean}` : mean;
+  },
   skid: (s, units) => stretch(s, "skid", units),
   hook: (s, units) => stretch(s, "hook", units),
   roll: (s, units) => stretch(s, "roll", units),

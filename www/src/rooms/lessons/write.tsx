@@ -3,6 +3,7 @@ import { useMemo, useRef, useState } from "preact/hooks";
 import { download } from "../../files";
 import { useJobs } from "../../jobs";
 import { lessonsAt } from "../../lessons/at";
+import { BLANK } from "../../lessons/blank";
 import { draft, draftKept, write } from "../../lessons/draft";
 import { FILES, lessonTexts, listedOf, useLessons } from "../../lessons/read";
 import { Line, Prose } from "../../lessons/said";
@@ -16,6 +17,8 @@ import type { LessonProblem } from "../../types";
 import { useWhenStill } from "../../when-still";
 
 const STILL_MS = 500;
+/** What the choice of the blank lesson is called. */
+const SHORT = "short";
 const MOST_BYTES = 1024 * 1024;
 
 /** What is known of a text: its mistakes, or that it is sound. */
@@ -73,8 +76,8 @@ export function Write() {
     <section class="write" aria-labelledby="write-name">
       <h3 id="write-name">Write a lesson</h3>
       <p>
-        A lesson is a text file. Begin from one that is there, change it, and see below what is wrong and how
-        it reads. Save it to a file to give it to others: they open it here and take it.
+        A lesson is a text file. Begin from one that is there, change it, and see what is wrong and how it
+        reads. Save it to a file to give it to others: they open it here and take it.
       </p>
       <div class="choices write-files">
         <OpenFile
@@ -89,13 +92,18 @@ export function Write() {
           <select
             value=""
             onChange={(event) => {
-              const from = lessonTexts()[Number(event.currentTarget.value)];
-              if (!from || event.currentTarget.value === "") return;
+              const { value } = event.currentTarget;
+              const from = value === SHORT ? BLANK : lessonTexts()[Number(value)];
+              if (!from || value === "") return;
               write(from);
-              said.value = "This is a copy: the lesson of the page stays as it is.";
+              said.value =
+                value === SHORT
+                  ? "A short lesson with one step of each kind, to be filled in."
+                  : "This is a copy: the lesson of the page stays as it is.";
             }}
           >
             <option value="">choose a lesson …</option>
+            <option value={SHORT}>a short blank one</option>
             {lessons.map(({ about, text: one }) => (
               <option key={about.id} value={lessonTexts().indexOf(one)}>
                 {about.title}
@@ -174,6 +182,11 @@ export function Write() {
                 </li>
               ))}
             </ol>
+          )}
+          {current?.problems.length === 1 && (
+            <p class="hint">
+              Where the form is wrong the rest cannot be read yet: more may show once this is mended.
+            </p>
           )}
           {current && <Reads text={text} />}
           <Names />
