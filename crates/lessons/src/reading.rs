@@ -8,8 +8,10 @@ use crate::work::{AsksDoc, Guess};
 /// Rogers and Chissom, 1975): 0.39 words a sentence + 11.8 syllables a word −
 /// 15.59. Grade 8 is an age of about 13. Syllables are counted as groups of
 /// vowels, without a silent e at the end; a computed number counts as one word
-/// of two syllables. Zero for a text without words.
+/// of two syllables; the full stop of "No. 3" ends no sentence. Zero for a text
+/// without words.
 pub fn grade(text: &str) -> f64 {
+    let text = &numbered(text);
     let sentences =
         text.split(['.', '!', '?', ';', ':']).filter(|part| part.chars().any(char::is_alphanumeric)).count();
     let words: Vec<&str> = text.split_whitespace().filter(|word| word.chars().any(char::is_alphanumeric)).collect();
@@ -19,6 +21,17 @@ pub fn grade(text: &str) -> f64 {
     let syllables: usize = words.iter().map(|word| syllables_of(word)).sum();
     let (words, sentences) = (words.len() as f64, sentences as f64);
     0.39 * words / sentences + 11.8 * syllables as f64 / words - 15.59
+}
+
+/// A text in which "No. 3" has lost its full stop.
+fn numbered(text: &str) -> String {
+    let mut parts = text.split("No. ");
+    let mut plain = parts.next().unwrap_or_default().to_owned();
+    for part in parts {
+        plain.push_str(if part.starts_with(|c: char| c.is_ascii_digit()) { "No " } else { "No. " });
+        plain.push_str(part);
+    }
+    plain
 }
 
 fn syllables_of(word: &str) -> usize {

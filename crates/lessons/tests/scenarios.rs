@@ -69,5 +69,10 @@ fn grade_is_the_published_formula() {
     // 5 words, 2 sentences, 2 + 1 + 3 + 1 + 2 syllables: a silent e, a number.
     let hard = 0.39 * 5.0 / 2.0 + 11.8 * 9.0 / 5.0 - 15.59;
     assert!((grade("Heavy core: rotation made easy.") - hard).abs() < 1e-12);
+    // 4 words, 1 sentence; then a "No." that is one of 2: 3 words.
+    let ball = 0.39 * 4.0 + 11.8 * 5.0 / 4.0 - 15.59;
+    assert!((grade("Ball No. 3 rolls.") - ball).abs() < 1e-12);
+    let answer = 0.39 * 3.0 / 2.0 + 11.8 * 1.0 - 15.59;
+    assert!((grade("No. It rolls.") - answer).abs() < 1e-12);
     assert_eq!(grade(""), 0.0);
 }
