@@ -15,6 +15,24 @@ before(async () => {
 });
 after(() => site?.close());
 
+/** What a learner hands in, who took the lesson in English. */
+const PROGRESS = {
+  format: "pithball.progress/1",
+  learner: "Ana",
+  lessons: [
+    {
+      id: "skid-hook-roll",
+      title: "Skid, hook and roll",
+      of_steps: 6,
+      steps: [
+        { id: "a", title: "One", passed: true, answer: { outcome: "right", said: "A", option: 0 } },
+        { id: "b", title: "Two", passed: true, answer: { outcome: "wrong", said: "B", option: 1 } },
+        { id: "c", title: "Three", passed: true, hints: 1, tries: 3 },
+      ],
+    },
+  ],
+};
+
 /** A room: the parts whose texts it says, how it is opened and all of it brought out, and some of what it says then. */
 const ROOMS = {
   Pista: {
@@ -203,6 +221,59 @@ const ROOMS = {
       /medio/,
     ],
   },
+  Lecciones: {
+    place: "Lecciones",
+    parts: ["lessons", "lesson"],
+    async open(room, page) {
+      const seen = [];
+      await room.locator(".lessons-entry").nth(19).waitFor();
+      seen.push(await heard(room));
+      await room.getByRole("button", { name: "Una clase", exact: true }).click();
+      await room.locator("input[type=file]").setInputFiles({
+        name: "una.progress.json",
+        mimeType: "application/json",
+        buffer: Buffer.from(JSON.stringify(PROGRESS)),
+      });
+      await room.locator(".class-table").first().waitFor();
+      seen.push(await heard(room));
+      await room.getByRole("button", { name: "Escribir una", exact: true }).click();
+      await room.locator(".write-files select").selectOption("0");
+      await room.getByText("Está bien hecha").waitFor();
+      await room.locator(".write-names summary").click();
+      seen.push(await heard(room));
+      await room.getByRole("button", { name: "En papel", exact: true }).click();
+      await room.locator(".paper-page").waitFor();
+      seen.push(await heard(room));
+      await room.locator(".paper-choices select").first().selectOption("key");
+      await room.getByText("Para quien enseña").waitFor();
+      seen.push(await heard(room));
+      await room.getByRole("button", { name: "Lecciones", exact: true }).click();
+      await room.locator(".lessons-entry").nth(19).waitFor();
+      await page
+        .getByRole("button", { name: /^Mostrar a una sala/ })
+        .first()
+        .click();
+      const slide = page.locator(".coach");
+      const next = slide.getByRole("button", { name: "Siguiente", exact: true });
+      while (await next.isEnabled()) {
+        seen.push(await heard(slide));
+        await next.click();
+      }
+      await slide.getByRole("button", { name: "Terminar", exact: true }).click();
+      return seen;
+    },
+    says: [
+      /Qué hay dentro/,
+      /Unos 10 minutos, \d+ pasos/,
+      /Tomar esta lección Por qué/,
+      /Ana/,
+      /1 de 2 predicciones correctas, 3 intentos fallidos, 1 ayuda/,
+      /Cómo se lee: /,
+      /Porque/,
+      /Manos para A/,
+      /Av Pág/,
+    ],
+  },
   "Palabras de las lecciones": {
     place: "Lecciones",
     region: "Lecciones",
@@ -319,15 +390,19 @@ test("a lesson taken in Spanish goes on in English, at its step, and back", asyn
   await page.locator(".question [type=submit]").click();
   const answer = page.locator(".answered > p").first();
   const spanish = await answer.textContent();
+  const things = page.locator("#room-saw");
+  assert.match(await heard(things), /núcleo interior/);
   assert.match(spanish, /\d,\d/);
   await speak("en");
   await reads("Which ball rolls first?");
   const english = await answer.textContent();
+  assert.match(await heard(things), /inner core/);
   assert.match(english, /\d\.\d/);
   assert.deepEqual(english.match(/\d+/g), spanish.match(/\d+/g));
   await speak("es");
   await reads("¿Qué bola rueda antes?");
   assert.equal(await answer.textContent(), spanish);
+  assert.match(await heard(things), /núcleo interior/);
   await check();
   await context.close();
 });

@@ -34,3 +34,65 @@ lesson-kind-predict = predict
 lesson-kind-do = do it
 lesson-kind-observe = watch
 lesson-kind-explain = why
+
+## A question
+
+lesson-think = What do you think?
+lesson-said-right = You said: right
+lesson-said-wrong = You said: not right
+lesson-said-low = You said: too small
+lesson-said-high = You said: too large
+lesson-right-answer = The right answer: { $answer }
+lesson-computed = Computed: <number/>
+lesson-answer = Answer
+lesson-your-number = Your number
+lesson-your-number-in = Your number<unit>, { $unit }</unit>
+lesson-no-number = this is no number.
+lesson-answer-path = Answer with this path
+lesson-by-boards = by boards { $points }
+lesson-by-board = { $board } at { $far } ft
+
+## A path drawn on the lane
+
+lesson-draw = The lane from above, to draw a path on
+lesson-draw-says = Drag the points across the lane, or go to one with the Tab key and move it with the arrow keys.
+lesson-path-point = board { $board } at { $far }
+lesson-your-path = Your path: { $points }.
+lesson-balls-path = The ball's: { $points }.
+lesson-path-at = Your path at { $far }
+lesson-on-board = board { $board }
+lesson-path-key = Dashed with points: yours. The line without: the ball's.
+lesson-type-boards = Type the boards instead
+lesson-board-at = <board>Board</board> at { $far }
+
+## Something to do
+
+lesson-hint-first = A hint
+lesson-hint-second = A second hint
+lesson-hint-last = The last hint
+lesson-hints = Hints
+lesson-one-way = This is one way to do it
+lesson-done = Done
+lesson-so-before = So it stood before
+lesson-missing = Still missing
+lesson-mistake = There is a mistake on the bench: { $says }
+lesson-already = You have changed nothing yet: this was reached as the step opened.
+lesson-own-way-open = It is the lesson's own, so the step stays open. Begin it again to find a way yourself.
+lesson-own-way = It is the lesson's own. To find another, begin the step again.
+lesson-show-way = Show me one way to do it
+
+## The end of a lesson
+
+lesson-open-step = step { $step }, “{ $title }”
+lesson-finished = “{ $title }” is finished. Your own ball and shot are back on the bench.
+lesson-at-end = “{ $title }” is at its end. Still open: { $open }. Your own ball and shot are back on the bench.
+lesson-left = You left the lesson. Your own ball and shot are back on the bench.
+
+## What was done, and that it is kept
+
+progress-refused = This browser does not let the page keep your progress: save it to a file before you leave.
+progress-unreadable = The progress kept from your last visit could not be read, so this is a fresh one.
+progress-full = The browser's storage for this page is full: your progress is not kept. Save it to a file.
+progress-not-kept = This browser does not keep your progress. Save it to a file before you leave.
+progress-no-file = This is not a progress file of Pithball. A progress file is what a learner saves here under Lessons, “Your progress”; its name ends in .progress.json.
+progress-where = { $says } (Where: { $place }.)

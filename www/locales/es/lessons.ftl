@@ -45,6 +45,9 @@ words-bow-tie = { $wide } de ancho
 words-board = se apoya en la tabla { $board }
 words-breakpoint = tabla { $board }, a { $far }
 words-span = hasta el dedo medio { $far }
+words-stretch = de { $from } a { $to }
+words-cover = { $thinnest } donde es más fina, { $mean } de media
+words-cover-mean = { $mean } de media
 words-pouring = Colando { $balls } bolas …
 words-scrap = { $shows } { $shares } Relleno, rayado, blanco.
 words-histogram = { $balls } bolas, de { $least } a { $most }
@@ -54,3 +57,186 @@ words-interval = { $share } de { $balls } bolas
 words-none = 0 %
 words-all = 100 %
 words-costs = { $shows } Aquí lo que más pesa es { $name }: { $first } por sí solo, { $total } junto con otros.
+
+## La lista
+
+lessons-first = Cada lección dura unos diez minutos y funciona sin red: mira, di qué esperas, pruébalo en el banco y ve por qué.
+lessons-finished = Has terminado { $finished } de { $all }.
+lessons-to-mine = Tu progreso: ponle nombre, guárdalo, entrégalo
+lessons-reading = Un momento. Leyendo las lecciones …
+lessons-after = Lo que sigue
+lessons-next = La siguiente: { $title }. { $course }.
+lessons-no-next = Después de esta no queda ninguna lección que no hayas terminado.
+lessons-go-on-next = Seguir con ella
+lessons-save-progress = Guardar tu progreso
+lessons-going = La lección en la que estás
+lessons-going-says = Estás en una lección, en el paso { $step }. Tu bola y tu tiro quedan guardados aparte.
+lessons-back-to-it = Volver a ella
+lessons-leave-it = Dejarla
+lessons-state-done = hecha
+lessons-begun = empezada: { $passed } de { $steps } pasos
+lessons-facts = Unos { $minutes } minutos, { $steps } pasos
+lessons-its-words = Palabras: <words/>
+lessons-go-on = Seguir en el paso { $step }, { $title }<of>, de { $lesson }</of>
+lessons-take = Tomar esta lección<of> { $lesson }</of>
+lessons-take-again = Tomarla otra vez<of> { $lesson }</of>
+lessons-take-anew = Tomarla desde el principio<of> { $lesson }</of>
+lessons-to-room = Mostrar a una sala<of> { $lesson }</of>
+lessons-on-paper = En papel<of> { $lesson }</of>
+
+## Lo que ha hecho quien aprende
+
+mine-title = Tu progreso
+mine-says = Se queda en este navegador: no se envía a ningún lado. Guárdalo en un archivo para entregarlo o para seguir en otro lugar.
+mine-name = Tu nombre, o como quieras llamarte
+mine-save = Guardar el progreso en un archivo
+mine-file = Progreso que incorporar
+mine-take-in = Incorporar un archivo de progreso…
+mine-taken = Incorporado de { $file }: { $lessons ->
+        [one] 1 lección
+       *[other] { $lessons } lecciones
+    }.
+mine-no-further = Nada en { $file } llega más lejos que lo que hay aquí.
+mine-refused = { $file } no se incorporó. { $why }
+mine-forgotten = Tu progreso quedó olvidado.
+mine-sure = Sí, olvidarlo todo
+mine-keep = No, conservarlo
+mine-forget = Olvidarlo…
+
+## Una clase
+
+class-says = Quienes aprenden guardan su progreso en un archivo y te lo entregan. Abre todos los archivos a la vez: se leen aquí, en esta pestaña, y nada se envía ni se guarda.
+class-files = Archivos de progreso de una clase
+class-open = Abrir archivos de progreso…
+class-away = Retirarlos
+class-read = { $files ->
+        [one] 1 archivo leído.
+       *[other] { $files } archivos leídos.
+    }
+class-not-read = Estos no se leyeron:
+class-too-large = { $file }: pesa más de 4 MiB.
+class-refused = { $file }: { $why }
+class-only-first = Solo se leyeron los primeros { $files } archivos.
+class-who = Quién hizo qué
+class-learner = Quien aprende
+class-finished-many = Terminadas
+class-finished-of = { $finished } de { $learners } la terminaron
+class-finished-middle = { $finished } de { $learners } la terminaron, { $middle } a medio hacer
+class-no-name = sin nombre
+class-finished = terminada
+class-passed = { $passed } de { $steps } pasos
+class-right = { $right } de { $predicted } predicciones correctas
+class-tries = { $tries ->
+        [one] 1 intento fallido
+       *[other] { $tries } intentos fallidos
+    }
+class-hints = { $hints ->
+        [one] 1 ayuda
+       *[other] { $hints } ayudas
+    }
+class-shown = se le mostró la manera: { $steps }
+class-steps-open = abierto: { $steps }
+class-not-named = un paso que el archivo no nombra
+class-wrong-first = Lo que se predijo mal, primero lo que más se confunde
+class-wrong = Lo que se predijo mal
+class-question = Pregunta
+class-answered-right = Correctas
+class-wrong-answers = Respuestas equivocadas
+class-none = ninguna
+class-of = { $part } de { $all }
+class-times = { $count } ×: { $said }
+class-tasks-first = Lo que había que hacer, primero lo de más intentos fallidos
+class-tasks = Lo que había que hacer
+class-task = Tarea
+class-done-by = La hicieron
+class-failed-tries = Intentos fallidos
+class-hints-taken = Ayudas
+class-failed-try = Un intento fallido: un cambio que se dejó puesto y no era lo que se pedía.
+
+## Escribir una lección
+
+write-title = Escribir una lección
+write-says = Una lección es un archivo de texto. Empieza por una que ya está, cámbiala y mira qué está mal y cómo se lee. Guárdala en un archivo para dársela a otras personas: la abren aquí y la toman.
+write-file = Archivo de lección que abrir
+write-open = Abrir un archivo de lección…
+write-begin-from = Empezar por
+write-choose = elegir una lección …
+write-short = una corta en blanco
+write-short-says = Una lección corta con un paso de cada clase, para rellenar.
+write-copy-says = Esta es una copia: la lección de la página queda como está.
+write-too-large = { $file } no se abrió: pesa más de 1 MiB.
+write-opened = Se abrió { $file }.
+write-save = Guardar en un archivo
+write-try = Probarla
+write-to-room = Mostrarla a una sala
+write-on-paper = En papel
+write-not-kept = El navegador no guarda este texto: guárdalo en un archivo antes de salir.
+write-text = La lección como texto
+write-nothing = Nada todavía
+write-reading = Leyéndola …
+write-sound = Está bien hecha
+write-wrong = Qué está mal
+write-sound-says = Sus propias soluciones cumplen todo lo que se comprueba, su comienzo no cumple nada, y cada número que aparece está calculado.
+write-line = Línea { $line }
+write-only-form = Donde la forma está mal, el resto todavía no se puede leer: puede aparecer más cuando esto se arregle.
+write-reads = Cómo se lee: { $title }
+write-names = Nombres que se pueden usar
+write-names-says = También se puede usar cualquier número de la bola o del tiro por su lugar, como <piece/> o <revs/>. Con <start/> delante, un nombre habla del banco como estaba al abrirse el paso; con el nombre de un estado delante, de ese estado.
+
+## En papel
+
+paper-sheet-title = Hoja de ejercicios: { $title }
+paper-key-title = Soluciones: { $title }
+paper-what = Qué imprimir
+paper-sheet = la hoja de ejercicios
+paper-key = las soluciones
+paper-print = Imprimir…
+paper-back = Volver a las lecciones
+paper-name = Nombre
+paper-date = Fecha
+paper-words = Palabras
+paper-read-later = Lee esto cuando lo demás esté hecho.
+paper-because = Porque
+paper-your-number = Tu número
+paper-draw = Dibuja el recorrido de la bola.
+paper-at-first = al principio
+paper-found = lo que encontraste
+paper-fill-in = para completar
+paper-changed = Lo que cambié
+paper-key-of = { $course }: soluciones
+paper-teacher = Para quien enseña
+paper-one-way = Una manera de hacerlo termina con esta bola y estos números; otras son igual de buenas.
+
+## Mostrada a una sala
+
+coach-label = { $title }, para una sala
+coach-back = Atrás
+coach-at = { $at } de { $all }
+coach-next = Siguiente
+coach-full = Pantalla completa
+coach-end = Terminar
+coach-keys = Adelante con → o Av Pág, atrás con ← o Re Pág: un mando envía lo mismo. Donde se pregunta a la sala, 1 cuenta una mano para A, 2 para B y así; con Mayús, una mano menos.
+coach-change = ¿Qué cambiarías?
+coach-one-way = <strong>Una manera de hacerlo.</strong> <done/>
+coach-over = Esa fue la lección. ¿Qué fue nuevo para ti?
+coach-hint = Una ayuda
+coach-another-hint = Otra ayuda
+coach-hands-keys = Pulsa 1 para una mano por A, 2 por B y así; con Mayús, una mano menos. Con ← y → se sigue.
+coach-room-says = Lo que dice la sala
+coach-take-down = Anotarlo
+coach-taken-down = Anotado.
+coach-field-keys = En el campo, ← y → se quedan en el texto: con Av Pág y Re Pág se sigue.
+coach-take-path = Anotar el recorrido
+coach-path-keys = En un punto del recorrido, las flechas lo mueven: con Av Pág y Re Pág se sigue.
+coach-right = Correcta
+coach-fewer = Una mano menos para { $letter }
+coach-hands = Manos para { $letter }
+coach-more = Una mano más para { $letter }
+coach-counted = { $hands ->
+        [one] 1 mano
+       *[other] { $hands } manos
+    }
+coach-sum = { $all ->
+        [one] { $right } de { $all } mano se levantó por lo correcto.
+       *[other] { $right } de { $all } manos se levantaron por lo correcto.
+    }

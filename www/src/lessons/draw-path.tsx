@@ -7,9 +7,10 @@ import { Ground, Rulers } from "../draw/lane";
 import { boardToX, line, place as placed } from "../draw/lane-frame";
 import { useSize } from "../draw/use-size";
 import { NumberField } from "../parts/field";
-import { Term } from "../parts/term";
+import { SayTerms } from "../parts/say-terms";
 import { type Shot, useStore } from "../store";
 import { digits, reading } from "../units";
+import { say } from "./say";
 
 export type Points = [number, number][];
 
@@ -64,21 +65,21 @@ export function DrawPath({ shot, points, truth, onDraw }: DrawPathProps) {
   }
 
   const start = (board: number, ft: number) =>
-    `board ${digits(board, 1)} at ${reading(ft, "distance", units, -1)}`;
-  const said = `Your path: ${points.map(([board, ft]) => start(board, ft)).join(", ")}.`;
+    say("lesson-path-point", { board: digits(board, 1), far: reading(ft, "distance", units, -1) });
+  const said = say("lesson-your-path", {
+    points: points.map(([board, ft]) => start(board, ft)).join(", "),
+  });
   const was =
     truth &&
-    `The ball's: ${truth
-      .filter(([, ft]) => ft % 10 === 0)
-      .map(([board, ft]) => start(board, ft))
-      .join(", ")}.`;
+    say("lesson-balls-path", {
+      points: truth
+        .filter(([, ft]) => ft % 10 === 0)
+        .map(([board, ft]) => start(board, ft))
+        .join(", "),
+    });
   return (
-    <fieldset class="draw-path" aria-label="The lane from above, to draw a path on">
-      {!truth && (
-        <p class="hint">
-          Drag the points across the lane, or go to one with the Tab key and move it with the arrow keys.
-        </p>
-      )}
+    <fieldset class="draw-path" aria-label={say("lesson-draw")}>
+      {!truth && <p class="hint">{say("lesson-draw-says")}</p>}
       <div class="draw-path-place" ref={box}>
         {place && (
           <svg
@@ -107,7 +108,7 @@ export function DrawPath({ shot, points, truth, onDraw }: DrawPathProps) {
               held.current = null;
             }}
           >
-            <title>The lane from above</title>
+            <title>{say("lesson-lane-above")}</title>
             <Ground place={place} ground={ground} />
             <Rulers place={place} hand={hand} ground={ground} metric={units === "metric"} />
             {truth && (
@@ -131,11 +132,11 @@ export function DrawPath({ shot, points, truth, onDraw }: DrawPathProps) {
                   role="slider"
                   // As SVG spells it.
                   tabindex={0}
-                  aria-label={`Your path at ${reading(point[1], "distance", units, -1)}`}
+                  aria-label={say("lesson-path-at", { far: reading(point[1], "distance", units, -1) })}
                   aria-valuemin={LOW_BOARD}
                   aria-valuemax={HIGH_BOARD}
                   aria-valuenow={point[0]}
-                  aria-valuetext={`board ${digits(point[0], 1)}`}
+                  aria-valuetext={say("lesson-on-board", { board: digits(point[0], 1) })}
                   onKeyDown={(event) => {
                     const by = {
                       ArrowUp: 1,
@@ -163,17 +164,19 @@ export function DrawPath({ shot, points, truth, onDraw }: DrawPathProps) {
         {said} {was}
       </p>
       {truth ? (
-        <p class="hint">Dashed with points: yours. The line without: the ball's.</p>
+        <p class="hint">{say("lesson-path-key")}</p>
       ) : (
         <details>
-          <summary>Type the boards instead</summary>
+          <summary>{say("lesson-type-boards")}</summary>
           {points.slice(1).map(([board, ft], n) => (
             <NumberField
               key={ft}
               label={
-                <>
-                  <Term word="board">Board</Term> at {reading(ft, "distance", units, -1)}
-                </>
+                <SayTerms
+                  id="lesson-board-at"
+                  args={{ far: reading(ft, "distance", units, -1) }}
+                  terms={{ board: "board" }}
+                />
               }
               value={board}
               quantity="board"

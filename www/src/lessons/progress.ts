@@ -7,6 +7,7 @@ import { worded } from "../locale/worded";
 import { more } from "../more";
 import { isProblem } from "../store";
 import type { LessonDoc, LessonStep, Problem, ProgressFile } from "../types";
+import { say } from "./say";
 
 const KEY = "pithball.progress/1";
 const UNREADABLE_KEY = "pithball.progress.unreadable";
@@ -17,7 +18,7 @@ export type StepProgress = LessonProgress["steps"][number];
 const NOTHING: ProgressFile = { format: "pithball.progress/1", learner: "", lessons: [] };
 
 export const progress = signal<ProgressFile>(NOTHING);
-/** Why what was done is not kept; null while it is. */
+/** The text that says why what was done is not kept; null while it is. */
 export const trouble = signal<string | null>(null);
 
 let opened = false;
@@ -37,8 +38,7 @@ function take(): void {
   try {
     text = localStorage.getItem(KEY);
   } catch {
-    trouble.value =
-      "This browser does not let the page keep your progress: save it to a file before you leave.";
+    trouble.value = "progress-refused";
   }
   if (text === null) return;
   try {
@@ -50,7 +50,7 @@ function take(): void {
     } catch {
       // The first copy stays until the next change.
     }
-    trouble.value = "The progress kept from your last visit could not be read, so this is a fresh one.";
+    trouble.value = "progress-unreadable";
   }
 }
 
@@ -64,9 +64,7 @@ function change(edit: (file: ProgressFile) => ProgressFile): void {
     trouble.value = null;
   } catch (error) {
     const full = error instanceof DOMException && error.name === "QuotaExceededError";
-    trouble.value = full
-      ? "The browser's storage for this page is full: your progress is not kept. Save it to a file."
-      : "This browser does not keep your progress. Save it to a file before you leave.";
+    trouble.value = full ? "progress-full" : "progress-not-kept";
   }
 }
 
@@ -112,10 +110,8 @@ export function saveProgress(): void {
 
 /** Why a file is none of progress, and what one is. */
 export function notProgress({ message, place }: Problem): string {
-  const other = place === "" || place === "format";
-  const what =
-    "A progress file is what a learner saves here under Lessons, “Your progress”; its name ends in .progress.json.";
-  return other ? `This is not a progress file of Pithball. ${what}` : `${worded(message)} (Where: ${place}.)`;
+  if (place === "" || place === "format") return say("progress-no-file");
+  return say("progress-where", { says: worded(message), place });
 }
 
 const worth = (lesson: LessonProgress): number =>

@@ -7,8 +7,18 @@ import { more } from "../more";
 import { useStore } from "../store";
 import type { LessonDoc, LessonProblem, WasmLesson } from "../types";
 import { inSpanish } from "./editions";
+import { namedFiles, namedText } from "./named";
 
 export { FILES };
+
+let filesInSpanish: Record<string, unknown> | null = null;
+
+/** What a lesson names, by the names of its language; null while those of another are not known. */
+export function filesOf(text: string): Record<string, unknown> | null {
+  if (!inSpanish.value?.includes(text)) return FILES;
+  if (language() === "es") filesInSpanish ??= namedFiles(FILES);
+  return filesInSpanish;
+}
 
 /** The lessons of the page in its language. */
 export const lessonTexts = (): string[] => (language() === "es" && inSpanish.value) || IN_ENGLISH;
@@ -31,7 +41,8 @@ export function lessonOf(text: string): WasmLesson {
     read.set(text, known);
     return known;
   }
-  const lesson = new more.Lesson(text, FILES);
+  const files = filesOf(text) ?? FILES;
+  const lesson = new more.Lesson(files === FILES ? text : namedText(text), files);
   for (const [old, one] of read) {
     if (read.size < MOST_KEPT) break;
     read.delete(old);

@@ -7,6 +7,7 @@ import { lessonsAt } from "./at";
 import { lessonProgress, noteStep } from "./progress";
 import { type Listed, listedOf } from "./read";
 import { plain } from "./said";
+import { say } from "./say";
 import { type StepState, same, type Taken } from "./taken";
 
 const fresh = (start: Doc): StepState => ({
@@ -25,7 +26,7 @@ function roomsOf({ steps }: LessonDoc, at: number): Room[] | null {
 }
 
 /** To predict is to leave things as they are, and so is to read. */
-function holds(about: LessonDoc, at: number) {
+export function holds(about: LessonDoc, at: number) {
   const step = about.steps[at];
   return {
     // A path is drawn by itself.
@@ -57,7 +58,7 @@ function wayFrom(lesson: WasmLesson, step: number, start: Doc): { start: Doc; en
   return ownWay(lesson, step);
 }
 
-const benchOf = (store: Store): Doc => {
+export const benchOf = (store: Store): Doc => {
   const { file, shot } = store.derived.value;
   return { ball: file, shot };
 };
@@ -244,14 +245,14 @@ function finish(store: Store, { about }: Listed, taken: Taken): void {
   const known = taken.trial ? null : lessonProgress(about.id);
   const open = about.steps.flatMap(({ id, title }, at) => {
     const passed = taken.states[at]?.passed || known?.steps.some((step) => step.id === id && step.passed);
-    return passed ? [] : [`step ${at + 1}, “${title}”`];
+    return passed ? [] : [say("lesson-open-step", { step: at + 1, title })];
   });
   leave(
     store,
     taken,
     open.length === 0
-      ? `“${about.title}” is finished.`
-      : `“${about.title}” is at its end. Still open: ${open.join("; ")}.`,
+      ? say("lesson-finished", { title: about.title })
+      : say("lesson-at-end", { title: about.title, open: open.join("; ") }),
     open.length === 0 ? about.id : null,
   );
   if (open.length === 0 || taken.trial) return;
@@ -265,14 +266,14 @@ function finish(store: Store, { about }: Listed, taken: Taken): void {
 export function leave(
   store: Store,
   taken: Taken,
-  said = "You left the lesson.",
+  said = say("lesson-left"),
   finished: string | null = null,
 ): void {
   batch(() => {
     store.giveBack();
     lessonsAt.value = taken.trial ? { page: "write" } : { page: "list", ...(finished && { finished }) };
     store.look({ room: "lessons" });
-    store.notice.value = `${said} Your own ball and shot are back on the bench.`;
+    store.notice.value = said;
   });
   requestAnimationFrame(() => document.getElementById("room-lessons")?.focus({ preventScroll: true }));
 }

@@ -1,6 +1,9 @@
 import { Line } from "../../lessons/said";
+import { say } from "../../lessons/say";
 import type { StepState } from "../../lessons/taken";
+import { useStore } from "../../store";
 import type { CheckedStep, Problem, Said } from "../../types";
+import { sentenceIn } from "../../units";
 
 interface DeedProps {
   state: StepState;
@@ -15,29 +18,30 @@ interface DeedProps {
   onSolve(): void;
 }
 
-const HINTS = ["A hint", "A second hint", "The last hint"];
+const HINTS = ["lesson-hint-first", "lesson-hint-second", "lesson-hint-last"] as const;
 
 /** Something to reach on the bench: what is missing still, and help with it. */
 export function Deed({ state, hints, checked, reached, mistake, onHint, onSolve }: DeedProps) {
+  const { units } = useStore().view.value;
   const already = checked?.passed === true && !reached && !state.shown;
   const heading =
     state.shown || (reached && state.solved)
-      ? "This is one way to do it"
+      ? "lesson-one-way"
       : reached
-        ? "Done"
+        ? "lesson-done"
         : already
-          ? "So it stood before"
-          : "Still missing";
+          ? "lesson-so-before"
+          : "lesson-missing";
   return (
     <section class="deed" aria-labelledby="lesson-deed">
-      <h4 id="lesson-deed">{heading}</h4>
+      <h4 id="lesson-deed">{say(heading)}</h4>
       <div role="status" class="deed-says">
-        {mistake && <p class="stale">There is a mistake on the bench: {mistake.message}</p>}
-        {already && <p>You have changed nothing yet: this was reached as the step opened.</p>}
-        {state.shown && (
-          <p>It is the lesson's own, so the step stays open. Begin it again to find a way yourself.</p>
+        {mistake && (
+          <p class="stale">{say("lesson-mistake", { says: sentenceIn(mistake.message, units) })}</p>
         )}
-        {reached && state.solved && <p>It is the lesson's own. To find another, begin the step again.</p>}
+        {already && <p>{say("lesson-already")}</p>}
+        {state.shown && <p>{say("lesson-own-way-open")}</p>}
+        {reached && state.solved && <p>{say("lesson-own-way")}</p>}
         {checked?.done && !already && (
           <p class="answered" data-right>
             <Line said={checked.done} />
@@ -59,7 +63,7 @@ export function Deed({ state, hints, checked, reached, mistake, onHint, onSolve 
         )}
       </div>
       {!reached && !state.shown && state.hints > 0 && (
-        <ol class="hints" aria-label="Hints">
+        <ol class="hints" aria-label={say("lesson-hints")}>
           {hints.slice(0, state.hints).map((said, at) => (
             <li key={at}>
               <Line said={said} />
@@ -71,11 +75,11 @@ export function Deed({ state, hints, checked, reached, mistake, onHint, onSolve 
         <div class="choices">
           {state.hints < hints.length ? (
             <button type="button" onClick={onHint}>
-              {HINTS[state.hints]}
+              {say(HINTS[state.hints] ?? HINTS[0])}
             </button>
           ) : (
             <button type="button" onClick={onSolve}>
-              Show me one way to do it
+              {say("lesson-show-way")}
             </button>
           )}
         </div>

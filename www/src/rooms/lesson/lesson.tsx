@@ -1,10 +1,10 @@
 import "./lesson.css";
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { openProgress, trouble } from "../../lessons/progress";
-import { type Listed, listedOf } from "../../lessons/read";
+import { inLanguage, type Listed, listedOf } from "../../lessons/read";
 import { Prose } from "../../lessons/said";
 import { say } from "../../lessons/say";
-import { spoken } from "../../lessons/spoken";
+import { speakOn } from "../../lessons/spoken";
 import { same, type Taken } from "../../lessons/taken";
 import { Watched } from "../../lessons/watched";
 import { again, answer, failed, goOn, goTo, hint, leave, pass, solve } from "../../lessons/work";
@@ -21,20 +21,22 @@ const TRY_MS = 1500;
 /** The lesson that has the bench, one step at a time. */
 export function LessonPanel() {
   const store = useStore();
-  const begun = store.loan.value?.taken ?? null;
+  const taken = store.loan.value?.taken ?? null;
   useEffect(() => openProgress(), []);
-  if (!begun) return null;
+  const text = taken && inLanguage(taken.text);
+  useEffect(() => {
+    if (taken) speakOn(store, taken);
+  }, [text]);
+  if (!taken || taken.text !== text) return null;
   let one: Listed;
-  let taken: Taken;
   try {
-    taken = spoken(begun);
     one = listedOf(taken.text);
   } catch (error) {
     if (!Array.isArray(error)) throw error;
     return (
       <div class="lesson">
         <p>{say("lesson-unreadable")}</p>
-        <button type="button" onClick={() => leave(store, begun)}>
+        <button type="button" onClick={() => leave(store, taken)}>
           {say("lesson-leave")}
         </button>
       </div>
@@ -156,7 +158,7 @@ function Step({ one, taken, step }: { one: Listed; taken: Taken; step: LessonSte
         />
       )}
       {wrong && <p class="stale">{say("lesson-stale")}</p>}
-      {trouble.value && <p class="stale">{trouble.value}</p>}
+      {trouble.value && <p class="stale">{say(trouble.value)}</p>}
       <div class="choices lesson-way">
         {taken.step > 0 && (
           <button type="button" onClick={() => goTo(store, taken, taken.step - 1)}>

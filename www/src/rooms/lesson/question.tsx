@@ -1,10 +1,12 @@
 import { useId, useState } from "preact/hooks";
 import { DrawPath, type Points, straight, untouched } from "../../lessons/draw-path";
 import { Line, plain } from "../../lessons/said";
+import { say } from "../../lessons/say";
 import type { StepState } from "../../lessons/taken";
+import { Say } from "../../locale/say";
 import { useStore } from "../../store";
 import type { Guess, LessonQuantity, LessonStep, Said } from "../../types";
-import { measure, parseField, reading } from "../../units";
+import { measure, parseField, reading, written } from "../../units";
 
 interface QuestionProps {
   step: LessonStep;
@@ -19,9 +21,7 @@ export function Question(props: QuestionProps) {
   const { step, state } = props;
   return (
     <section class="question" aria-labelledby="lesson-question">
-      <h4 id="lesson-question">
-        {state.answered ? `You said: ${OUTCOME[state.answered.outcome]}` : "What do you think?"}
-      </h4>
+      <h4 id="lesson-question">{say(state.answered ? OUTCOME[state.answered.outcome] : "lesson-think")}</h4>
       {step.asks?.kind === "option" && <Options {...props} />}
       {step.asks?.kind === "number" && <Amount {...props} quantity={step.asks.quantity} />}
       {step.asks?.kind === "path" && <Path {...props} />}
@@ -30,25 +30,30 @@ export function Question(props: QuestionProps) {
   );
 }
 
-const OUTCOME = { right: "right", wrong: "not right", low: "too small", high: "too large" };
+const OUTCOME = {
+  right: "lesson-said-right",
+  wrong: "lesson-said-wrong",
+  low: "lesson-said-low",
+  high: "lesson-said-high",
+};
 
 /** What is said to the learner's answer, in the learner's own numbers. */
 export function Answer({ state, options }: { state: StepState; options: Said[][] }) {
   const { units } = useStore().view.value;
   const { answered } = state;
   if (!answered) return null;
-  const { outcome, say, truth } = answered;
+  const { outcome, truth } = answered;
   return (
     <div class="answered" data-right={outcome === "right" || undefined}>
       <p>
-        <Line said={say} />
+        <Line said={answered.say} />
       </p>
       {outcome !== "right" && "option" in truth && truth.option !== null && (
-        <p>The right answer: {plain(options[truth.option] ?? [], units)}</p>
+        <p>{say("lesson-right-answer", { answer: plain(options[truth.option] ?? [], units) })}</p>
       )}
       {"number" in truth && (
         <p>
-          Computed: <Line said={[truth.number]} />
+          <Say id="lesson-computed" parts={{ number: () => <Line said={[truth.number]} /> }} />
         </p>
       )}
     </div>
@@ -77,7 +82,7 @@ function Options({ options, state, onAnswer }: QuestionProps) {
       </fieldset>
       {!state.answered && (
         <button type="submit" class="primary" disabled={chosen === null}>
-          Answer
+          {say("lesson-answer")}
         </button>
       )}
     </form>
@@ -104,7 +109,17 @@ function Amount({ state, onAnswer, quantity }: QuestionProps & { quantity: Lesso
         if (number !== null) onAnswer({ number }, reading(number, quantity, "trade"));
       }}
     >
-      <label for={id}>Your number{unit !== "" && <span class="visually-hidden">, {spoken}</span>}</label>
+      <label for={id}>
+        {unit === "" ? (
+          say("lesson-your-number")
+        ) : (
+          <Say
+            id="lesson-your-number-in"
+            args={{ unit: spoken }}
+            parts={{ unit: (said) => <span class="visually-hidden">{said}</span> }}
+          />
+        )}
+      </label>
       <span class="amount-field">
         <input
           id={id}
@@ -121,11 +136,11 @@ function Amount({ state, onAnswer, quantity }: QuestionProps & { quantity: Lesso
         </span>
       </span>
       <button type="submit" class="primary" disabled={text.trim() === ""}>
-        Answer
+        {say("lesson-answer")}
       </button>
       {wrong && (
         <p class="says says-wrong" id={`${id}-wrong`} role="alert">
-          this is no number.
+          {say("lesson-no-number")}
         </p>
       )}
     </form>
@@ -147,7 +162,7 @@ function Path({ state, onAnswer }: QuestionProps) {
           disabled={untouched(points)}
           onClick={() => onAnswer({ path: points }, pathSaid(points))}
         >
-          Answer with this path
+          {say("lesson-answer-path")}
         </button>
       )}
     </>
@@ -156,5 +171,8 @@ function Path({ state, onAnswer }: QuestionProps) {
 
 /** Where a drawn path goes, as it is told to a teacher. */
 export function pathSaid(points: Points): string {
-  return `by boards ${points.map(([board, ft]) => `${board} at ${ft} ft`).join(", ")}`;
+  const said = points.map(([board, ft]) =>
+    say("lesson-by-board", { board: written(String(board)), far: String(ft) }),
+  );
+  return say("lesson-by-boards", { points: said.join(", ") });
 }

@@ -7,6 +7,7 @@ import { OpenFile } from "../../parts/open-file";
 import { Wide } from "../../parts/wide";
 import { isProblem } from "../../store";
 import type { ClassTable, ProgressFile } from "../../types";
+import { say } from "./say";
 
 const MOST_BYTES = 4 * 1024 * 1024;
 const MOST_FILES = 500;
@@ -36,17 +37,17 @@ export function Classroom() {
     const wrong: string[] = [];
     for (const file of files.slice(0, MOST_FILES)) {
       if (file.size > MOST_BYTES) {
-        wrong.push(`${file.name}: larger than 4 MiB.`);
+        wrong.push(say("class-too-large", { file: file.name }));
         continue;
       }
       try {
         news.push({ name: file.name, file: more.read_progress(await file.text()) });
       } catch (error) {
         if (!isProblem(error)) throw error;
-        wrong.push(`${file.name}: ${notProgress(error)}`);
+        wrong.push(say("class-refused", { file: file.name, why: notProgress(error) }));
       }
     }
-    if (files.length > MOST_FILES) wrong.push(`Only the first ${MOST_FILES} files were read.`);
+    if (files.length > MOST_FILES) wrong.push(say("class-only-first", { files: MOST_FILES }));
     // The same file once more takes the place of the one before.
     const names = new Set(news.map(({ name }) => name));
     handed.value = [...handed.value.filter(({ name }) => !names.has(name)), ...news];
@@ -55,14 +56,11 @@ export function Classroom() {
 
   return (
     <section class="lessons-class" aria-labelledby="lessons-class">
-      <h3 id="lessons-class">A class</h3>
-      <p>
-        Your learners save their progress to a file and give it to you. Open all of the files at once: they
-        are read here, in this tab, and nothing is sent or kept.
-      </p>
+      <h3 id="lessons-class">{say("lessons-class")}</h3>
+      <p>{say("class-says")}</p>
       <div class="choices">
-        <OpenFile label="Progress files of a class" multiple onOpen={(files) => void take(files)}>
-          Open progress files…
+        <OpenFile label={say("class-files")} multiple onOpen={(files) => void take(files)}>
+          {say("class-open")}
         </OpenFile>
         {handed.value.length > 0 && (
           <button
@@ -72,15 +70,15 @@ export function Classroom() {
               refused.value = [];
             }}
           >
-            Put them away
+            {say("class-away")}
           </button>
         )}
       </div>
       <div role="status">
-        {handed.value.length > 0 && <p>{handed.value.length} files read.</p>}
+        {handed.value.length > 0 && <p>{say("class-read", { files: handed.value.length })}</p>}
         {refused.value.length > 0 && (
           <>
-            <p>These were not read:</p>
+            <p>{say("class-not-read")}</p>
             <ul class="missing">
               {refused.value.map((text) => (
                 <li key={text}>{text}</li>
@@ -102,6 +100,11 @@ function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
     const at = known.findIndex(({ about }) => about.id === id);
     return at < 0 ? known.length : at;
   };
+  const aboutOf = (id: string) => known.find(({ about }) => about.id === id)?.about;
+  /** In the page's language, where it is a lesson of the page. */
+  const lessonTitle = (id: string, title: string) => aboutOf(id)?.title ?? title;
+  const stepTitle = (id: string, step: string, title: string) =>
+    aboutOf(id)?.steps.find((one) => one.id === step)?.title ?? title;
   /** The columns in the order of the courses. */
   const order = lessons.map((_, at) => at).sort((a, b) => place(idOf(a)) - place(idOf(b)));
   const mineOf = (name: string, id: string) =>
@@ -110,12 +113,12 @@ function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
   const shown = (name: string, id: string): string =>
     (mineOf(name, id)?.steps ?? [])
       .filter((step) => step.shown)
-      .map(({ title }) => title)
+      .map((step) => stepTitle(id, step.id, step.title))
       .join("; ");
   /** The steps that a learner has not passed, as far as the page or the file knows them. */
   const missing = (name: string, id: string): string => {
     const mine = mineOf(name, id);
-    const steps = known.find(({ about }) => about.id === id)?.about.steps ?? mine?.steps ?? [];
+    const steps = aboutOf(id)?.steps ?? mine?.steps ?? [];
     const passed = (step: string) => mine?.steps.some((one) => one.id === step && one.passed);
     return steps
       .filter((step) => !passed(step.id))
@@ -124,21 +127,24 @@ function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
   };
   return (
     <>
-      <h4>Who did what</h4>
-      <Wide label="Who did what">
+      <h4>{say("class-who")}</h4>
+      <Wide label={say("class-who")}>
         <table class="class-table">
           <thead>
             <tr>
-              <th scope="col">Learner</th>
-              <th scope="col">Finished</th>
+              <th scope="col">{say("class-learner")}</th>
+              <th scope="col">{say("class-finished-many")}</th>
               {order.map((at) => {
                 const { id, title, begun, finished } = lessons[at] as (typeof lessons)[number];
                 return (
                   <th key={id} scope="col">
-                    {title}
+                    {lessonTitle(id, title)}
                     <span class="class-sum">
-                      {finished} of {learners.length} finished
-                      {begun > finished && `, ${begun - finished} in the middle of it`}
+                      {say(begun > finished ? "class-finished-middle" : "class-finished-of", {
+                        finished,
+                        learners: learners.length,
+                        middle: begun - finished,
+                      })}
                     </span>
                   </th>
                 );
@@ -149,7 +155,7 @@ function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
             {learners.map(({ file, learner, finished, lessons }) => (
               <tr key={file}>
                 <th scope="row">
-                  {learner || "no name"} <span class="class-sum">{file}</span>
+                  {learner || say("class-no-name")} <span class="class-sum">{file}</span>
                 </th>
                 <td>{finished}</td>
                 {order.map((at) => {
@@ -160,22 +166,29 @@ function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
                         "–"
                       ) : (
                         <>
-                          {one.finished ? "finished" : `${one.passed} of ${one.of_steps} steps`}
+                          {one.finished
+                            ? say("class-finished")
+                            : say("class-passed", { passed: one.passed, steps: one.of_steps })}
                           <span class="class-sum">
                             {[
-                              one.predicted > 0 && `${one.right} of ${one.predicted} predicted right`,
-                              one.tries > 0 && counted(one.tries, "failed try", "failed tries"),
-                              one.hints > 0 && counted(one.hints, "hint", "hints"),
+                              one.predicted > 0 &&
+                                say("class-right", { right: one.right, predicted: one.predicted }),
+                              one.tries > 0 && say("class-tries", { tries: one.tries }),
+                              one.hints > 0 && say("class-hints", { hints: one.hints }),
                             ]
                               .filter(Boolean)
                               .join(", ")}
                           </span>
                           {one.shown > 0 && (
-                            <span class="class-sum">was shown the way: {shown(file, idOf(at))}</span>
+                            <span class="class-sum">
+                              {say("class-shown", { steps: shown(file, idOf(at)) })}
+                            </span>
                           )}
                           {!one.finished && (
                             <span class="class-sum">
-                              open: {missing(file, idOf(at)) || "a step not named in the file"}
+                              {say("class-steps-open", {
+                                steps: missing(file, idOf(at)) || say("class-not-named"),
+                              })}
                             </span>
                           )}
                         </>
@@ -190,31 +203,30 @@ function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
       </Wide>
       {questions.length > 0 && (
         <>
-          <h4>What was predicted wrong, the most often mistaken first</h4>
-          <Wide label="What was predicted wrong">
+          <h4>{say("class-wrong-first")}</h4>
+          <Wide label={say("class-wrong")}>
             <table class="class-table">
               <thead>
                 <tr>
-                  <th scope="col">Question</th>
-                  <th scope="col">Right</th>
-                  <th scope="col">Wrong answers</th>
+                  <th scope="col">{say("class-question")}</th>
+                  <th scope="col">{say("class-answered-right")}</th>
+                  <th scope="col">{say("class-wrong-answers")}</th>
                 </tr>
               </thead>
               <tbody>
                 {questions.map(({ lesson, lesson_title, step, title, answered, right, wrong }) => (
                   <tr key={`${lesson} ${step}`}>
                     <th scope="row">
-                      {title} <span class="class-sum">{lesson_title}</span>
+                      {stepTitle(lesson, step, title)}{" "}
+                      <span class="class-sum">{lessonTitle(lesson, lesson_title)}</span>
                     </th>
-                    <td>
-                      {right} of {answered}
-                    </td>
+                    <td>{say("class-of", { part: right, all: answered })}</td>
                     <td>
                       {wrong.length === 0
-                        ? "none"
+                        ? say("class-none")
                         : wrong.map(({ said, count }) => (
                             <span key={said} class="class-wrong">
-                              {count} ×: {said}
+                              {say("class-times", { count, said })}
                             </span>
                           ))}
                     </td>
@@ -227,26 +239,25 @@ function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
       )}
       {tasks.length > 0 && (
         <>
-          <h4>What had to be done, the most failed tries first</h4>
-          <Wide label="What had to be done">
+          <h4>{say("class-tasks-first")}</h4>
+          <Wide label={say("class-tasks")}>
             <table class="class-table">
               <thead>
                 <tr>
-                  <th scope="col">Task</th>
-                  <th scope="col">Done by</th>
-                  <th scope="col">Failed tries</th>
-                  <th scope="col">Hints</th>
+                  <th scope="col">{say("class-task")}</th>
+                  <th scope="col">{say("class-done-by")}</th>
+                  <th scope="col">{say("class-failed-tries")}</th>
+                  <th scope="col">{say("class-hints-taken")}</th>
                 </tr>
               </thead>
               <tbody>
                 {tasks.map(({ lesson, lesson_title, step, title, begun, passed, tries, hints }) => (
                   <tr key={`${lesson} ${step}`}>
                     <th scope="row">
-                      {title} <span class="class-sum">{lesson_title}</span>
+                      {stepTitle(lesson, step, title)}{" "}
+                      <span class="class-sum">{lessonTitle(lesson, lesson_title)}</span>
                     </th>
-                    <td>
-                      {passed} of {begun}
-                    </td>
+                    <td>{say("class-of", { part: passed, all: begun })}</td>
                     <td>{tries}</td>
                     <td>{hints}</td>
                   </tr>
@@ -254,11 +265,9 @@ function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
               </tbody>
             </table>
           </Wide>
-          <p class="hint">A failed try: a change that was left standing and was not what was wanted.</p>
+          <p class="hint">{say("class-failed-try")}</p>
         </>
       )}
     </>
   );
 }
-
-const counted = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;

@@ -7,12 +7,14 @@ import { type Listed, listedOf } from "../../lessons/read";
 import { Line, Prose } from "../../lessons/said";
 import { type ToldStep, told } from "../../lessons/told";
 import { Watched } from "../../lessons/watched";
+import { Say } from "../../locale/say";
 import { useStore } from "../../store";
 import type { AnsweredStep, Said } from "../../types";
 import { measure, parseField } from "../../units";
-import { isWord, meaningOf } from "../../words";
+import { isWord, meaningOf, nameOf } from "../../words";
 import { CutOf, ShotOf } from "./pictured";
 import { optionOf, Poll, raised } from "./poll";
+import { say } from "./say";
 import { type Beside, type Slide, slidesOf } from "./slides";
 
 /** Hands counted for each option, by the step. */
@@ -69,7 +71,7 @@ export function Coach({ text }: { text: string }) {
     <dialog
       class="coach"
       ref={dialog}
-      aria-label={`${one.about.title}, for a room`}
+      aria-label={say("coach-label", { title: one.about.title })}
       onKeyDown={press}
       onClose={() => {
         lessonsAt.value = { page: "list" };
@@ -91,13 +93,11 @@ export function Coach({ text }: { text: string }) {
       </div>
       <div class="coach-way">
         <button type="button" disabled={at === 0} onClick={() => move(-1)}>
-          Back
+          {say("coach-back")}
         </button>
-        <span>
-          {at + 1} of {slides.length}
-        </span>
+        <span>{say("coach-at", { at: at + 1, all: slides.length })}</span>
         <button type="button" class="primary" disabled={at === last} onClick={() => move(1)}>
-          Next
+          {say("coach-next")}
         </button>
         {document.fullscreenEnabled && (
           <button
@@ -108,11 +108,11 @@ export function Coach({ text }: { text: string }) {
               else document.documentElement.requestFullscreen().catch(() => {});
             }}
           >
-            Full screen
+            {say("coach-full")}
           </button>
         )}
         <button type="button" onClick={() => dialog.current?.close()}>
-          End
+          {say("coach-end")}
         </button>
       </div>
     </dialog>
@@ -135,10 +135,7 @@ function Body({ one, slide, hands, answered, onHands, onAnswer }: BodyProps) {
         <>
           <p class="coach-course">{one.about.course}</p>
           <Prose blocks={one.about.aim} />
-          <p class="coach-keys">
-            On with → or Page Down, back with ← or Page Up: a clicker sends the same. Where the room is asked,
-            1 counts a hand for A, 2 for B and so on; with Shift a hand less.
-          </p>
+          <p class="coach-keys">{say("coach-keys")}</p>
         </>
       );
     case "words":
@@ -146,7 +143,7 @@ function Body({ one, slide, hands, answered, onHands, onAnswer }: BodyProps) {
         <dl class="coach-words">
           {one.about.words.map((word) => (
             <div key={word}>
-              <dt>{word}</dt>
+              <dt>{isWord(word) ? nameOf(word) : word}</dt>
               <dd>{isWord(word) ? meaningOf(word) : ""}</dd>
             </div>
           ))}
@@ -183,7 +180,7 @@ function Body({ one, slide, hands, answered, onHands, onAnswer }: BodyProps) {
       return (
         <With beside={slide.beside} one={slide.one}>
           <Prose blocks={slide.blocks} />
-          <p>What would you change?</p>
+          <p>{say("coach-change")}</p>
           <Hints hints={slide.one.shown.hints} />
         </With>
       );
@@ -191,12 +188,18 @@ function Body({ one, slide, hands, answered, onHands, onAnswer }: BodyProps) {
       return (
         <With beside={slide.beside} one={slide.one}>
           <p>
-            <strong>One way to do it.</strong> <Line said={slide.one.done ?? []} />
+            <Say
+              id="coach-one-way"
+              parts={{
+                strong: (said) => <strong>{said}</strong>,
+                done: () => <Line said={slide.one.done ?? []} />,
+              }}
+            />
           </p>
         </With>
       );
     case "end":
-      return <p>That was the lesson. What was new to you?</p>;
+      return <p>{say("coach-over")}</p>;
   }
 }
 
@@ -251,7 +254,7 @@ function Hints({ hints }: { hints: Said[][] }) {
       </ol>
       {open < hints.length && (
         <button type="button" onClick={() => setOpen(open + 1)}>
-          {open === 0 ? "A hint" : "Another hint"}
+          {say(open === 0 ? "coach-hint" : "coach-another-hint")}
         </button>
       )}
     </>
@@ -277,9 +280,7 @@ function Ask({ lesson, one, hands, answered, onHands, onAnswer }: AskProps) {
     return (
       <>
         <Poll options={one.shown.options} hands={hands} right={null} onHands={onHands} />
-        <p class="coach-keys">
-          Press 1 for a hand for A, 2 for B and so on; with Shift a hand less. ← and → move on.
-        </p>
+        <p class="coach-keys">{say("coach-hands-keys")}</p>
       </>
     );
   }
@@ -294,7 +295,7 @@ function Ask({ lesson, one, hands, answered, onHands, onAnswer }: AskProps) {
         }}
       >
         <label>
-          What the room says{" "}
+          {say("coach-room-says")}{" "}
           <input
             type="text"
             inputmode="decimal"
@@ -305,10 +306,10 @@ function Ask({ lesson, one, hands, answered, onHands, onAnswer }: AskProps) {
           {measure(asks.quantity, units).unit}
         </label>
         <button type="submit" disabled={number === null}>
-          Take it down
+          {say("coach-take-down")}
         </button>
-        <span role="status">{answered && "Taken down."}</span>
-        <p class="coach-keys">In the field ← and → stay in the text: Page Down and Page Up move on.</p>
+        <span role="status">{answered && say("coach-taken-down")}</span>
+        <p class="coach-keys">{say("coach-field-keys")}</p>
       </form>
     );
   }
@@ -320,10 +321,10 @@ function Ask({ lesson, one, hands, answered, onHands, onAnswer }: AskProps) {
         disabled={untouched(points)}
         onClick={() => onAnswer(lesson.lesson.answer(one.at, one.start, { path: points }))}
       >
-        Take the path down
+        {say("coach-take-path")}
       </button>
-      <span role="status">{answered && "Taken down."}</span>
-      <p class="coach-keys">On a point of the path the arrow keys move it: Page Down and Page Up move on.</p>
+      <span role="status">{answered && say("coach-taken-down")}</span>
+      <p class="coach-keys">{say("coach-path-keys")}</p>
     </div>
   );
 }

@@ -3,10 +3,12 @@ import { lessonProgress, progress } from "../../lessons/progress";
 import { type Listed, lessonTexts, useLessons } from "../../lessons/read";
 import { Prose } from "../../lessons/said";
 import { begin, goTo, leave, openStep, resume } from "../../lessons/work";
+import { Say, type SayProps } from "../../locale/say";
 import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import { WORDS, type Word } from "../../words";
 import { Mine } from "./mine";
+import { say } from "./say";
 
 /** All courses with their lessons, and what was done of them. */
 export function List({ finished: finishedNow }: { finished?: string }) {
@@ -16,18 +18,18 @@ export function List({ finished: finishedNow }: { finished?: string }) {
   return (
     <>
       <p class="lessons-first">
-        Each lesson takes about ten minutes and works without a network: look, say what you expect, try it on
-        the bench, and see why. {finished > 0 && `You have finished ${finished} of ${lessonTexts().length}.`}
+        {say("lessons-first")}{" "}
+        {finished > 0 && say("lessons-finished", { finished, all: lessonTexts().length })}
       </p>
       {done && progress.value.lessons.length > 0 && (
         <p>
           <button type="button" onClick={toMine}>
-            Your progress: name it, save it, hand it in
+            {say("lessons-to-mine")}
           </button>
         </p>
       )}
       <Going />
-      {!done && <p role="status">One moment. Reading the lessons …</p>}
+      {!done && <p role="status">{say("lessons-reading")}</p>}
       {done && finishedNow && <After lessons={lessons} id={finishedNow} />}
       {(done ? courses : []).map((course) => (
         <section key={course} aria-label={course}>
@@ -59,20 +61,20 @@ function After({ lessons, id }: { lessons: Listed[]; id: string }) {
   const next = lessons.slice(at + 1).find(({ about }) => !lessonProgress(about.id)?.finished_at);
   if (at < 0) return null;
   return (
-    <section class="lessons-going" aria-label="What comes next">
+    <section class="lessons-going" aria-label={say("lessons-after")}>
       <p>
         {next
-          ? `The next one: ${next.about.title}. ${next.about.course}.`
-          : "There is no lesson after this one that you have not finished."}
+          ? say("lessons-next", { title: next.about.title, course: next.about.course })
+          : say("lessons-no-next")}
       </p>
       <div class="choices">
         {next && (
           <button type="button" class="primary" onClick={() => begin(store, next.text)}>
-            Go on with it
+            {say("lessons-go-on-next")}
           </button>
         )}
         <button type="button" onClick={toMine}>
-          Save your progress
+          {say("lessons-save-progress")}
         </button>
       </div>
     </section>
@@ -85,19 +87,22 @@ function Going() {
   const taken = store.loan.value?.taken;
   if (!taken) return null;
   return (
-    <section class="lessons-going" aria-label="The lesson you are in">
-      <p>You are in a lesson, at step {taken.step + 1}. Your own ball and shot are kept aside.</p>
+    <section class="lessons-going" aria-label={say("lessons-going")}>
+      <p>{say("lessons-going-says", { step: taken.step + 1 })}</p>
       <div class="choices">
         <button type="button" class="primary" onClick={() => goTo(store, taken, taken.step)}>
-          Back to it
+          {say("lessons-back-to-it")}
         </button>
         <button type="button" onClick={() => leave(store, taken)}>
-          Leave it
+          {say("lessons-leave-it")}
         </button>
       </div>
     </section>
   );
 }
+
+/** Of which lesson a button is, for those who do not see where it stands. */
+const HEARD: SayProps["parts"] = { of: (said) => <span class="visually-hidden">{said}</span> };
 
 function Entry({ one }: { one: Listed }) {
   const store = useStore();
@@ -105,12 +110,17 @@ function Entry({ one }: { one: Listed }) {
   const mine = lessonProgress(about.id);
   const passed = mine?.steps.filter((step) => step.passed).length ?? 0;
   const next = openStep(about);
-  const state = mine?.finished_at ? "done" : mine ? `begun: ${passed} of ${about.steps.length} steps` : null;
+  const steps = about.steps.length;
+  const state = mine?.finished_at
+    ? say("lessons-state-done")
+    : mine
+      ? say("lessons-begun", { passed, steps })
+      : null;
   return (
     <li class="lessons-entry" data-done={mine?.finished_at ? "" : undefined}>
       <h4>{about.title}</h4>
       <p class="lessons-facts">
-        About {about.minutes} minutes, {about.steps.length} steps
+        {say("lessons-facts", { minutes: about.minutes, steps })}
         {state && (
           <>
             {" · "}
@@ -121,13 +131,18 @@ function Entry({ one }: { one: Listed }) {
       <Prose blocks={about.aim} />
       {about.words.length > 0 && (
         <p class="lessons-words">
-          Words:{" "}
-          {about.words.map((word, at) => (
-            <span key={word}>
-              {at > 0 && ", "}
-              {word in WORDS ? <Term word={word as Word} /> : word}
-            </span>
-          ))}
+          <Say
+            id="lessons-its-words"
+            parts={{
+              words: () =>
+                about.words.map((word, at) => (
+                  <span key={word}>
+                    {at > 0 && ", "}
+                    {word in WORDS ? <Term word={word as Word} /> : word}
+                  </span>
+                )),
+            }}
+          />
         </p>
       )}
       <div class="choices">
@@ -138,8 +153,11 @@ function Entry({ one }: { one: Listed }) {
             id={`go-on-${about.id}`}
             onClick={() => resume(store, text, next)}
           >
-            Go on at step {next + 1}, {about.steps[next]?.title}
-            <span class="visually-hidden">, of {about.title}</span>
+            <Say
+              id="lessons-go-on"
+              args={{ step: next + 1, title: about.steps[next]?.title ?? "", lesson: about.title }}
+              parts={HEARD}
+            />
           </button>
         )}
         <button
@@ -147,12 +165,13 @@ function Entry({ one }: { one: Listed }) {
           class={next === null ? "primary" : undefined}
           onClick={() => begin(store, text)}
         >
-          {mine?.finished_at
-            ? "Take it again"
-            : next === null
-              ? "Take this lesson"
-              : "Take it from the beginning"}
-          <span class="visually-hidden"> {about.title}</span>
+          <Say
+            id={
+              mine?.finished_at ? "lessons-take-again" : next === null ? "lessons-take" : "lessons-take-anew"
+            }
+            args={{ lesson: about.title }}
+            parts={HEARD}
+          />
         </button>
         <button
           type="button"
@@ -160,7 +179,7 @@ function Entry({ one }: { one: Listed }) {
             lessonsAt.value = { page: "coach", text };
           }}
         >
-          Show to a room<span class="visually-hidden"> {about.title}</span>
+          <Say id="lessons-to-room" args={{ lesson: about.title }} parts={HEARD} />
         </button>
         <button
           type="button"
@@ -168,7 +187,7 @@ function Entry({ one }: { one: Listed }) {
             lessonsAt.value = { page: "paper", text };
           }}
         >
-          On paper<span class="visually-hidden"> {about.title}</span>
+          <Say id="lessons-on-paper" args={{ lesson: about.title }} parts={HEARD} />
         </button>
       </div>
     </li>

@@ -10,6 +10,7 @@ import {
 } from "../../lessons/progress";
 import { OpenFile } from "../../parts/open-file";
 import { isProblem } from "../../store";
+import { say } from "./say";
 
 /** What this learner has done: to hand in, to carry elsewhere, to forget. */
 export function Mine() {
@@ -19,15 +20,12 @@ export function Mine() {
   return (
     <section class="lessons-mine" aria-labelledby="lessons-mine">
       <h3 id="lessons-mine" tabIndex={-1}>
-        Your progress
+        {say("mine-title")}
       </h3>
-      <p>
-        It stays in this browser: nothing is sent anywhere. Save it to a file to hand it in or to go on
-        elsewhere.
-      </p>
-      {trouble.value && <p class="stale">{trouble.value}</p>}
+      <p>{say("mine-says")}</p>
+      {trouble.value && <p class="stale">{say(trouble.value)}</p>}
       <label class="lessons-name">
-        Your name, or what you want to be called
+        {say("mine-name")}
         <input
           type="text"
           data-own-undo
@@ -39,25 +37,25 @@ export function Mine() {
       </label>
       <div class="choices">
         <button type="button" disabled={lessons.length === 0} onClick={saveProgress}>
-          Save progress to a file
+          {say("mine-save")}
         </button>
         <OpenFile
-          label="Progress to take in"
+          label={say("mine-file")}
           onOpen={async ([file]) => {
             if (!file) return;
             try {
               const taken = addProgress(await file.text());
               said.value =
                 taken > 0
-                  ? `Taken in from ${file.name}: ${taken} ${taken === 1 ? "lesson" : "lessons"}.`
-                  : `Nothing in ${file.name} goes further than what is here.`;
+                  ? say("mine-taken", { file: file.name, lessons: taken })
+                  : say("mine-no-further", { file: file.name });
             } catch (error) {
               if (!isProblem(error)) throw error;
-              said.value = `${file.name} was not taken in. ${notProgress(error)}`;
+              said.value = say("mine-refused", { file: file.name, why: notProgress(error) });
             }
           }}
         >
-          Take in a progress file…
+          {say("mine-take-in")}
         </OpenFile>
         {sure.value ? (
           <>
@@ -66,10 +64,10 @@ export function Mine() {
               onClick={() => {
                 forgetProgress();
                 sure.value = false;
-                said.value = "Your progress is forgotten.";
+                said.value = say("mine-forgotten");
               }}
             >
-              Yes, forget all of it
+              {say("mine-sure")}
             </button>
             <button
               type="button"
@@ -77,7 +75,7 @@ export function Mine() {
                 sure.value = false;
               }}
             >
-              No, keep it
+              {say("mine-keep")}
             </button>
           </>
         ) : (
@@ -88,7 +86,7 @@ export function Mine() {
               sure.value = true;
             }}
           >
-            Forget it…
+            {say("mine-forget")}
           </button>
         )}
       </div>

@@ -9,9 +9,10 @@ import { Watched } from "../../lessons/watched";
 import { useStore } from "../../store";
 import type { ProseBlock, Said } from "../../types";
 import { measure } from "../../units";
-import { isWord, meaningOf } from "../../words";
+import { isWord, meaningOf, nameOf } from "../../words";
 import { type Paper, PaperSelect, usePaper, useTitle, usualPaper } from "../sheet/paper";
 import { CutOf, LaneOf, ShotOf } from "./pictured";
+import { say } from "./say";
 
 /** A lesson to print: the sheet for learners, and by itself the key to it. */
 export function PaperLesson({ text }: { text: string }) {
@@ -20,25 +21,25 @@ export function PaperLesson({ text }: { text: string }) {
   const key = useSignal(false);
   const paper = useSignal<Paper>(usualPaper());
   usePaper(paper.value, "14mm");
-  useTitle(`${key.value ? "Key" : "Worksheet"}: ${one.about.title}`);
+  useTitle(say(key.value ? "paper-key-title" : "paper-sheet-title", { title: one.about.title }));
   return (
     <div class="paper">
       <form class="paper-choices" onSubmit={(event) => event.preventDefault()}>
         <label>
-          What to print
+          {say("paper-what")}
           <select
             value={key.value ? "key" : "sheet"}
             onChange={(event) => {
               key.value = event.currentTarget.value === "key";
             }}
           >
-            <option value="sheet">the worksheet</option>
-            <option value="key">the answer key</option>
+            <option value="sheet">{say("paper-sheet")}</option>
+            <option value="key">{say("paper-key")}</option>
           </select>
         </label>
         <PaperSelect paper={paper} />
         <button type="button" class="primary" onClick={() => print()}>
-          Print…
+          {say("paper-print")}
         </button>
         <button
           type="button"
@@ -46,7 +47,7 @@ export function PaperLesson({ text }: { text: string }) {
             lessonsAt.value = { page: "list" };
           }}
         >
-          Back to the lessons
+          {say("paper-back")}
         </button>
       </form>
       {key.value ? <Key one={one} steps={steps} /> : <Worksheet one={one} steps={steps} />}
@@ -62,11 +63,11 @@ function Worksheet({ one: { about }, steps }: { one: Listed; steps: ToldStep[] }
         <h3 id="paper-title">{about.title}</h3>
         <dl class="paper-for">
           <div>
-            <dt>Name</dt>
+            <dt>{say("paper-name")}</dt>
             <dd />
           </div>
           <div>
-            <dt>Date</dt>
+            <dt>{say("paper-date")}</dt>
             <dd />
           </div>
         </dl>
@@ -74,11 +75,11 @@ function Worksheet({ one: { about }, steps }: { one: Listed; steps: ToldStep[] }
       </header>
       {about.words.length > 0 && (
         <section>
-          <h4>Words</h4>
+          <h4>{say("paper-words")}</h4>
           <dl class="paper-words">
             {about.words.map((word) => (
               <div key={word}>
-                <dt>{word}</dt>
+                <dt>{isWord(word) ? nameOf(word) : word}</dt>
                 <dd>{isWord(word) ? meaningOf(word) : ""}</dd>
               </div>
             ))}
@@ -87,7 +88,7 @@ function Worksheet({ one: { about }, steps }: { one: Listed; steps: ToldStep[] }
       )}
       {steps.map((one) => (
         <section key={one.at} class={one.step.kind === "explain" ? "paper-step paper-after" : "paper-step"}>
-          {one.step.kind === "explain" && <p class="paper-note">Read this when the rest is done.</p>}
+          {one.step.kind === "explain" && <p class="paper-note">{say("paper-read-later")}</p>}
           <h4>
             {one.at + 1}. {one.step.title}
           </h4>
@@ -154,7 +155,7 @@ function Asked({ one }: { one: ToldStep }) {
             <li key={at}>{plain(blankedLine(option, one.bare.options[at] ?? []), units)}</li>
           ))}
         </ul>
-        <Lines what="Because" lines={2} />
+        <Lines what={say("paper-because")} lines={2} />
       </>
     );
   }
@@ -162,18 +163,18 @@ function Asked({ one }: { one: ToldStep }) {
     return (
       <>
         <p class="paper-line">
-          Your number <span class="paper-blank" /> {measure(step.asks.quantity, units).unit}
+          {say("paper-your-number")} <span class="paper-blank" /> {measure(step.asks.quantity, units).unit}
         </p>
-        <Lines what="Because" lines={2} />
+        <Lines what={say("paper-because")} lines={2} />
       </>
     );
   }
   if (step.asks?.kind === "path") {
     return (
       <>
-        <p>Draw the path of the ball.</p>
+        <p>{say("paper-draw")}</p>
         <LaneOf id={`paper-path-${one.at}`} doc={one.start} width_px={640} height_px={150} path={null} />
-        <Lines what="Because" lines={2} />
+        <Lines what={say("paper-because")} lines={2} />
       </>
     );
   }
@@ -188,9 +189,9 @@ function Asked({ one }: { one: ToldStep }) {
           <thead>
             <tr>
               <td />
-              {first && <th scope="col">at first</th>}
-              {task && <th scope="col">what you found</th>}
-              {!first && !task && <th scope="col">to fill in</th>}
+              {first && <th scope="col">{say("paper-at-first")}</th>}
+              {task && <th scope="col">{say("paper-found")}</th>}
+              {!first && !task && <th scope="col">{say("paper-fill-in")}</th>}
             </tr>
           </thead>
           <tbody>
@@ -210,7 +211,7 @@ function Asked({ one }: { one: ToldStep }) {
           </tbody>
         </table>
       )}
-      {step.kind === "do" && <Lines what="What I changed" lines={3} />}
+      {step.kind === "do" && <Lines what={say("paper-changed")} lines={3} />}
     </>
   );
 }
@@ -235,11 +236,11 @@ function Key({ one: { about }, steps }: { one: Listed; steps: ToldStep[] }) {
   return (
     <article class="paper-page" aria-labelledby="paper-title">
       <header>
-        <p class="paper-course">{about.course}: answer key</p>
+        <p class="paper-course">{say("paper-key-of", { course: about.course })}</p>
         <h3 id="paper-title">{about.title}</h3>
       </header>
       <section>
-        <h4>For the teacher</h4>
+        <h4>{say("paper-teacher")}</h4>
         <Prose blocks={about.teacher} still />
       </section>
       {steps
@@ -296,7 +297,7 @@ function Answered({ one }: { one: ToldStep }) {
           <Line said={done} still />
         </p>
       )}
-      <p>One way to do it ends with this ball and these numbers; others are as good.</p>
+      <p>{say("paper-one-way")}</p>
       <div class="paper-drawings">
         <CutOf id={`key-cut-${one.at}`} doc={one.end} width_px={300} height_px={210} />
       </div>

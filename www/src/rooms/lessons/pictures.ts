@@ -118,7 +118,10 @@ const stretch = ({ roll }: Scene, phase: "skid" | "hook" | "roll", units: Units)
     roll: [roll_start_ft, end_ft],
   }[phase];
   if (typeof from_ft !== "number" || typeof to_ft !== "number") return "";
-  return `from ${reading(from_ft, "distance", units)} to ${reading(to_ft, "distance", units)}`;
+  return say("words-stretch", {
+    from: reading(from_ft, "distance", units),
+    to: reading(to_ft, "distance", units),
+  });
 };
 
 /** Two or three shots that differ in one thing. */
@@ -272,8 +275,10 @@ export const NUMBERS: Partial<Record<Word, (scene: Scene, units: Units) => strin
   "entry angle": entry,
   coverstock: (s, units) => {
     const { thinnest, mean_in } = s.ball.cover();
-    const mean = `${reading(mean_in, "cover", units)} on average`;
-    return thinnest ? `${reading(thinnest.thickness_in, "cover", units)} at its thinnest, ${mean}` : mean;
+    const mean = reading(mean_in, "cover", units);
+    return thinnest
+      ? say("words-cover", { thinnest: reading(thinnest.thickness_in, "cover", units), mean })
+      : say("words-cover-mean", { mean });
   },
   skid: (s, units) => stretch(s, "skid", units),
   hook: (s, units) => stretch(s, "hook", units),

@@ -1,9 +1,11 @@
 import { plain } from "../../lessons/said";
 import { useStore } from "../../store";
 import type { Said } from "../../types";
+import { say } from "./say";
 
 /** What the options of a question are called. */
 const OPTIONS = "ABCDEFGH";
+const letter = (at: number): string => OPTIONS[at] ?? "";
 const MOST_HANDS = 999;
 
 /** The same hands with so many more or fewer for one option. */
@@ -42,17 +44,17 @@ export function Poll({ options, hands, right, onHands }: PollProps) {
         {options.map((option, at) => (
           <li key={at} data-right={at === right || undefined}>
             <span class="coach-letter" aria-hidden="true">
-              {OPTIONS[at]}
+              {letter(at)}
             </span>
             <span class="coach-option">
               {plain(option, units)}
-              {at === right && <strong class="coach-right"> Right</strong>}
+              {at === right && <strong class="coach-right"> {say("coach-right")}</strong>}
             </span>
             {onHands && (
               <span class="coach-hands">
                 <button
                   type="button"
-                  aria-label={`One hand fewer for ${OPTIONS[at]}`}
+                  aria-label={say("coach-fewer", { letter: letter(at) })}
                   disabled={count(at) === 0}
                   onClick={() => change(at, -1)}
                 >
@@ -63,7 +65,7 @@ export function Poll({ options, hands, right, onHands }: PollProps) {
                   inputmode="numeric"
                   autocomplete="off"
                   data-hands
-                  aria-label={`Hands for ${OPTIONS[at]}`}
+                  aria-label={say("coach-hands", { letter: letter(at) })}
                   value={count(at)}
                   onInput={(event) => change(at, (Number(event.currentTarget.value) || 0) - count(at))}
                   onKeyDown={(event) => {
@@ -76,7 +78,7 @@ export function Poll({ options, hands, right, onHands }: PollProps) {
                 />
                 <button
                   type="button"
-                  aria-label={`One hand more for ${OPTIONS[at]}`}
+                  aria-label={say("coach-more", { letter: letter(at) })}
                   onClick={() => change(at, 1)}
                 >
                   +
@@ -84,9 +86,7 @@ export function Poll({ options, hands, right, onHands }: PollProps) {
               </span>
             )}
             {!onHands && all > 0 && (
-              <span class="coach-counted">
-                {count(at)} {count(at) === 1 ? "hand" : "hands"}
-              </span>
+              <span class="coach-counted">{say("coach-counted", { hands: count(at) })}</span>
             )}
             {(onHands || all > 0) && (
               <meter
@@ -94,17 +94,13 @@ export function Poll({ options, hands, right, onHands }: PollProps) {
                 min={0}
                 max={most}
                 value={count(at)}
-                aria-label={`Hands for ${OPTIONS[at]}`}
+                aria-label={say("coach-hands", { letter: letter(at) })}
               />
             )}
           </li>
         ))}
       </ol>
-      {right !== null && all > 0 && (
-        <p class="coach-sum">
-          {count(right)} of {all} {all === 1 ? "hand was" : "hands were"} up for what is right.
-        </p>
-      )}
+      {right !== null && all > 0 && <p class="coach-sum">{say("coach-sum", { right: count(right), all })}</p>}
     </>
   );
 }

@@ -7,14 +7,17 @@ import { BLANK } from "../../lessons/blank";
 import { draft, draftKept, write } from "../../lessons/draft";
 import { FILES, lessonTexts, listedOf, useLessons } from "../../lessons/read";
 import { Line, Prose } from "../../lessons/said";
+import { say as sayLesson } from "../../lessons/say";
 import { told } from "../../lessons/told";
 import { begin } from "../../lessons/work";
+import { Say } from "../../locale/say";
 import { worded } from "../../locale/worded";
 import { more } from "../../more";
 import { OpenFile } from "../../parts/open-file";
 import { useStore } from "../../store";
-import type { LessonProblem } from "../../types";
+import type { LessonProblem, Said } from "../../types";
 import { useWhenStill } from "../../when-still";
+import { say } from "./say";
 
 const STILL_MS = 500;
 /** What the choice of the blank lesson is called. */
@@ -64,31 +67,28 @@ export function Write() {
 
   async function open(file: File): Promise<void> {
     if (file.size > MOST_BYTES) {
-      said.value = `${file.name} was not opened: it is larger than 1 MiB.`;
+      said.value = say("write-too-large", { file: file.name });
       return;
     }
     write(await file.text());
-    said.value = `Opened ${file.name}.`;
+    said.value = say("write-opened", { file: file.name });
   }
 
   const sound = current !== null && current.problems.length === 0;
   return (
     <section class="write" aria-labelledby="write-name">
-      <h3 id="write-name">Write a lesson</h3>
-      <p>
-        A lesson is a text file. Begin from one that is there, change it, and see what is wrong and how it
-        reads. Save it to a file to give it to others: they open it here and take it.
-      </p>
+      <h3 id="write-name">{say("write-title")}</h3>
+      <p>{say("write-says")}</p>
       <div class="choices write-files">
         <OpenFile
-          label="Lesson file to open"
+          label={say("write-file")}
           accept=".md,text/markdown,text/plain"
           onOpen={([file]) => file && void open(file)}
         >
-          Open a lesson file…
+          {say("write-open")}
         </OpenFile>
         <label>
-          Begin from{" "}
+          {say("write-begin-from")}{" "}
           <select
             value=""
             onChange={(event) => {
@@ -96,14 +96,11 @@ export function Write() {
               const from = value === SHORT ? BLANK : lessonTexts()[Number(value)];
               if (!from || value === "") return;
               write(from);
-              said.value =
-                value === SHORT
-                  ? "A short lesson with one step of each kind, to be filled in."
-                  : "This is a copy: the lesson of the page stays as it is.";
+              said.value = say(value === SHORT ? "write-short-says" : "write-copy-says");
             }}
           >
-            <option value="">choose a lesson …</option>
-            <option value={SHORT}>a short blank one</option>
+            <option value="">{say("write-choose")}</option>
+            <option value={SHORT}>{say("write-short")}</option>
             {lessons.map(({ about, text: one }) => (
               <option key={about.id} value={lessonTexts().indexOf(one)}>
                 {about.title}
@@ -116,10 +113,10 @@ export function Write() {
           disabled={text.trim() === ""}
           onClick={() => download(nameOf(text), text, "text/markdown")}
         >
-          Save to a file
+          {say("write-save")}
         </button>
         <button type="button" class="primary" disabled={!sound} onClick={() => begin(store, text, true)}>
-          Try it
+          {say("write-try")}
         </button>
         <button
           type="button"
@@ -128,7 +125,7 @@ export function Write() {
             lessonsAt.value = { page: "coach", text };
           }}
         >
-          Show it to a room
+          {say("write-to-room")}
         </button>
         <button
           type="button"
@@ -137,16 +134,15 @@ export function Write() {
             lessonsAt.value = { page: "paper", text };
           }}
         >
-          On paper
+          {say("write-on-paper")}
         </button>
       </div>
       <p role="status">
-        {said.value}
-        {!draftKept.value && " The browser does not keep this text: save it to a file before you leave."}
+        {said.value} {!draftKept.value && say("write-not-kept")}
       </p>
       <div class="write-columns">
         <label class="write-text">
-          The lesson as text
+          {say("write-text")}
           <textarea
             data-own-undo
             ref={area}
@@ -158,36 +154,30 @@ export function Write() {
         </label>
         <div class="write-beside">
           <h4>
-            {text.trim() === ""
-              ? "Nothing yet"
-              : current === null
-                ? "Being read …"
-                : sound
-                  ? "It is sound"
-                  : "What is wrong"}
+            {say(
+              text.trim() === ""
+                ? "write-nothing"
+                : current === null
+                  ? "write-reading"
+                  : sound
+                    ? "write-sound"
+                    : "write-wrong",
+            )}
           </h4>
-          {sound && (
-            <p>
-              Its own solutions pass every check, its start passes none, and every number in it is computed.
-            </p>
-          )}
+          {sound && <p>{say("write-sound-says")}</p>}
           {current && current.problems.length > 0 && (
             <ol class="write-problems">
               {current.problems.map((problem, at) => (
                 <li key={at}>
                   <button type="button" class="write-line" onClick={() => goTo(problem)}>
-                    Line {problem.line}
+                    {say("write-line", { line: String(problem.line) })}
                   </button>{" "}
                   {worded(problem.message)}
                 </li>
               ))}
             </ol>
           )}
-          {current?.problems.length === 1 && (
-            <p class="hint">
-              Where the form is wrong the rest cannot be read yet: more may show once this is mended.
-            </p>
-          )}
+          {current?.problems.length === 1 && <p class="hint">{say("write-only-form")}</p>}
           {current && <Reads text={text} />}
           <Names />
         </div>
@@ -217,7 +207,7 @@ function Reads({ text }: { text: string }) {
   if (!reads) return null;
   return (
     <details class="write-reads" open>
-      <summary>How it reads: {reads.title}</summary>
+      <summary>{say("write-reads", { title: reads.title })}</summary>
       {reads.steps.map(({ at, step, shown, truth, done }) => (
         <section key={at} aria-label={step.title}>
           <h5>
@@ -235,11 +225,11 @@ function Reads({ text }: { text: string }) {
           )}
           {truth && "number" in truth.truth && (
             <p>
-              Computed: <Line said={[truth.truth.number]} />
+              <Computed number={truth.truth.number} />
             </p>
           )}
           {shown.hints.length > 0 && (
-            <ol class="hints" aria-label="Hints">
+            <ol class="hints" aria-label={sayLesson("lesson-hints")}>
               {shown.hints.map((hint, n) => (
                 <li key={n}>
                   <Line said={hint} />
@@ -258,19 +248,27 @@ function Reads({ text }: { text: string }) {
   );
 }
 
+function Computed({ number }: { number: Said }) {
+  return <Say id="lesson-computed" parts={{ number: () => <Line said={[number]} /> }} />;
+}
+
 /** What expressions may speak of. */
 function Names() {
   const [open, setOpen] = useState(false);
   return (
     <details class="write-names" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>Names that can be used</summary>
+      <summary>{say("write-names")}</summary>
       {open && (
         <>
           <p>
-            Any number of the ball or shot can be used by its place too, such as{" "}
-            <code>ball.pieces[0].density_g_cc</code> or <code>shot.release.revs_rpm</code>. With{" "}
-            <code>start.</code> before it a name speaks of the bench as the step opened, with the name of a
-            state before it of that state.
+            <Say
+              id="write-names-says"
+              parts={{
+                piece: () => <code>ball.pieces[0].density_g_cc</code>,
+                revs: () => <code>shot.release.revs_rpm</code>,
+                start: () => <code>start.</code>,
+              }}
+            />
           </p>
           <dl>
             {more.lesson_names().map(({ name, unit, words }) => (

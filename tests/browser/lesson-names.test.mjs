@@ -1,0 +1,63 @@
+// Lessons in Spanish with their things called in Spanish: as sound as the files, and all renamed.
+import assert from "node:assert/strict";
+import { readdirSync, readFileSync } from "node:fs";
+import { after, before, test } from "node:test";
+import { initSync, Lesson, lesson_problems } from "../../www/pkg/more.js";
+import { bundled } from "./bundled.mjs";
+
+const read = (path) => readFileSync(new URL(`../../${path}`, import.meta.url), "utf8");
+const list = (folder, ending) =>
+  readdirSync(new URL(`../../scenarios/${folder}`, import.meta.url))
+    .filter((name) => name.endsWith(ending))
+    .map((name) => `${folder}/${name}`);
+const FILES = Object.fromEntries(
+  ["balls", "shots", "layouts", "oil"]
+    .flatMap((folder) => list(folder, ".json"))
+    .map((path) => [path, JSON.parse(read(`scenarios/${path}`))]),
+);
+initSync({ module: readFileSync(new URL("../../www/pkg/more_bg.wasm", import.meta.url)) });
+
+let page;
+before(async () => {
+  globalThis.document = { documentElement: {} };
+  page = await bundled("lessons/named.ts", "locale/language.ts");
+  await page.speak("es");
+});
+after(() => {
+  delete globalThis.document;
+});
+
+/** What things are called on the benches of a lesson, as it goes by its own solutions. */
+function benches(lesson) {
+  const docs = [];
+  let left = null;
+  for (const at of lesson.about().steps.keys()) {
+    const start = lesson.opens(at, left);
+    left = lesson.ends(at, start);
+    docs.push(start, left);
+  }
+  return docs;
+}
+const namesIn = (docs) => [
+  ...new Set(
+    docs.flatMap(({ ball }) => [ball.name, ball.cover.name, ...ball.pieces.map(({ name }) => name)]),
+  ),
+];
+
+for (const path of list("lessons/es", ".lesson.md")) {
+  test(`${path} is sound with Spanish names, and its bench goes into English and back`, () => {
+    const text = page.namedText(read(`scenarios/${path}`));
+    const files = page.namedFiles(FILES);
+    assert.deepEqual(lesson_problems(text, files), []);
+    const spanish = benches(new Lesson(text, files));
+    const english = benches(new Lesson(read(`scenarios/${path.replace("/es", "")}`), FILES));
+    for (const name of namesIn(spanish)) {
+      assert.ok(name === undefined || name === "collar" || !namesIn(english).includes(name), name);
+    }
+    assert.deepEqual(
+      spanish.map(page.renaming(spanish, english)).map((doc) => namesIn([doc])),
+      english.map((doc) => namesIn([doc])),
+    );
+    assert.deepEqual(english.map(page.renaming(english, spanish)), spanish);
+  });
+}
