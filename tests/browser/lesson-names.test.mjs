@@ -20,7 +20,7 @@ initSync({ module: readFileSync(new URL("../../www/pkg/more_bg.wasm", import.met
 let page;
 before(async () => {
   globalThis.document = { documentElement: {} };
-  page = await bundled("lessons/named.ts", "locale/language.ts");
+  page = await bundled("lessons/named.ts", "lessons/blank.ts", "locale/language.ts");
   await page.speak("es");
 });
 after(() => {
@@ -61,3 +61,12 @@ for (const path of list("lessons/es", ".lesson.md")) {
     assert.deepEqual(english.map(page.renaming(english, spanish)), spanish);
   });
 }
+
+test("the blank lesson is sound in Spanish and in English", async () => {
+  assert.match(page.blank(), /title = "Mi lección"/);
+  assert.deepEqual(lesson_problems(page.blank(), FILES), []);
+  await page.speak("en");
+  assert.match(page.blank(), /title = "My lesson"/);
+  assert.deepEqual(lesson_problems(page.blank(), FILES), []);
+  await page.speak("es");
+});

@@ -3,7 +3,7 @@ import { useMemo, useRef, useState } from "preact/hooks";
 import { download } from "../../files";
 import { useJobs } from "../../jobs";
 import { lessonsAt } from "../../lessons/at";
-import { BLANK } from "../../lessons/blank";
+import { blank } from "../../lessons/blank";
 import { draft, draftKept, write } from "../../lessons/draft";
 import { FILES, lessonTexts, listedOf, useLessons } from "../../lessons/read";
 import { Line, Prose } from "../../lessons/said";
@@ -93,7 +93,7 @@ export function Write() {
             value=""
             onChange={(event) => {
               const { value } = event.currentTarget;
-              const from = value === SHORT ? BLANK : lessonTexts()[Number(value)];
+              const from = value === SHORT ? blank() : lessonTexts()[Number(value)];
               if (!from || value === "") return;
               write(from);
               said.value = say(value === SHORT ? "write-short-says" : "write-copy-says");
