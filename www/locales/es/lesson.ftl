@@ -67,10 +67,10 @@ lesson-board-at = <board>Tabla</board> a { $far }
 
 ## Algo que hacer
 
-lesson-hint-first = Una pista
-lesson-hint-second = Otra pista
-lesson-hint-last = La última pista
-lesson-hints = Pistas
+lesson-hint-first = Una ayuda
+lesson-hint-second = Otra ayuda
+lesson-hint-last = La última ayuda
+lesson-hints = Ayudas
 lesson-one-way = Esta es una manera de hacerlo
 lesson-done = Hecho
 lesson-so-before = Así estaba antes
