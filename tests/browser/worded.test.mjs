@@ -58,4 +58,7 @@ test("Spanish is put together from the parts, with its decimal comma", async () 
   );
   assert.equal(worded("No. 4"), "No. 4");
   assert.equal(worded(phrase("not-there", "Only English 1.5.")), "Only English 1,5.");
+  const rg = phrase("figure-rg_in", "the RG");
+  assert.equal(worded(phrase("capital", "The RG", { said: rg })), "El RG");
+  assert.equal(worded(phrase("must-at-most", "; it must be at most ")), "; debe ser como mucho ");
 });

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
 use format::{BallFile, CheckedDoc, Phrase, subject};
+use lessons::FIGURES;
 use physics::spec::check;
 use physics::weigh::weigh;
 use proc_macro2::{Delimiter, TokenStream, TokenTree};
@@ -31,6 +32,8 @@ pub fn english() -> Vec<(&'static str, BTreeMap<String, String>)> {
         ("What a mistake is about", subjects()),
         ("What physics accepts", accepted()),
         ("The published limits", rules()),
+        ("Numbers of lessons", figures()),
+        ("Places in words", places()),
     ]
 }
 
@@ -40,7 +43,11 @@ pub fn fluent() -> String {
     for (title, messages) in english() {
         file += &format!("\n## {title}\n\n");
         for (id, text) in messages {
-            file += &format!("said-{id} = {}\n", text.replace('{', "{ $").replace('}', " }"));
+            let inner = text.trim_matches(' ').replace('{', "{ $").replace('}', " }");
+            // Fluent keeps a space at an end only where it is written out.
+            let [before, after] =
+                [text.starts_with(' '), text.ends_with(' ')].map(|is| if is { "{ \" \" }" } else { "" });
+            file += &format!("said-{id} = {before}{inner}{after}\n");
         }
     }
     file
@@ -168,6 +175,26 @@ fn rules() -> BTreeMap<String, String> {
                 add(&mut found, &said);
             }
         }
+    }
+    found
+}
+
+fn figures() -> BTreeMap<String, String> {
+    let mut found = BTreeMap::new();
+    FIGURES.iter().for_each(|figure| add(&mut found, &figure.said()));
+    found
+}
+
+fn places() -> BTreeMap<String, String> {
+    let mut found = BTreeMap::new();
+    for schema in [format::ball_schema(), format::shot_schema(), format::oil_schema()] {
+        keys(&schema, &mut |key, of| {
+            let of = of.to_string();
+            // Only numbers are spoken of.
+            if of.contains("\"number\"") || of.contains("\"integer\"") {
+                add(&mut found, &lessons::place(key));
+            }
+        });
     }
     found
 }

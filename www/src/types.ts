@@ -919,7 +919,7 @@ export interface WasmSeek {
 
 /** A part of a sentence; a value keeps its kind, so that it is shown in the reader's units. */
 export type Said =
-  | { kind: "text"; text: string }
+  | { kind: "text"; text: Phrase }
   | {
       kind: "value";
       value: number;
@@ -928,7 +928,7 @@ export type Said =
       /** Of a difference the two numbers, the second taken from the first. */
       between?: [number, number];
     }
-  | { kind: "term"; word: string; text: string }
+  | { kind: "term"; word: string; text: Phrase }
   | { kind: "strong" | "emphasis"; said: Said[] };
 /** The kinds that `units.ts` knows by the same names. */
 export type LessonQuantity =

@@ -67,6 +67,17 @@ impl Phrase {
         phrases.into_iter().reduce(list).unwrap_or_default()
     }
 
+    /// The same as the beginning of a sentence. In other languages the page does as much.
+    #[must_use]
+    pub fn capital(self) -> Self {
+        let mut chars = self.chars();
+        let text = chars.next().map(|first| first.to_uppercase().chain(chars).collect()).unwrap_or_default();
+        match self.0.id.as_ref() {
+            "" => Self::from(text),
+            _ => Self(Box::new(Said { text, id: Cow::Borrowed("capital"), args: vec![("said", self)] })),
+        }
+    }
+
     /// Two sentences, one after the other.
     #[must_use]
     #[inline(never)]

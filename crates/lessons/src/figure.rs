@@ -1,6 +1,7 @@
 //! The numbers that lessons speak of, each with its name in expressions and in
 //! words. Every one is read off a document that physics computed.
 
+use format::{Phrase, phrase};
 use physics::lane::{BOARDS, CENTRE_BOARD, PINS_M, board_at};
 use physics::spec::{RULES, Rule, RuleId};
 use physics::units::{M_PER_FT, M_PER_IN};
@@ -53,7 +54,7 @@ enum Of {
 }
 
 /// A number, or why there is none, as the end of a sentence.
-pub(crate) type Found = Result<f64, String>;
+pub(crate) type Found = Result<f64, Phrase>;
 
 impl Figure {
     const fn new(name: &'static str, words: &'static str, quantity: Quantity, of: fn(&Bench) -> Found) -> Self {
@@ -107,6 +108,11 @@ impl Figure {
         })
     }
 
+    /// What it is, in words, as a part of a sentence.
+    pub fn said(&self) -> Phrase {
+        Phrase::known("figure", self.name, self.words)
+    }
+
     /// The figure of this name.
     pub(crate) fn named(name: &str) -> Option<&'static Self> {
         FIGURES.iter().find(|figure| figure.name == name)
@@ -115,7 +121,9 @@ impl Figure {
     pub(crate) fn of(&self, bench: &Bench) -> Found {
         match self.of {
             Of::Bench(of) => of(bench),
-            Of::Piece(_) | Of::Distance(_) => Err(format!("{} is asked without its brackets", self.words)),
+            Of::Piece(_) | Of::Distance(_) => {
+                Err(phrase!("no-brackets", "{what} is asked without its brackets", what = self.said()))
+            }
         }
     }
 
@@ -146,9 +154,9 @@ macro_rules! weighed {
 macro_rules! rolled {
     ($name:literal, $words:literal, $quantity:ident, |$s:ident| $value:expr, $none:expr) => {
         Figure::new($name, $words, Quantity::$quantity, |bench| {
-            let $s = &bench.rolled().map_err(|problem| problem.message.into_text())?.summary;
+            let $s = &bench.rolled().map_err(|problem| problem.message)?.summary;
             let value: Option<f64> = $value;
-            value.ok_or_else(|| $none.to_owned())
+            value.ok_or_else($none)
         })
     };
 }
@@ -162,13 +170,19 @@ macro_rules! limit {
 macro_rules! covered {
     ($name:literal, $words:literal, $quantity:ident, |$c:ident| $value:expr) => {
         Figure::new($name, $words, Quantity::$quantity, |bench| {
-            let $c = bench.cover().map_err(|problem| problem.message.into_text())?;
+            let $c = bench.cover().map_err(|problem| problem.message)?;
             $value
         })
     };
 }
 
-const SHORT: &str = "the ball does not reach the pins";
+fn short() -> Phrase {
+    phrase!("ball-short", "the ball does not reach the pins")
+}
+
+fn none() -> Phrase {
+    phrase!("there-is-none", "there is none")
+}
 
 /// Every figure there is.
 pub const FIGURES: &[Figure] = &[
@@ -194,7 +208,10 @@ pub const FIGURES: &[Figure] = &[
         Ok(bench.checked().rules.iter().filter(|rule| rule.verdict == "fail").count() as f64)
     }),
     covered!("cover_in", "the thinnest place of the cover", Size, |c| {
-        c.thinnest.as_ref().map(|thinnest| thinnest.thickness_in).ok_or_else(|| "the ball has no core".to_owned())
+        c.thinnest
+            .as_ref()
+            .map(|thinnest| thinnest.thickness_in)
+            .ok_or_else(|| phrase!("no-core", "the ball has no core"))
     }),
     covered!("cover_mean_in", "the mean thickness of the cover", Size, |c| Ok(c.mean_in)),
     covered!("cover_usual_from_in", "the least thickness that is usual", Size, |c| Ok(c.usual_in[0])),
@@ -215,50 +232,44 @@ pub const FIGURES: &[Figure] = &[
         of: Of::Piece(|bench, piece| share(bench, piece).map(|share| share.rg_share)),
         ..Figure::new("piece_rg_share", "the share of the RG that is due to the piece", Quantity::Share, |_| Ok(0.0))
     },
-    rolled!("time_s", "the time to the pins", Time, |s| s.time_s, SHORT),
-    rolled!("board_at_pins", "the board at the pins", Board, |s| s.board_at_pins, SHORT),
-    rolled!("entry_angle_deg", "the entry angle", Angle, |s| s.entry_angle_deg, SHORT),
-    rolled!("speed_at_pins_mph", "the speed at the pins", Speed, |s| s.speed_at_pins_mph, SHORT),
-    rolled!("revs_at_pins_rpm", "the revs at the pins", Revs, |s| s.revs_at_pins_rpm, SHORT),
-    rolled!("breakpoint_board", "the board of the breakpoint", Board, |s| Some(s.breakpoint.board), "there is none"),
-    rolled!(
-        "breakpoint_ft",
-        "the distance of the breakpoint",
-        Distance,
-        |s| Some(s.breakpoint.distance_ft),
-        "there is none"
-    ),
-    rolled!("hook_start_ft", "where the hook begins", Distance, |s| s.hook_start_ft, "the ball has no hook"),
-    rolled!(
-        "roll_start_ft",
-        "where the ball begins to roll",
-        Distance,
-        |s| s.roll_start_ft,
+    rolled!("time_s", "the time to the pins", Time, |s| s.time_s, short),
+    rolled!("board_at_pins", "the board at the pins", Board, |s| s.board_at_pins, short),
+    rolled!("entry_angle_deg", "the entry angle", Angle, |s| s.entry_angle_deg, short),
+    rolled!("speed_at_pins_mph", "the speed at the pins", Speed, |s| s.speed_at_pins_mph, short),
+    rolled!("revs_at_pins_rpm", "the revs at the pins", Revs, |s| s.revs_at_pins_rpm, short),
+    rolled!("breakpoint_board", "the board of the breakpoint", Board, |s| Some(s.breakpoint.board), none),
+    rolled!("breakpoint_ft", "the distance of the breakpoint", Distance, |s| Some(s.breakpoint.distance_ft), none),
+    rolled!("hook_start_ft", "where the hook begins", Distance, |s| s.hook_start_ft, || phrase!(
+        "no-hook",
+        "the ball has no hook"
+    )),
+    rolled!("roll_start_ft", "where the ball begins to roll", Distance, |s| s.roll_start_ft, || phrase!(
+        "never-rolls",
         "the ball never rolls before the pins"
-    ),
-    rolled!("axis_migration_deg", "how far the axis moves", Angle, |s| s.axis_migration_deg, SHORT),
-    rolled!("flare_in", "the flare", Size, |s| Some(s.flare_in), "there is none"),
-    rolled!("flare_per_turn_in", "the flare in one turn", Size, |s| Some(s.flare_per_turn_in), "there is none"),
-    rolled!("turns", "the number of turns", Count, |s| Some(s.turns), "there is none"),
+    )),
+    rolled!("axis_migration_deg", "how far the axis moves", Angle, |s| s.axis_migration_deg, short),
+    rolled!("flare_in", "the flare", Size, |s| Some(s.flare_in), none),
+    rolled!("flare_per_turn_in", "the flare in one turn", Size, |s| Some(s.flare_per_turn_in), none),
+    rolled!("turns", "the number of turns", Count, |s| Some(s.turns), none),
     Figure::new("hook_boards", "how many boards the ball comes back", Quantity::Board, |bench| {
-        let summary = &bench.rolled().map_err(|problem| problem.message.into_text())?.summary;
-        let board = summary.board_at_pins.ok_or_else(|| SHORT.to_owned())?;
+        let summary = &bench.rolled().map_err(|problem| problem.message)?.summary;
+        let board = summary.board_at_pins.ok_or_else(short)?;
         Ok(board - summary.breakpoint.board)
     }),
     Figure::new("speed_lost_mph", "the speed lost on the way", Quantity::Speed, |bench| {
-        let at_pins_mph = bench.rolled().map_err(|problem| problem.message.into_text())?.summary.speed_at_pins_mph;
-        at_pins_mph.map(|mph| bench.throw().release.speed_mph - mph).ok_or_else(|| SHORT.to_owned())
+        let at_pins_mph = bench.rolled().map_err(|problem| problem.message)?.summary.speed_at_pins_mph;
+        at_pins_mph.map(|mph| bench.throw().release.speed_mph - mph).ok_or_else(short)
     }),
     Figure::new("revs_gained_rpm", "the revs gained on the way", Quantity::Revs, |bench| {
-        let at_pins_rpm = bench.rolled().map_err(|problem| problem.message.into_text())?.summary.revs_at_pins_rpm;
-        at_pins_rpm.map(|rpm| rpm - bench.throw().release.revs_rpm).ok_or_else(|| SHORT.to_owned())
+        let at_pins_rpm = bench.rolled().map_err(|problem| problem.message)?.summary.revs_at_pins_rpm;
+        at_pins_rpm.map(|rpm| rpm - bench.throw().release.revs_rpm).ok_or_else(short)
     }),
     Figure::new("skid_ft", "the length of the skid", Quantity::Distance, |bench| phase(bench, format::PhaseDoc::Skid)),
     Figure::new("hook_ft", "the length of the hook", Quantity::Distance, |bench| phase(bench, format::PhaseDoc::Hook)),
     Figure::new("roll_ft", "the length of the roll", Quantity::Distance, |bench| phase(bench, format::PhaseDoc::Roll)),
     Figure::new("pocket_miss_boards", "how far from the pocket the ball arrives", Quantity::Board, |bench| {
-        let board = bench.rolled().map_err(|problem| problem.message.into_text())?.summary.board_at_pins;
-        board.map(|board| (board - POCKET_BOARD).abs()).ok_or_else(|| SHORT.to_owned())
+        let board = bench.rolled().map_err(|problem| problem.message)?.summary.board_at_pins;
+        board.map(|board| (board - POCKET_BOARD).abs()).ok_or_else(short)
     }),
     Figure {
         index: Some(Index::Distance),
@@ -271,10 +282,10 @@ pub const FIGURES: &[Figure] = &[
         Ok(oil(bench)?.length_ft - EXIT_RULE)
     }),
     Figure::new("pours", "the number of pours", Quantity::Count, |bench| {
-        bench.poured().map(|poured| poured.pours.len() as f64).map_err(|problem| problem.message.into_text())
+        bench.poured().map(|poured| poured.pours.len() as f64).map_err(|problem| problem.message)
     }),
     Figure::new("cost_index", "the cost index", Quantity::Ratio, |bench| {
-        bench.poured().map(|poured| poured.cost_index).map_err(|problem| problem.message.into_text())
+        bench.poured().map(|poured| poured.cost_index).map_err(|problem| problem.message)
     }),
     Figure::new("lane_ft", "the way from the foul line to the pins", Quantity::Distance, |_| Ok(PINS_M / M_PER_FT)),
     Figure::new("lane_boards", "the number of boards", Quantity::Board, |_| Ok(BOARDS)),
@@ -304,22 +315,26 @@ const EXIT_RULE: f64 = 31.0;
 
 fn limit(id: RuleId, side: fn(&Rule) -> Option<f64>) -> Found {
     let rule = RULES.iter().find(|rule| rule.id == id);
-    rule.and_then(side).ok_or_else(|| "there is no such limit".to_owned())
+    rule.and_then(side).ok_or_else(|| phrase!("no-such-limit", "there is no such limit"))
 }
 
-fn share<'a>(bench: &'a Bench, piece: &str) -> Result<&'a format::PieceShare, String> {
+fn share<'a>(bench: &'a Bench, piece: &str) -> Result<&'a format::PieceShare, Phrase> {
     let pieces = &bench.weighed().pieces;
-    pieces.iter().find(|share| share.name == piece).ok_or_else(|| format!("the ball has no piece called {piece:?}"))
+    pieces
+        .iter()
+        .find(|share| share.name == piece)
+        .ok_or_else(|| phrase!("no-piece-here", "the ball has no piece called {name}", name = format!("{piece:?}")))
 }
 
 fn phase(bench: &Bench, phase: format::PhaseDoc) -> Found {
-    let rolled = bench.rolled().map_err(|problem| problem.message.into_text())?;
+    let rolled = bench.rolled().map_err(|problem| problem.message)?;
     Ok(rolled.phases.iter().filter(|span| span.phase == phase).map(|span| span.length_ft).sum())
 }
 
-fn oil(bench: &Bench) -> Result<format::OilMapDoc, String> {
-    let oil = bench.oil().ok_or_else(|| "the lane's friction is given in zones, without oil".to_owned())?;
-    let film = oil.film().map_err(|problem| problem.message.into_text())?;
+fn oil(bench: &Bench) -> Result<format::OilMapDoc, Phrase> {
+    let oil =
+        bench.oil().ok_or_else(|| phrase!("no-oil-here", "the lane's friction is given in zones, without oil"))?;
+    let film = oil.film().map_err(|problem| problem.message)?;
     Ok(format::OilMapDoc::new(oil, &film))
 }
 
@@ -327,13 +342,13 @@ fn oil(bench: &Bench) -> Result<format::OilMapDoc, String> {
 /// between the two samples around it: they are a hundredth of a second apart,
 /// about 3 in of way.
 pub(crate) fn path_board(bench: &Bench, distance_ft: f64) -> Found {
-    let rolled = bench.rolled().map_err(|problem| problem.message.into_text())?;
+    let rolled = bench.rolled().map_err(|problem| problem.message)?;
     let between = rolled.samples.windows(2).find_map(|pair| {
         let [a, b] = pair else { return None };
         let part = (distance_ft - a.y_ft) / (b.y_ft - a.y_ft);
         (0.0..=1.0).contains(&part).then_some(a.x_in + part * (b.x_in - a.x_in))
     });
-    let x_in = between.ok_or_else(|| format!("the ball does not get to {distance_ft} ft"))?;
+    let x_in = between.ok_or_else(|| phrase!("not-so-far", "the ball does not get to {far} ft", far = distance_ft))?;
     let hand = match bench.throw().hand {
         format::Hand::Right => physics::lane::Hand::Right,
         format::Hand::Left => physics::lane::Hand::Left,

@@ -3,8 +3,8 @@
 
 use std::collections::BTreeMap;
 
-use format::Problem;
 use format::lesson::{Answer, Change, Kind, LessonFile, LessonProblem, Places, ReadLesson, Step};
+use format::{Problem, phrase};
 
 use crate::bench::{Bench, Files};
 use crate::expr::{Expr, Fault, Names, OPEN_BRACE, OPEN_QUOTE, Scene, Type, parse};
@@ -133,9 +133,9 @@ impl Lesson {
 
     pub(crate) fn step(&self, step: usize) -> Result<&Step, Problem> {
         self.file.steps.get(step).ok_or_else(|| {
-            let accepted = format!("a step from 0 to {}", self.file.steps.len().saturating_sub(1));
-            let message = format!("The lesson has no step {step}.");
-            Problem { place: "step".to_owned(), found: step.into(), accepted: accepted.into(), message: message.into() }
+            let last = self.file.steps.len().saturating_sub(1);
+            Problem::new("step", step.into(), phrase!("step-from-0", "a step from 0 to {last}", last = last))
+                .saying(phrase!("no-step", "The lesson has no step {step}.", step = step))
         })
     }
 
@@ -151,7 +151,11 @@ impl Lesson {
 
 /// A problem in what comes of a change, at the change itself.
 pub(crate) fn in_change(place: &str, problem: Problem) -> Problem {
-    Problem { place: place.to_owned(), message: format!("{} ({})", problem.message, problem.place).into(), ..problem }
+    Problem {
+        place: place.to_owned(),
+        message: phrase!("at-place", "{message} ({place})", message = problem.message, place = problem.place),
+        ..problem
+    }
 }
 
 struct Reader<'a> {

@@ -23,7 +23,7 @@ mod work;
 
 pub use bench::{Bench, Files};
 pub use class::{ClassDoc, ClassEntry, ClassLearner, ClassLesson, ClassQuestion, ClassTask, WrongSaid};
-pub use expr::{MAX_CHARS, MAX_DEPTH, Scene};
+pub use expr::{MAX_CHARS, MAX_DEPTH, Scene, place};
 pub use figure::{FIGURES, Figure, Index};
 pub use lesson::Lesson;
 pub use quantity::Quantity;

@@ -106,9 +106,9 @@ impl Line {
 
 fn fill(parts: &[Part], scene: &Scene<'_>) -> Vec<Said> {
     let part = |part: &Part| match part {
-        Part::Text(text) => Said::Text { text: text.clone() },
+        Part::Text(text) => Said::Text { text: text.into() },
         Part::Value(expr, decimals) => scene.said(expr, *decimals),
-        Part::Term { word, text } => Said::Term { word: word.clone(), text: text.clone() },
+        Part::Term { word, text } => Said::Term { word: word.clone(), text: text.into() },
         Part::Strong(parts) => Said::Strong { said: fill(parts, scene) },
         Part::Emphasis(parts) => Said::Emphasis { said: fill(parts, scene) },
     };

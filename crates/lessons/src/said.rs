@@ -1,6 +1,7 @@
 //! What is said to the learner: text with numbers in it that keep their kind,
 //! so that a page shows them in the reader's units.
 
+use format::Phrase;
 use serde::Serialize;
 
 use crate::quantity::Quantity;
@@ -12,7 +13,7 @@ pub enum Said {
     /// Words as they stand.
     Text {
         /// The words.
-        text: String,
+        text: Phrase,
     },
     /// A computed number.
     Value {
@@ -32,7 +33,7 @@ pub enum Said {
         /// As the glossary spells it.
         word: String,
         /// As it stands here.
-        text: String,
+        text: Phrase,
     },
     /// Of more weight.
     Strong {
@@ -64,7 +65,7 @@ pub enum Block {
     },
 }
 
-pub(crate) fn text(words: impl Into<String>) -> Said {
+pub(crate) fn text(words: impl Into<Phrase>) -> Said {
     Said::Text { text: words.into() }
 }
 
@@ -76,7 +77,7 @@ pub(crate) fn value(value: f64, quantity: Quantity, decimals: Option<u8>) -> Sai
 pub fn plain(said: &[Said]) -> String {
     said.iter()
         .map(|part| match part {
-            Said::Text { text } | Said::Term { text, .. } => text.clone(),
+            Said::Text { text } | Said::Term { text, .. } => text.to_string(),
             Said::Value { value, quantity, decimals, between } => {
                 let decimals = decimals.unwrap_or_else(|| quantity.decimals());
                 quantity.text(between.map_or(*value, |two| quantity.difference(two, decimals)), decimals)

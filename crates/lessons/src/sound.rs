@@ -4,8 +4,8 @@
 
 use std::collections::BTreeMap;
 
-use format::Problem;
 use format::lesson::{Kind, LessonProblem};
+use format::{Phrase, Problem};
 
 use crate::bench::Bench;
 use crate::expr::Expr;
@@ -43,8 +43,8 @@ struct Proof<'a> {
 }
 
 impl Proof<'_> {
-    fn problem(&mut self, place: String, found: impl Into<String>, accepted: &str, message: String) {
-        let problem = Problem { place, found: found.into().into(), accepted: accepted.into(), message: message.into() };
+    fn problem(&mut self, place: String, found: impl Into<Phrase>, accepted: &str, message: String) {
+        let problem = Problem { place, found: found.into(), accepted: accepted.into(), message: message.into() };
         self.problems.push(self.lesson.places.locate(problem, 0));
     }
 

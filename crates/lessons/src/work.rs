@@ -3,15 +3,15 @@
 
 use std::collections::BTreeMap;
 
-use format::Problem;
 use format::lesson::{Kind, Room};
+use format::{Phrase, Problem, phrase};
 use physics::lane::PINS_M;
 use physics::units::M_PER_FT;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 use crate::bench::{Bench, is_free};
-use crate::expr::{Type, describe, sentence, unmet};
+use crate::expr::{Type, describe, no_number, sentence, unmet};
 use crate::figure::path_board;
 use crate::lesson::{Lesson, Task};
 use crate::quantity::Quantity;
@@ -280,11 +280,15 @@ impl Lesson {
             }
         }
         for place in &fixed {
-            missing.push(vec![text(format!("This step leaves {place} as it was; put it back."))]);
+            missing.push(vec![text(phrase!(
+                "left-as-it-was",
+                "This step leaves {place} as it was; put it back.",
+                place = place
+            ))]);
         }
         // What holds by itself was not done.
         if missing.is_empty() && now.differences(start).is_empty() {
-            missing.push(vec![text("This holds already, but you have changed nothing yet.")]);
+            missing.push(vec![text(phrase!("holds-already", "This holds already, but you have changed nothing yet."))]);
         }
         let passed = missing.is_empty();
         let wrong = if passed { None } else { wrong.iter().find(|(when, _)| scene.truth(when) == Ok(true)) };
@@ -308,35 +312,34 @@ impl Lesson {
         let (outcome, say, truth) = match (&self.stage(step)?.task, guess) {
             (Task::Choose(options), Guess::Option(chosen)) => {
                 let scene = self.scene(start, &after, &locals);
-                let option =
-                    options.get(*chosen).ok_or_else(|| refused(&chosen.to_string(), "the number of an option"))?;
-                let right = scene.truth(&option.right).map_err(|why| unknown(&why))?;
+                let option = options.get(*chosen).ok_or_else(|| refused((*chosen).into(), option_number()))?;
+                let right = scene.truth(&option.right).map_err(unknown)?;
                 let truth = options.iter().position(|option| scene.truth(&option.right) == Ok(true));
                 let outcome = if right { Outcome::Right } else { Outcome::Wrong };
                 (outcome, option.say.fill(&scene), Truth::Option(truth))
             }
             (Task::Number { value: wanted, within, right, low, high }, Guess::Number(number)) => {
                 if !number.is_finite() {
-                    return Err(refused(&number.to_string(), "a finite number"));
+                    return Err(refused((*number).into(), phrase!("number-finite", "a finite number")));
                 }
                 locals.insert("guess", *number);
                 let scene = self.scene(start, &after, &locals);
-                let is = scene.number(wanted).map_err(|why| unknown(&why))?;
-                let room = scene.number(within).map_err(|why| unknown(&why))?;
+                let is = scene.number(wanted).map_err(unknown)?;
+                let room = scene.number(within).map_err(unknown)?;
                 let (outcome, say) = match number - is {
                     // A share typed as 12.3 is not the very same number as 0.123.
                     off if off.abs() <= room * (1.0 + 1e-9) => (Outcome::Right, right),
                     off if off < 0.0 => (Outcome::Low, low),
                     _ => (Outcome::High, high),
                 };
-                let Type::Number(quantity) = wanted.of else { return Err(unknown("this is no number")) };
+                let Type::Number(quantity) = wanted.of else { return Err(unknown(no_number())) };
                 (outcome, say.fill(&scene), Truth::Number(value(is, quantity, None)))
             }
             (Task::Draw { within, right, wrong, no_turn }, Guess::Path(points)) => {
                 let truth = true_path(&after)?;
                 locals = drawn(points, &truth)?;
                 let scene = self.scene(start, &after, &locals);
-                let room = scene.number(within).map_err(|why| unknown(&why))?;
+                let room = scene.number(within).map_err(unknown)?;
                 let near = locals.get("miss_board").is_some_and(|miss| *miss <= room);
                 let (outcome, say) = match no_turn {
                     _ if near => (Outcome::Right, right),
@@ -345,10 +348,15 @@ impl Lesson {
                 };
                 (outcome, say.fill(&scene), Truth::Path(truth))
             }
-            (Task::Choose(_), _) => return Err(refused("another", "the number of an option")),
-            (Task::Number { .. }, _) => return Err(refused("another", "a number")),
-            (Task::Draw { .. }, _) => return Err(refused("another", "a path")),
-            (Task::Look | Task::Reach { .. }, _) => return Err(refused("an answer", "none: the step asks nothing")),
+            (Task::Choose(_), _) => return Err(refused(another(), option_number())),
+            (Task::Number { .. }, _) => return Err(refused(another(), phrase!("a-number", "a number"))),
+            (Task::Draw { .. }, _) => return Err(refused(another(), phrase!("a-path-drawn", "a path"))),
+            (Task::Look | Task::Reach { .. }, _) => {
+                return Err(refused(
+                    phrase!("some-answer", "an answer"),
+                    phrase!("asks-nothing", "none: the step asks nothing"),
+                ));
+            }
         };
         Ok(AnsweredDoc { outcome, say, truth, doc: after.doc().clone() })
     }
@@ -385,7 +393,7 @@ impl Lesson {
 
     pub(crate) fn stage(&self, step: usize) -> Result<&crate::lesson::Stage, Problem> {
         self.step(step)?;
-        self.stages.get(step).ok_or_else(|| refused(&step.to_string(), "a step of the lesson"))
+        self.stages.get(step).ok_or_else(|| refused(step.into(), phrase!("a-step", "a step of the lesson")))
     }
 }
 
@@ -396,21 +404,24 @@ fn named(name: Option<&str>, described: Vec<Said>) -> Vec<Said> {
         Said::Term { word, .. } => Some(word),
         _ => None,
     });
-    vec![word.map_or_else(|| text(name), |word| Said::Term { word, text: name.to_owned() })]
+    vec![word.map_or_else(|| text(name), |word| Said::Term { word, text: name.into() })]
 }
 
-fn refused(found: &str, accepted: &str) -> Problem {
-    let message = format!("The answer must be {accepted}, not {found}.");
-    Problem { place: "answer".to_owned(), found: found.into(), accepted: accepted.into(), message: message.into() }
+fn another() -> Phrase {
+    phrase!("another-answer", "another")
 }
 
-fn unknown(why: &str) -> Problem {
-    Problem {
-        place: "answer".to_owned(),
-        found: why.into(),
-        accepted: "a question that has an answer".into(),
-        message: sentence(why).into(),
-    }
+fn option_number() -> Phrase {
+    phrase!("option-number", "the number of an option")
+}
+
+fn refused(found: Phrase, accepted: Phrase) -> Problem {
+    Problem::new("answer", found, accepted)
+}
+
+fn unknown(why: Phrase) -> Problem {
+    let accepted = phrase!("answerable", "a question that has an answer");
+    Problem::new("answer", why.clone(), accepted).saying(sentence(why))
 }
 
 /// The path foot by foot as far as the ball goes.
@@ -434,8 +445,8 @@ fn drawn(points: &[[f64; 2]], truth: &[[f64; 2]]) -> Result<BTreeMap<&'static st
     let sound = points.iter().all(|[board, ft]| (-40.0..=80.0).contains(board) && (-1.0..=70.0).contains(ft));
     if !(2..=MAX_POINTS).contains(&points.len()) || !down || !sound {
         return Err(refused(
-            &format!("{} points", points.len()),
-            "2 to 500 points [board, ft] on the lane, one beyond the other",
+            phrase!("so-many-points", "{count} points", count = points.len()),
+            phrase!("a-drawn-path", "2 to 500 points [board, ft] on the lane, one beyond the other"),
         ));
     }
     let board = |ft: f64| {

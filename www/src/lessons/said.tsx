@@ -1,5 +1,6 @@
 // What a lesson says: text with numbers in the reader's units and words of the trade.
 
+import { worded } from "../locale/worded";
 import { Term } from "../parts/term";
 import { type Units, useStore } from "../store";
 import type { ProseBlock, Said } from "../types";
@@ -22,7 +23,7 @@ export function plain(said: Said[], units: Units): string {
   return said
     .map((part) => {
       if (part.kind === "value") return valueIn(part, units);
-      return part.kind === "text" || part.kind === "term" ? part.text : plain(part.said, units);
+      return part.kind === "text" || part.kind === "term" ? worded(part.text) : plain(part.said, units);
     })
     .join("");
 }
@@ -35,7 +36,7 @@ export function Line({ said, still }: { said: Said[]; still?: boolean }) {
       {said.map((part, at) => {
         switch (part.kind) {
           case "text":
-            return part.text;
+            return worded(part.text);
           case "value":
             return (
               <span key={at} class="said-value">
@@ -45,10 +46,10 @@ export function Line({ said, still }: { said: Said[]; still?: boolean }) {
           case "term":
             return !still && isWord(part.word) ? (
               <Term key={at} word={part.word}>
-                {part.text}
+                {worded(part.text)}
               </Term>
             ) : (
-              part.text
+              worded(part.text)
             );
           case "strong":
             return (

@@ -12,6 +12,10 @@ export const worded = (phrase: Phrase): string => marked(translatedPhrase(phrase
 /** The same with numbers as Rust writes them. */
 export function translatedPhrase(phrase: Phrase): string {
   if (typeof phrase === "string") return phrase;
+  if (phrase.id === "capital") {
+    const said = translatedPhrase(phrase.args.said ?? "");
+    return said.charAt(0).toUpperCase() + said.slice(1);
+  }
   const args = Object.entries(phrase.args).map(([name, arg]) => [name, translatedPhrase(arg)]);
   return translated(`said-${phrase.id}`, Object.fromEntries(args)) ?? phrase.text;
 }

@@ -2,6 +2,8 @@
 
 use std::collections::BTreeMap;
 
+use format::{Phrase, phrase};
+
 use super::{At, Expr, ExprKind, Function, Op, Type};
 use crate::bench::Bench;
 use crate::path::{Leg, Path};
@@ -23,7 +25,7 @@ pub struct Scene<'a> {
 }
 
 /// A value, or the end of a sentence that says why there is none.
-type Found<T> = Result<T, String>;
+type Found<T> = Result<T, Phrase>;
 
 impl Scene<'_> {
     fn bench(&self, state: Option<&str>) -> &Bench {
@@ -48,7 +50,7 @@ impl Scene<'_> {
             ExprKind::Two(Op::Or, left, right) => self.truth(left)? || self.truth(right)?,
             ExprKind::Two(Op::And, left, right) => self.truth(left)? && self.truth(right)?,
             ExprKind::Two(op, left, right) => holds(*op, self.number(left)?, self.number(right)?),
-            _ => return Err("this is neither true nor false".to_owned()),
+            _ => return Err(phrase!("neither-truth", "this is neither true nor false")),
         })
     }
 
@@ -65,15 +67,17 @@ impl Scene<'_> {
             }
             ExprKind::Place { state, path } => {
                 let found = path.get(self.bench(state.as_deref()).doc()).and_then(serde_json::Value::as_f64);
-                found.ok_or_else(|| format!("there is no number at {path}"))
+                found.ok_or_else(|| phrase!("no-number-at", "there is no number at {place}", place = path.to_string()))
             }
             ExprKind::Given(name) => match self.given.get(name) {
                 Some(given) => Scene { now: self.first, start: self.first, ..*self }.number(given),
-                None => Err(format!("the lesson gives no {name}")),
+                None => Err(phrase!("gives-no", "the lesson gives no {name}", name = name)),
             },
-            ExprKind::Local(name) => {
-                self.locals.get(name.as_str()).copied().ok_or_else(|| "there is no answer yet".to_owned())
-            }
+            ExprKind::Local(name) => self
+                .locals
+                .get(name.as_str())
+                .copied()
+                .ok_or_else(|| phrase!("no-answer-yet", "there is no answer yet")),
             ExprKind::Negated(inner) => Ok(-self.number(inner)?),
             ExprKind::Two(op, left, right) => arithmetic(*op, self.number(left)?, self.number(right)?),
             ExprKind::Call(function, inputs) => {
@@ -86,11 +90,11 @@ impl Scene<'_> {
                     // The same bits natively and in WebAssembly.
                     Function::Power => match values.as_slice() {
                         [base, exponent] => finite(libm::pow(*base, *exponent))?,
-                        _ => return Err("this is no number".to_owned()),
+                        _ => return Err(no_number()),
                     },
                 })
             }
-            ExprKind::Not(_) => Err("this is no number".to_owned()),
+            ExprKind::Not(_) => Err(no_number()),
         }
     }
 
@@ -111,11 +115,11 @@ impl Scene<'_> {
 
     /// A number with what it is a number of; none of a comparison.
     pub(crate) fn said(&self, expr: &Expr, decimals: Option<u8>) -> Said {
-        let Type::Number(quantity) = expr.of else { return text("none") };
+        let Type::Number(quantity) = expr.of else { return text(phrase!("none", "none")) };
         let decimals = decimals.or_else(|| self.typed(expr));
         match self.number(expr) {
             Ok(number) => Said::Value { value: number, quantity, decimals, between: self.between(expr) },
-            Err(_) => text("none"),
+            Err(_) => text(phrase!("none", "none")),
         }
     }
 }
@@ -126,13 +130,13 @@ fn arithmetic(op: Op, left: f64, right: f64) -> Found<f64> {
         Op::Minus => left - right,
         Op::Times => left * right,
         Op::Over => left / right,
-        _ => return Err("this is no number".to_owned()),
+        _ => return Err(no_number()),
     };
     finite(result)
 }
 
 fn finite(result: f64) -> Found<f64> {
-    if result.is_finite() { Ok(result) } else { Err("this divides by nothing".to_owned()) }
+    if result.is_finite() { Ok(result) } else { Err(phrase!("by-nothing", "this divides by nothing")) }
 }
 
 fn holds(op: Op, left: f64, right: f64) -> bool {
@@ -155,12 +159,12 @@ pub(crate) fn unmet(expr: &Expr, scene: &Scene<'_>) -> Vec<Vec<Said>> {
     match scene.truth(expr) {
         Ok(true) => return Vec::new(),
         Ok(false) => {}
-        Err(why) => return vec![vec![text(sentence(&why))]],
+        Err(why) => return vec![vec![text(sentence(why))]],
     }
     match &expr.kind {
         ExprKind::Two(Op::And, left, right) => [unmet(left, scene), unmet(right, scene)].concat(),
         ExprKind::Two(Op::Or, left, right) => {
-            let mut said = vec![text("Either of two things must change. ")];
+            let mut said = vec![text(phrase!("either-must-change", "Either of two things must change. "))];
             for part in [unmet(left, scene), unmet(right, scene)].concat() {
                 said.extend(part);
                 said.push(text(" "));
@@ -168,7 +172,7 @@ pub(crate) fn unmet(expr: &Expr, scene: &Scene<'_>) -> Vec<Vec<Said>> {
             vec![said]
         }
         ExprKind::Two(op, left, right) => vec![compared(*op, left, right, scene)],
-        _ => vec![vec![text("This is so, and must not be.")]],
+        _ => vec![vec![text(phrase!("so-and-must-not", "This is so, and must not be."))]],
     }
 }
 
@@ -181,19 +185,19 @@ fn compared(op: Op, left: &Expr, right: &Expr, scene: &Scene<'_>) -> Vec<Said> {
         return said;
     }
     let must = match op {
-        Op::Less => "less than ",
-        Op::AtMost => "at most ",
-        Op::More => "more than ",
-        Op::AtLeast => "at least ",
-        Op::Other => "other than ",
-        _ => "",
+        Op::Less => phrase!("must-less", "; it must be less than "),
+        Op::AtMost => phrase!("must-at-most", "; it must be at most "),
+        Op::More => phrase!("must-more", "; it must be more than "),
+        Op::AtLeast => phrase!("must-at-least", "; it must be at least "),
+        Op::Other => phrase!("must-other", "; it must be other than "),
+        _ => phrase!("must-same", "; it must be "),
     };
     let (Type::Number(quantity), Ok(is), Ok(wanted)) = (left.of, scene.number(left), scene.number(right)) else {
         return Vec::new();
     };
     let decimals = telling(quantity, is, wanted);
     let mut said = capital(describe(left, scene));
-    said.extend([text(" is "), value(is, quantity, Some(decimals)), text(format!("; it must be {must}"))]);
+    said.extend([text(is_now()), value(is, quantity, Some(decimals)), text(must)]);
     if !typed(right) {
         said.extend(describe(right, scene));
         said.push(text(", "));
@@ -216,11 +220,15 @@ fn near(op: Op, left: &Expr, right: &Expr, scene: &Scene<'_>) -> Option<Vec<Said
     let (is, wanted, room) = (scene.number(a).ok()?, scene.number(b).ok()?, scene.number(right).ok()?);
     let decimals = telling(quantity, is, wanted);
     let mut said = capital(describe(a, scene));
-    said.extend([text(" is "), value(is, quantity, Some(decimals)), text("; it must be within ")]);
+    said.extend([
+        text(is_now()),
+        value(is, quantity, Some(decimals)),
+        text(phrase!("must-within", "; it must be within ")),
+    ]);
     let boards = match (within, room == 1.0) {
-        (Quantity::Board, true) => " board of ",
-        (Quantity::Board, false) => " boards of ",
-        _ => " of ",
+        (Quantity::Board, true) => phrase!("one-board-of", " board of "),
+        (Quantity::Board, false) => phrase!("boards-of", " boards of "),
+        _ => phrase!("within-of", " of "),
     };
     said.extend([value(room, within, scene.typed(right)), text(boards)]);
     if !matches!(b.kind, ExprKind::Number(..) | ExprKind::Given(_)) {
@@ -256,26 +264,30 @@ fn telling(quantity: Quantity, one: f64, other: f64) -> u8 {
 pub(crate) fn describe(expr: &Expr, scene: &Scene<'_>) -> Vec<Said> {
     match &expr.kind {
         ExprKind::Figure { state, figure, at } => {
-            let mut said = vec![term(figure.word(), figure.words.to_owned())];
+            let mut said = vec![term(figure.word(), figure.said())];
             match at {
                 At::Nothing => {}
-                At::Piece(piece) => said.push(text(format!(" called {piece}"))),
-                At::Distance(distance) => said.extend([text(" at "), scene.said(distance, None)]),
+                At::Piece(piece) => said.push(text(phrase!("called", " called {name}", name = piece))),
+                At::Distance(distance) => {
+                    said.extend([text(phrase!("at-distance", " at ")), scene.said(distance, None)])
+                }
             }
             said.push(text(of_state(state.as_deref())));
             said
         }
         ExprKind::Place { state, path } => {
-            let words = format!("{}{}", place_words(path, scene.bench(state.as_deref())), of_state(state.as_deref()));
-            vec![term(place_word(path.key()), words)]
+            let words = place_words(path, scene.bench(state.as_deref()));
+            let said = vec![term(place_word(path.key()), words)];
+            let of = of_state(state.as_deref());
+            if of.is_empty() { said } else { [said, vec![text(of)]].concat() }
         }
         ExprKind::Two(op, left, right) => {
             let between = match op {
-                Op::Plus => " and ",
-                Op::Minus => " less ",
-                Op::Times => " times ",
-                Op::Over => " over ",
-                _ => " beside ",
+                Op::Plus => phrase!("op-plus", " and "),
+                Op::Minus => phrase!("op-minus", " less "),
+                Op::Times => phrase!("op-times", " times "),
+                Op::Over => phrase!("op-over", " over "),
+                _ => phrase!("op-beside", " beside "),
             };
             let mut said = describe(left, scene);
             said.push(text(between));
@@ -283,34 +295,34 @@ pub(crate) fn describe(expr: &Expr, scene: &Scene<'_>) -> Vec<Said> {
             said
         }
         ExprKind::Call(Function::Abs, inputs) => {
-            let mut said = vec![text("the size of ")];
+            let mut said = vec![text(phrase!("size-of", "the size of "))];
             said.extend(inputs.iter().flat_map(|input| describe(input, scene)));
             said
         }
         ExprKind::Call(function, inputs) => {
             let (opening, closing) = match function {
-                Function::Min => ("the least of ", " and "),
-                Function::Power => ("", " to the power of "),
-                _ => ("the most of ", " and "),
+                Function::Min => (phrase!("least-of", "the least of "), phrase!("op-plus", " and ")),
+                Function::Power => (Phrase::default(), phrase!("to-the-power", " to the power of ")),
+                _ => (phrase!("most-of", "the most of "), phrase!("op-plus", " and ")),
             };
             let mut said = vec![text(opening)];
             for (n, input) in inputs.iter().enumerate() {
                 if n > 0 {
-                    said.push(text(if n + 1 == inputs.len() { closing } else { ", " }));
+                    said.push(text(if n + 1 == inputs.len() { closing.clone() } else { ", ".into() }));
                 }
                 said.extend(describe(input, scene));
             }
             said
         }
-        ExprKind::Local(name) if name == "guess" => vec![text("your answer")],
-        ExprKind::Local(_) => vec![text("your drawing")],
+        ExprKind::Local(name) if name == "guess" => vec![text(phrase!("your-answer", "your answer"))],
+        ExprKind::Local(_) => vec![text(phrase!("your-drawing", "your drawing"))],
         ExprKind::Negated(inner) | ExprKind::Not(inner) => describe(inner, scene),
         ExprKind::Number(..) | ExprKind::Given(_) => vec![scene.said(expr, None)],
     }
 }
 
 /// Words that lead to a word of the glossary, where there is one.
-fn term(word: Option<&'static str>, text: String) -> Said {
+fn term(word: Option<&'static str>, text: Phrase) -> Said {
     match word {
         Some(word) => Said::Term { word: word.to_owned(), text },
         None => Said::Text { text },
@@ -342,23 +354,16 @@ fn place_word(key: &str) -> Option<&'static str> {
     })
 }
 
-fn of_state(state: Option<&str>) -> String {
+fn of_state(state: Option<&str>) -> Phrase {
     match state {
-        None => String::new(),
-        Some("start") => " at the start".to_owned(),
-        Some(name) => format!(" of {}", name.replace('_', " ")),
+        None => Phrase::default(),
+        Some("start") => phrase!("at-the-start", " at the start"),
+        Some(name) => phrase!("of-state", " of {name}", name = name.replace('_', " ")),
     }
 }
 
-/// `ball.pieces[1].density_g_cc` as "the density of the puck".
-fn place_words(path: &Path, bench: &Bench) -> String {
-    let key = path.key();
-    let axis = match path.0.last() {
-        Some(Leg::Index(n)) if ["at_in", "size_in", "turn_deg"].contains(&key) => {
-            ["x", "y", "z"].get(*n).map(|axis| format!(" along {axis}")).unwrap_or_default()
-        }
-        _ => String::new(),
-    };
+/// The number of a file's key, in words: "the density".
+pub fn place(key: &str) -> Phrase {
     let endings = ["_g_cc", "_in", "_deg", "_mph", "_rpm", "_ft", "_lb", "_oz", "_um", "_ml"];
     let plain = endings.iter().find_map(|ending| key.strip_suffix(ending)).unwrap_or(key);
     let plain = match plain {
@@ -368,31 +373,47 @@ fn place_words(path: &Path, bench: &Bench) -> String {
         "pin_to_pap" => "pin-to-PAP distance".to_owned(),
         other => other.replace('_', " "),
     };
+    Phrase::known("place", key, &format!("the {plain}"))
+}
+
+/// `ball.pieces[1].density_g_cc` as "the density of the puck".
+fn place_words(path: &Path, bench: &Bench) -> Phrase {
+    let key = path.key();
+    let what = match path.0.last() {
+        Some(Leg::Index(n)) if ["at_in", "size_in", "turn_deg"].contains(&key) => {
+            let axis = ["x", "y", "z"].get(*n).copied().unwrap_or_default();
+            phrase!("along", "{what} along {axis}", what = place(key), axis = axis)
+        }
+        _ => place(key),
+    };
     let keys: Vec<&str> =
         path.0.iter().filter_map(|leg| if let Leg::Key(key) = leg { Some(key.as_str()) } else { None }).collect();
-    let owner = match (path.owner(bench.doc()), keys.as_slice()) {
-        (Some(owner), _) => format!(" of the {owner}"),
-        (None, ["ball", "cover", ..]) => " of the cover".to_owned(),
-        (None, ["ball", _]) => " of the ball".to_owned(),
-        _ => String::new(),
-    };
-    format!("the {plain}{axis}{owner}")
+    match (path.owner(bench.doc()), keys.as_slice()) {
+        (Some(owner), _) => phrase!("of-part", "{what} of the {owner}", what = what, owner = owner),
+        (None, ["ball", "cover", ..]) => phrase!("of-cover", "{what} of the cover", what = what),
+        (None, ["ball", _]) => phrase!("of-ball", "{what} of the ball", what = what),
+        _ => what,
+    }
 }
 
 fn capital(mut said: Vec<Said>) -> Vec<Said> {
     if let Some(Said::Text { text } | Said::Term { text, .. }) = said.first_mut() {
-        *text = upper(text);
+        *text = std::mem::take(text).capital();
     }
     said
 }
 
-fn upper(text: &str) -> String {
-    let mut chars = text.chars();
-    chars.next().map(|first| first.to_uppercase().chain(chars).collect()).unwrap_or_default()
+fn is_now() -> Phrase {
+    phrase!("is-now", " is ")
+}
+
+pub(crate) fn no_number() -> Phrase {
+    phrase!("no-number", "this is no number")
 }
 
 /// The end of a sentence as a sentence of its own.
-pub(crate) fn sentence(why: &str) -> String {
-    let text = upper(why);
-    if text.ends_with('.') { text } else { format!("{text}.") }
+pub(crate) fn sentence(why: Phrase) -> Phrase {
+    let whole = why.ends_with('.');
+    let said = why.capital();
+    if whole { said } else { phrase!("full-stop", "{said}.", said = said) }
 }

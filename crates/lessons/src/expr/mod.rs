@@ -23,8 +23,8 @@ mod parse;
 #[cfg(test)]
 mod tests;
 
-pub use eval::Scene;
-pub(crate) use eval::{describe, sentence, unmet};
+pub use eval::{Scene, place};
+pub(crate) use eval::{describe, no_number, sentence, unmet};
 pub(crate) use parse::{Names, parse};
 
 use std::ops::Range;

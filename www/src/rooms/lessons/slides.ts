@@ -1,6 +1,7 @@
 // What a lesson shows to a room, one thing after the other.
 
 import type { ToldStep } from "../../lessons/told";
+import { worded } from "../../locale/worded";
 import type { Doc } from "../../store";
 import type { LessonDoc, ProseBlock, Said } from "../../types";
 
@@ -27,7 +28,8 @@ const MOST_NUMBERS = 4;
 
 const long = (said: Said[]): number =>
   said.reduce(
-    (sum, part) => sum + (part.kind === "value" ? 8 : "said" in part ? long(part.said) : part.text.length),
+    (sum, part) =>
+      sum + (part.kind === "value" ? 8 : "said" in part ? long(part.said) : worded(part.text).length),
     0,
   );
 const longBlock = (block: ProseBlock): number =>
