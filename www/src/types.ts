@@ -1137,7 +1137,7 @@ export interface MoreModule {
   /** Everything wrong with a lesson, its soundness too; empty for a sound one. */
   lesson_problems(text: string, files: Record<string, unknown>): LessonProblem[];
   /** The names that a lesson's expressions know; a name with something in brackets shows an example of it. */
-  lesson_names(): { name: string; unit: string; words: string }[];
+  lesson_names(): { name: string; unit: string; words: Phrase }[];
   /** Checks a progress file; returns it or throws a `Problem`. */
   read_progress(file: ProgressFile | string): ProgressFile;
   /** Progress files put together, each with what it is called. */

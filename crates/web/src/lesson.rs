@@ -6,9 +6,10 @@ use std::collections::{BTreeMap, VecDeque};
 use std::rc::Rc;
 
 use format::lesson::LessonProblem;
-use format::{Problem, ProgressFile, phrase};
+use format::{Phrase, Problem, ProgressFile, phrase};
 use lessons::{Bench, ClassDoc, FIGURES, Guess};
-use serde_json::{Value, json};
+use serde::Serialize;
+use serde_json::Value;
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -134,9 +135,17 @@ pub fn lesson_problems(text: &str, files: &JsValue) -> Result<JsValue, JsValue> 
 /// None in practice: only where the page cannot take an object.
 #[wasm_bindgen]
 pub fn lesson_names() -> Result<JsValue, JsValue> {
-    let names = FIGURES
-        .iter()
-        .map(|figure| json!({ "name": figure.written(), "unit": figure.quantity.unit(), "words": figure.words }));
+    #[derive(Serialize)]
+    struct Name {
+        name: String,
+        unit: &'static str,
+        words: Phrase,
+    }
+    let names = FIGURES.iter().map(|figure| Name {
+        name: figure.written(),
+        unit: figure.quantity.unit(),
+        words: figure.said(),
+    });
     to_page(&names.collect::<Vec<_>>())
 }
 

@@ -277,8 +277,13 @@ function Names() {
                   <code>{name}</code>
                 </dt>
                 <dd>
-                  {words}
-                  {unit && ` (${unit})`}
+                  {worded(words)}
+                  {unit && (
+                    <>
+                      {" "}
+                      (<code>{unit}</code>)
+                    </>
+                  )}
                 </dd>
               </div>
             ))}
