@@ -26,5 +26,5 @@ test("the page draws the limits that a ball is held to", () => {
   assert.equal(rule("high_rg").at_most, limits.RG.high);
   assert.equal(rule("differential").at_most, limits.DIFFERENTIAL.high);
   assert.equal(rule("static_balance").at_most, limits.STATIC_BALANCE_LIMIT_OZ);
-  assert.ok(rule("low_rg").applies.includes(`${limits.RG_LIMITS_FROM_LB} lb`));
+  assert.ok(rule("low_rg").applies.text.includes(`${limits.RG_LIMITS_FROM_LB} lb`));
 });

@@ -7,12 +7,9 @@ import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import { count, measure, number, QUANTITY_OF, reading } from "../../units";
 import { figureWord } from "../controls";
+import { Bars, FOOT, HEIGHT, WIDTH } from "./bars";
 import { at, MORE, rangeSays, type Spread } from "./numbers";
 import { say } from "./say";
-
-const WIDTH = 300;
-const HEIGHT = 84;
-const FOOT = 18;
 
 /** How often a number came out where: bars, the limits as lines, what is beyond them hatched. */
 export function Histogram({ one }: { one: Spread }) {
@@ -32,7 +29,6 @@ export function Histogram({ one }: { one: Spread }) {
   const from = start < 0 ? start - 0.03 * width : Math.max(0, start - 0.03 * width);
   const to = Math.max(one.most, ...near) + 0.03 * width;
   const x = (value: number) => Math.min(WIDTH, Math.max(0, ((value - from) / (to - from)) * WIDTH));
-  const tallest = Math.max(1, ...one.bins.map(({ count }) => count));
   const written = (value: number | null) => (value === null ? "–" : reading(value, quantity, units, MORE));
   const [low, high] = one.accept ?? [null, null];
   const desc =
@@ -73,20 +69,7 @@ export function Histogram({ one }: { one: Spread }) {
         {high !== null && high < to && (
           <rect x={x(high)} width={WIDTH - x(high)} height={HEIGHT} fill={`url(#${id}-out)`} />
         )}
-        {one.bins.map((bin) => {
-          const tall = (bin.count / tallest) * (HEIGHT - 6);
-          return (
-            <rect
-              key={bin.from}
-              class="histogram-bar"
-              x={x(bin.from)}
-              y={HEIGHT - tall}
-              width={Math.max(0.5, x(bin.to) - x(bin.from) - 0.5)}
-              height={tall}
-            />
-          );
-        })}
-        <path class="histogram-axis" d={`M0 ${HEIGHT}H${WIDTH}`} />
+        <Bars bins={one.bins} x={x} />
         {[low, high].map(
           (end, n) =>
             end !== null &&

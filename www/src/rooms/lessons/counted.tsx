@@ -1,4 +1,5 @@
 // The words of counting, shown on balls poured a little off.
+import { Bars, FOOT, HEIGHT, WIDTH } from "../../maker/scatter/bars";
 import "../../maker/maker.css";
 import { useEffect, useId, useState } from "preact/hooks";
 import { Picture } from "../../draw/picture";
@@ -14,9 +15,6 @@ import { nameOf, shownOf, type Word } from "../../words";
 import { say } from "./say";
 
 const BALLS = 1000;
-const WIDTH = 300;
-const HEIGHT = 84;
-const FOOT = 18;
 const LINE = 26;
 /** Of the tolerances, so many are drawn. */
 const MOST = 5;
@@ -68,7 +66,7 @@ function Counted({ word, shows, scattered }: { word: Word; shows: string; scatte
     case "histogram":
     case "standard deviation":
     case "percentile":
-      return <Bars word={word} shows={shows} scattered={scattered} />;
+      return <Poured word={word} shows={shows} scattered={scattered} />;
     case "95 % interval":
       return <Interval shows={shows} scattered={scattered} />;
     case "scrap":
@@ -89,14 +87,13 @@ interface CountedProps {
   scattered: Scattered;
 }
 
-function Bars({ word, shows, scattered }: CountedProps) {
+function Poured({ word, shows, scattered }: CountedProps) {
   const { units } = useStore().view.value;
   const id = useId();
   const one = scattered.numbers.find(({ number }) => number === "low_rg_in");
   if (!one) return null;
   const read = (value: number) => reading(value, "rg", units, MORE);
   const x = (value: number) => ((value - one.least) / (one.most - one.least)) * WIDTH;
-  const tallest = Math.max(1, ...one.bins.map(({ count }) => count));
   const marks = word === "percentile" ? [1, 50, 99].map((percent) => at(one, percent) ?? one.mean) : [];
   const [low, high] = [one.mean - one.deviation, one.mean + one.deviation];
   const here = {
@@ -124,20 +121,7 @@ function Bars({ word, shows, scattered }: CountedProps) {
         {word === "standard deviation" && (
           <rect class="histogram-middle" x={x(low)} width={x(high) - x(low)} height={HEIGHT} />
         )}
-        {one.bins.map((bin) => {
-          const tall = (bin.count / tallest) * (HEIGHT - 6);
-          return (
-            <rect
-              key={bin.from}
-              class="histogram-bar"
-              x={x(bin.from)}
-              y={HEIGHT - tall}
-              width={Math.max(0.5, x(bin.to) - x(bin.from) - 0.5)}
-              height={tall}
-            />
-          );
-        })}
-        <path class="histogram-axis" d={`M0 ${HEIGHT}H${WIDTH}`} />
+        <Bars bins={one.bins} x={x} />
         {[...marks, ...(word === "standard deviation" ? [one.mean] : [])].map((mark) => (
           <path key={mark} class="histogram-accept" d={`M${x(mark)} 0V${HEIGHT}`} />
         ))}
