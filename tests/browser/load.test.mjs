@@ -104,6 +104,23 @@ test("where the second module never comes, the workshop goes on and says what wa
   await context.close();
 });
 
+test("where the texts of the reader's language never come, the page starts in English and says so", async () => {
+  const context = await site.browser.newContext({ serviceWorkers: "block", locale: "es-ES" });
+  const page = await context.newPage();
+  let refused = 0;
+  await page.route("**/*.js", async (route) => {
+    const answer = await route.fetch();
+    if (!(await answer.text()).includes("frame-undo = Deshacer")) return route.fulfill({ response: answer });
+    refused += 1;
+    return route.abort();
+  });
+  await page.goto(site.url);
+  await page.getByText("The texts of that language did not arrive").waitFor();
+  assert.ok(refused > 0);
+  await page.getByRole("button", { name: "Undo" }).waitFor();
+  await context.close();
+});
+
 test("a lesson under way waits for the second module when the page is loaded again", async () => {
   const { page, context } = await site.open({ reducedMotion: "reduce" });
   await page.getByRole("button", { name: "Lessons", exact: true }).click();

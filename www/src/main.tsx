@@ -58,15 +58,21 @@ async function loadOn(store: Store, started: (jobs: Jobs) => void): Promise<void
 
 async function start(root: HTMLElement): Promise<void> {
   const found = restore();
+  // Without the texts of its language the page is there in English, and says so.
+  const language = speak(wantedLanguage()).then(
+    () => true,
+    () => false,
+  );
   let store: Store;
   try {
-    const [wasm] = await Promise.all([startModule(), speak(wantedLanguage())]);
+    const [wasm] = await Promise.all([startModule(), language]);
     store = build(wasm, found);
   } catch (error) {
     root.replaceChildren();
     render(<Fault error={error} doc={keptDoc(found)} />, root);
     return;
   }
+  if (!(await language)) store.notice.value = say("frame-language-missing");
   if ("trouble" in found) store.notice.value = say(found.trouble);
   autosave(store);
   effect(() => {

@@ -89,7 +89,7 @@ export function useLessons(): { lessons: Listed[]; done: boolean } {
         setRead(next);
       } catch (error) {
         setFailed(true);
-        store.fail(problemsOf(error)?.[0]?.message ?? error);
+        store.fail(problemsOf(error)?.[0] ?? error);
       }
     });
     return () => clearTimeout(timer);

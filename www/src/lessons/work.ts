@@ -2,11 +2,10 @@
 
 import { batch } from "@preact/signals";
 import { type Doc, isProblem, type Room, type Store } from "../store";
-import type { Guess, LessonDoc, Said, WasmLesson } from "../types";
+import type { Guess, LessonDoc, WasmLesson } from "../types";
 import { lessonsAt } from "./at";
 import { lessonProgress, noteStep } from "./progress";
 import { type Listed, listedOf } from "./read";
-import { plain } from "./said";
 import { say } from "./say";
 import { type StepState, same, type Taken } from "./taken";
 
@@ -237,9 +236,6 @@ export function answer(
     answer: was.answer ?? { outcome, said: [...said].slice(0, 400).join(""), ...guess },
   }));
 }
-
-/** What was chosen, in the trade's units, as it is told to a teacher. */
-export const optionSaid = (options: Said[][], at: number): string => plain(options[at] ?? [], "trade");
 
 function finish(store: Store, { about }: Listed, taken: Taken): void {
   const known = taken.trial ? null : lessonProgress(about.id);

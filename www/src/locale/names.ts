@@ -2,7 +2,7 @@
 // the page's language. The files have the English; once a ball is on the bench its names are the
 // reader's own.
 
-import type { BallFile, LayoutFile, OilFile, ShotFile } from "../types";
+import type { BallFile, OilFile, ShotFile } from "../types";
 import { translated } from "./say";
 
 export type Kind =
@@ -56,8 +56,6 @@ export function offeredBall(ball: BallFile): BallFile {
 }
 
 export const offeredOil = (oil: OilFile): OilFile => named("oil", oil);
-
-export const offeredLayout = (layout: LayoutFile): LayoutFile => named("layout", layout);
 
 /** With its oil; its ball is `offeredBall`'s. */
 export function offeredShot<T extends Omit<ShotFile, "ball">>(shot: T): T {
