@@ -71,7 +71,7 @@ test("no text has two places", () => {
 });
 
 /** Files whose ids are made from what they translate, each with a test of its own. */
-const BY_RULE = ["words.ftl", "scenarios.ftl", "said.ftl"];
+const BY_RULE = ["words.ftl", "shown.ftl", "scenarios.ftl", "said.ftl"];
 
 test("what the page says is there, and what is there is said", () => {
   const source = readdirSync(join(www, "src"), { recursive: true })

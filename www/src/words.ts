@@ -90,6 +90,3 @@ export const nameOf = (word: Word): string => say(`${WORDS[word]}.name`);
 
 /** What it means, in one sentence. */
 export const meaningOf = (word: Word): string => say(WORDS[word]);
-
-/** What the glossary's picture of it shows. */
-export const shownOf = (word: Word): string => say(WORDS[word].replace(/^word-/, "shows-"));

@@ -1,4 +1,5 @@
 // How the ball on the bench is poured, what stands in the way, and what it costs beside others.
+import { Column } from "../../parts/column";
 import { Term } from "../../parts/term";
 import "../maker.css";
 import "./pouring.css";
@@ -16,7 +17,7 @@ import { Wide } from "../../parts/wide";
 import { TEMPLATES } from "../../rooms/bench/templates";
 import { useStore } from "../../store";
 import type { Poured, Problem } from "../../types";
-import { measure, number, reading, sentenceIn } from "../../units";
+import { number, reading, sentenceIn } from "../../units";
 import { useWhenStill } from "../../when-still";
 import { say } from "../say";
 import { Cost } from "./cost";
@@ -92,9 +93,6 @@ function Panel() {
 /** The pours in their order, and what stands in the way. */
 function Told({ poured }: { poured: Poured }) {
   const { units } = useStore().view.value;
-  const unit = (quantity: "volume" | "weight" | "density" | "size") => (
-    <span class="unit">{measure(quantity, units).unit}</span>
-  );
   return (
     <>
       <p class="why-says" aria-live="polite">
@@ -123,28 +121,14 @@ function Told({ poured }: { poured: Poured }) {
           <caption>{say("pouring-caption")}</caption>
           <thead>
             <tr>
-              <th scope="col">
-                <Term word="pour">{say("pouring-pour")}</Term>
-              </th>
+              <Column word="pour" name={say("pouring-pour")} />
               <th scope="col">{say("pouring-round")}</th>
-              <th scope="col">
-                <Term word="pour">{say("pouring-mould")}</Term>
-              </th>
-              <th scope="col">
-                <Term word="density">{say("pouring-density")}</Term> {unit("density")}
-              </th>
-              <th scope="col">
-                <Term word="volume">{say("pouring-volume")}</Term> {unit("volume")}
-              </th>
-              <th scope="col">
-                <Term word="pour">{say("pouring-mixed")}</Term> {unit("volume")}
-              </th>
-              <th scope="col">
-                <Term word="pour">{say("pouring-mixed")}</Term> {unit("weight")}
-              </th>
-              <th scope="col">
-                <Term word="flow channel">{say("pouring-channels")}</Term> {unit("size")}
-              </th>
+              <Column word="pour" name={say("pouring-mould")} />
+              <Column word="density" name={say("pouring-density")} quantity="density" />
+              <Column word="volume" name={say("pouring-volume")} quantity="volume" />
+              <Column word="pour" name={say("pouring-mixed")} quantity="volume" />
+              <Column word="pour" name={say("pouring-mixed")} quantity="weight" />
+              <Column word="flow channel" name={say("pouring-channels")} quantity="size" />
             </tr>
           </thead>
           <tbody>

@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import { Say, type SayProps } from "../../locale/say";
 import { worded } from "../../locale/worded";
+import { Column } from "../../parts/column";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { type Units, useStore } from "../../store";
@@ -79,18 +80,14 @@ export function Costs({ scattered }: { scattered: Scattered }) {
               <thead>
                 <tr>
                   <th scope="col">{say("costs-tolerance")}</th>
-                  <th scope="col">
-                    <Term word="tolerance">{say("costs-within")}</Term>
-                  </th>
+                  <Column word="tolerance" name={say("costs-within")} />
                   <th scope="col">
                     <Say id="costs-by-itself" parts={ORDERS} />
                   </th>
                   <th scope="col">
                     <Say id="costs-with-others" parts={ORDERS} />
                   </th>
-                  <th scope="col">
-                    <Term word="95 % interval">{say("costs-give-or-take")}</Term>
-                  </th>
+                  <Column word="95 % interval" name={say("costs-give-or-take")} />
                 </tr>
               </thead>
               <tbody>

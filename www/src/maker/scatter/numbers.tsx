@@ -1,4 +1,5 @@
 import { worded } from "../../locale/worded";
+import { Column } from "../../parts/column";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { type Units, useStore } from "../../store";
@@ -30,12 +31,8 @@ export function Numbers({ scattered }: { scattered: Scattered }) {
               <th scope="col">{say("spread-number")}</th>
               <th scope="col">{say("spread-recipe")}</th>
               <th scope="col">{say("spread-mean")}</th>
-              <th scope="col">
-                <Term word="standard deviation">{say("spread-deviation")}</Term>
-              </th>
-              <th scope="col">
-                <Term word="percentile">{say("spread-below-1")}</Term>
-              </th>
+              <Column word="standard deviation" name={say("spread-deviation")} />
+              <Column word="percentile" name={say("spread-below-1")} />
               <th scope="col">{say("spread-below-50")}</th>
               <th scope="col">{say("spread-below-99")}</th>
               <th scope="col">{say("spread-good-from")}</th>

@@ -1,5 +1,6 @@
 import { Say } from "../../locale/say";
 import { worded } from "../../locale/worded";
+import { Column } from "../../parts/column";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { useStore } from "../../store";
@@ -77,9 +78,7 @@ export function Shares({ scattered }: { scattered: Scattered }) {
           <thead>
             <tr>
               <th scope="col">{say("shares-becomes")}</th>
-              <th scope="col">
-                <Term word="scrap">{say("shares-balls")}</Term>
-              </th>
+              <Column word="scrap" name={say("shares-balls")} />
               <th scope="col">
                 <Term word="scrap">%</Term>
               </th>

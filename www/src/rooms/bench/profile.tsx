@@ -1,6 +1,6 @@
+import { Column } from "../../parts/column";
 import { NumberField } from "../../parts/field";
 import { Said } from "../../parts/said";
-import { Term } from "../../parts/term";
 import type { Problem } from "../../types";
 import { count } from "../../units";
 import { problemAt } from "./edits";
@@ -39,12 +39,8 @@ export function Profile({ profile, place, problem, onChange }: ProfileProps) {
         <thead>
           <tr>
             <th scope="col">{say("bench-point")}</th>
-            <th scope="col">
-              <Term word="piece">{say("bench-out")}</Term>
-            </th>
-            <th scope="col">
-              <Term word="piece">{say("bench-up")}</Term>
-            </th>
+            <Column word="piece" name={say("bench-out")} />
+            <Column word="piece" name={say("bench-up")} />
             <th scope="col">
               <span class="visually-hidden">{say("bench-add-or-remove")}</span>
             </th>

@@ -11,8 +11,9 @@ import { ShareBar, shareSays, sharesSay } from "../../maker/scatter/shares";
 import { useStore } from "../../store";
 import type { BallFile, Scattered } from "../../types";
 import { count, number, reading } from "../../units";
-import { nameOf, shownOf, type Word } from "../../words";
+import { nameOf, type Word } from "../../words";
 import { say } from "./say";
+import { shownOf } from "./shown";
 
 const BALLS = 1000;
 const LINE = 26;

@@ -8,9 +8,10 @@ import { more } from "../../more";
 import type { Doc, Units } from "../../store";
 import type { BallFile, LayoutFile, OilFile, Poured } from "../../types";
 import { digits, LB_KG, reading } from "../../units";
-import { nameOf, shownOf, type Word } from "../../words";
+import { nameOf, type Word } from "../../words";
 import { withLayout } from "../bench/grip";
 import { say } from "./say";
+import { shownOf } from "./shown";
 
 interface Picture {
   kind: "section" | "cover" | "lane" | "track" | "layout" | "oil" | "scatter";

@@ -1,11 +1,10 @@
 import { paintOf } from "../../palette";
+import { Column } from "../../parts/column";
 import { SayTerms } from "../../parts/say-terms";
 import { Swatch } from "../../parts/swatch";
-import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import type { Weighed } from "../../types";
-import { LB_KG, measure, number, type Quantity, reading } from "../../units";
-import type { Word } from "../../words";
+import { LB_KG, number, reading } from "../../units";
 import { partNames } from "../saw/parts";
 import { say } from "./say";
 
@@ -23,11 +22,6 @@ export function Shares() {
     from += Math.max(0, rg_share);
     return { part, x: start * WIDTH, width: Math.max(0, rg_share) * WIDTH };
   });
-  const head = (word: Word, name: string, quantity: Quantity) => (
-    <th scope="col">
-      <Term word={word}>{name}</Term> <span class="unit">{measure(quantity, units).unit}</span>
-    </th>
-  );
   return (
     <section class="shares" aria-labelledby="shares-name">
       <h3 id="shares-name">
@@ -52,9 +46,9 @@ export function Shares() {
         <thead>
           <tr>
             <th scope="col">{say("scale-part")}</th>
-            {head("weight", say("scale-shares-weight"), "weight")}
-            {head("volume", say("scale-shares-volume"), "volume")}
-            {head("RG", say("scale-shares-rg"), "share")}
+            <Column word="weight" name={say("scale-shares-weight")} quantity="weight" />
+            <Column word="volume" name={say("scale-shares-volume")} quantity="volume" />
+            <Column word="RG" name={say("scale-shares-rg")} quantity="share" />
           </tr>
         </thead>
         <tbody>

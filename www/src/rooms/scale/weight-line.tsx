@@ -1,11 +1,11 @@
 import { useEffect, useId, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import { type Phrase, worded } from "../../locale/worded";
+import { Column } from "../../parts/column";
 import { LazyFold } from "../../parts/lazy-fold";
-import { Term } from "../../parts/term";
 import { useStore } from "../../store";
 import type { Ladder } from "../../types";
-import { digits, measure, number, reading } from "../../units";
+import { digits, number, reading } from "../../units";
 import { useWhenStill } from "../../when-still";
 import { limitNotes, materialNotes } from "./material-notes";
 import { RungCards } from "./rung-cards";
@@ -116,9 +116,6 @@ function Rungs({ ladder }: { ladder: Ladder }) {
   const units = store.view.value.units;
   const { file } = store.derived.value;
   const bySize = ladder.by === "size";
-  const unit = (quantity: "weight" | "rg" | "imbalance") => (
-    <span class="unit">{measure(quantity, units).unit}</span>
-  );
   const weight = (lb: number) =>
     units === "trade" ? `${digits(lb, 0)}\u00a0lb` : reading(lb, "weight", units);
   const floating = ladder.rungs.filter(({ floats, feasible }) => floats && feasible);
@@ -142,35 +139,19 @@ function Rungs({ ladder }: { ladder: Ladder }) {
           </caption>
           <thead>
             <tr>
-              <th scope="col">
-                <Term word="weight">{say("scale-line-weight")}</Term>
-              </th>
+              <Column word="weight" name={say("scale-line-weight")} />
               {bySize ? (
-                <th scope="col">
-                  <Term word="piece">{say("scale-line-size-times")}</Term>
-                </th>
+                <Column word="piece" name={say("scale-line-size-times")} />
               ) : (
                 ladder.parts.map((name) => (
-                  <th scope="col" key={name}>
-                    <Term word="density">{name}</Term> <span class="unit">g/cc</span>
-                  </th>
+                  <Column key={name} word="density" name={name} quantity="density" />
                 ))
               )}
-              <th scope="col">
-                <Term word="RG">{say("scale-line-low-rg")}</Term> {unit("rg")}
-              </th>
-              <th scope="col">
-                <Term word="middle RG">{say("scale-line-middle-rg")}</Term> {unit("rg")}
-              </th>
-              <th scope="col">
-                <Term word="high RG">{say("scale-line-high-rg")}</Term> {unit("rg")}
-              </th>
-              <th scope="col">
-                <Term word="differential">{say("scale-line-differential")}</Term> {unit("rg")}
-              </th>
-              <th scope="col">
-                <Term word="top weight">{say("scale-line-top-weight")}</Term> {unit("imbalance")}
-              </th>
+              <Column word="RG" name={say("scale-line-low-rg")} quantity="rg" />
+              <Column word="middle RG" name={say("scale-line-middle-rg")} quantity="rg" />
+              <Column word="high RG" name={say("scale-line-high-rg")} quantity="rg" />
+              <Column word="differential" name={say("scale-line-differential")} quantity="rg" />
+              <Column word="top weight" name={say("scale-line-top-weight")} quantity="imbalance" />
             </tr>
           </thead>
           <tbody>
