@@ -1,4 +1,4 @@
-//! What the page calls: files in, derived documents out, as `www/src/types.ts`
+//! What the page calls: files in, derived documents out, as `www/src/types/`
 //! says. Holds handles, never state of its own; computes nothing that physics
 //! does not say.
 //!
