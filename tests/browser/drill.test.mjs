@@ -54,7 +54,18 @@ test("drilling answers on Bench, Scale, Saw and Lane, and undoes", async () => {
   assert.equal((await kept(page)).doc.ball.pieces.length, 3);
   const lane = page.locator(".room-lane");
   await lane.getByText("This throw before and after drilling").click();
-  await lane.getByRole("row", { name: /^Board at the pins/ }).waitFor();
+  const pins = lane.getByRole("row", { name: /^Board at the pins/ });
+  await pins.waitFor();
+  // Two paths on one lane, told apart by letter; the sentence says what the table's numbers do.
+  await lane.locator(".drilling-lane .shot-mark.shot-1").waitFor();
+  assert.equal(await lane.locator(".drilling-lane .shot-mark").count(), 2);
+  assert.equal(await lane.locator(".drilling-close path.shot").count(), 2);
+  const [before, after] = (await pins.locator("td").allTextContents()).map(Number.parseFloat);
+  const told = await lane.locator(".drilling-key + .says").textContent();
+  assert.match(told, /^B comes in|^B turns|^B does/);
+  if (before !== after) assert.match(told, new RegExp(`${Math.abs(after - before).toFixed(1)} boards?`));
+  await lane.locator(".drilling-lane").scrollIntoViewIfNeeded();
+  await shoot(page, "drill-lane");
   await lane.getByText(/^Rings on the ball \(\d+\)$/).click();
   assert.match(await lane.locator(".lane-track").textContent(), /in at its widest .* a bow-tie/);
   assert.equal(await lane.locator(".lane-track tbody tr").count(), 3);

@@ -354,7 +354,7 @@ test("seeking stops at once, fits a narrow screen, and asks for something that m
   await panel.getByText(/^inner core: density/).click();
   await panel.getByRole("checkbox", { name: /^width of the profile/ }).uncheck();
   await panel.getByRole("checkbox", { name: /^height of the profile/ }).uncheck();
-  await panel.getByRole("textbox", { name: "Starts" }).fill("6");
+  await panel.getByRole("textbox", { name: "Starts" }).fill("2");
   await panel.getByRole("button", { name: "Seek a core" }).click();
   await panel.locator(".why-says", { hasText: /of \d+ starts? meets? it/ }).waitFor({ timeout: 150_000 });
   await fits(page);

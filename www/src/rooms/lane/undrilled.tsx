@@ -1,11 +1,17 @@
 // The same throw with the ball before it was drilled, beside the drilled one.
 
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useMemo, useState } from "preact/hooks";
+import { groundOf } from "../../draw/ground";
+import { place } from "../../draw/lane-frame";
+import { CloseDrawing, closePlace, type OneShot, ShotKey, ShotsDrawing } from "../../draw/shots";
+import { useSize } from "../../draw/use-size";
 import { BeforeAfter, type ChangeRow } from "../../parts/before-after";
 import { LazyFold } from "../../parts/lazy-fold";
 import { SayTerms } from "../../parts/say-terms";
 import { type Derived, isProblem, useStore } from "../../store";
 import type { Roll } from "../../types";
+import { digits } from "../../units";
+import { against } from "../shelf/compare/words";
 import { say } from "./say";
 
 const REST_MS = 150;
@@ -82,12 +88,60 @@ function Compared() {
     return <p class="hint">{say("lane-drilling-not-yet")}</p>;
   }
   return (
-    <BeforeAfter
-      caption={say("lane-drilling-table")}
-      heads={[say("lane-undrilled"), say("lane-drilled")]}
-      rows={ROWS}
-      before={found.roll}
-      after={derived.roll}
-    />
+    <>
+      <Paths before={found.roll} after={derived.roll} shot={derived.shot} />
+      <BeforeAfter
+        caption={say("lane-drilling-table")}
+        heads={[say("lane-undrilled"), say("lane-drilled")]}
+        rows={ROWS}
+        before={found.roll}
+        after={derived.roll}
+      />
+    </>
+  );
+}
+
+/** Both paths on one lane, and its last third closer. */
+function Paths({ before, after, shot }: { before: Roll; after: Roll; shot: Derived["shot"] }) {
+  const store = useStore();
+  const { units } = store.view.value;
+  const [box, size] = useSize<HTMLDivElement>();
+  const [closeBox, closeSize] = useSize<HTMLDivElement>();
+  const ground = useMemo(() => groundOf(store.wasm, shot.lane), [shot.lane]);
+  const undrilled: OneShot = { letter: "A", roll: before };
+  const drilled: OneShot = { letter: "B", roll: after };
+  const shots = [undrilled, drilled];
+  const said = against(undrilled, drilled, units);
+  const layout = size && size.width_px > 0 && place(size.width_px, size.height_px);
+  const close =
+    closeSize && closeSize.width_px > 0 && closePlace(shots, closeSize.width_px, closeSize.height_px);
+  const common = { shots, hand: shot.hand, ground, t_s: null, metric: units === "metric", desc: said };
+  return (
+    <>
+      <ul class="drilling-key">
+        {[say("lane-undrilled"), say("lane-drilled")].map((name, at) => (
+          <li key={name}>
+            <ShotKey at={at} letter={shots[at]?.letter ?? ""} />
+            {name}
+          </li>
+        ))}
+      </ul>
+      <p class="says">{said}</p>
+      <div class="drilling-lane" ref={box}>
+        {layout && (
+          <ShotsDrawing {...common} id="drilling-lane" place={layout} title={say("lane-drilling-table")} />
+        )}
+      </div>
+      <div class="drilling-close" ref={closeBox}>
+        {close && (
+          <CloseDrawing {...common} id="drilling-close" place={close} title={say("lane-drilling-close")} />
+        )}
+      </div>
+      {layout && close && (
+        <p class="fine-print">
+          {say("lane-drilling-stretch", { wide: digits(layout.stretch, 1), close: digits(close.stretch, 1) })}
+        </p>
+      )}
+    </>
   );
 }

@@ -20,7 +20,9 @@ function differs(
 const minus = (a: number | null, b: number | null): number | null =>
   a === null || b === null ? null : a - b;
 
-export function against(first: Compared, other: Compared, units: Units): string {
+type Thrown = Pick<Compared, "letter" | "roll">;
+
+export function against(first: Thrown, other: Thrown, units: Units): string {
   const { letter } = other;
   if (!other.roll) return say("compare-not-followed", { letter });
   if (other.roll.summary.gutter) return say("compare-gutter", { letter });
