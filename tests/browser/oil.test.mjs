@@ -247,7 +247,7 @@ test("games wear the oil; nothing is lost; the worn lane can be used", async () 
   const { context, page, lane, check } = await oilOpen();
   await fold(lane, "As games go by").click();
   const wear = lane.locator(".wear-fold");
-  const became = wear.locator("p[aria-live]", { hasText: "After 3 games" });
+  const became = wear.locator(".wear-says", { hasText: "After 3 games" });
   await became.waitFor();
   const mine = await says(lane);
   await fold(wear, "Game by game").click();
@@ -262,7 +262,7 @@ test("games wear the oil; nothing is lost; the worn lane can be used", async () 
   assert.ok(Number(games[3][0]) < Number(games[1][0]));
   assert.match(plain(await wear.textContent()), /model choice/);
   await field(wear, "Games").fill("8");
-  await wear.locator("p[aria-live]", { hasText: "After 8 games" }).waitFor();
+  await wear.locator(".wear-says", { hasText: "After 8 games" }).waitFor();
   const worn = await rows();
   assert.equal(worn.length, 9);
   await wear.getByRole("button", { name: "Use the worn lane" }).click();

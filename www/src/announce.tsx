@@ -1,41 +1,33 @@
-import { useEffect, useState } from "preact/hooks";
+import { heard, useNews } from "./aloud";
 import { say } from "./frame";
+import { whatHappened } from "./rooms/lane/sentence";
 import { useStore } from "./store";
 import { reading, sentenceIn } from "./units";
 
-const QUIET_MS = 800;
-
-/** Says the results aloud once an edit has come to rest. */
+/** Says the numbers of the ball and what the shot did aloud once an edit has come to rest. */
 export function Announcer() {
   const store = useStore();
-  const { weighed, roll, ballProblem, shotProblem } = store.derived.value;
+  const { weighed, roll, shot, ballProblem, shotProblem } = store.derived.value;
   const { units } = store.view.value;
-  const [said, setSaid] = useState("");
-  const [first, setFirst] = useState(true);
-
-  const angle = roll.summary.entry_angle_deg;
   const problem = ballProblem ?? shotProblem;
-  const text = problem
-    ? say("announce-problem", { problem: sentenceIn(problem.message, units) })
-    : say(angle === null ? "announce-gutter" : "announce-results", {
-        weight: reading(weighed.weight_lb, "weight", units),
-        rg: reading(weighed.rg_in.low, "rg", units),
-        differential: reading(weighed.differential_in, "rg", units),
-        angle: reading(angle ?? 0, "angle", units),
-      });
+  const wrong = problem && say("announce-problem", { problem: sentenceIn(problem.message, units) });
+  const ball = say("announce-ball", {
+    weight: reading(weighed.weight_lb, "weight", units),
+    rg: reading(weighed.rg_in.low, "rg", units),
+    differential: reading(weighed.differential_in, "rg", units),
+  });
+  const did = whatHappened(roll, shot.hand, units);
+  useNews(wrong ?? ball, wrong ?? ball);
+  useNews(did, did);
+  return <Heard />;
+}
 
-  useEffect(() => {
-    if (first) {
-      setFirst(false);
-      return;
-    }
-    const timer = setTimeout(() => setSaid(text), QUIET_MS);
-    return () => clearTimeout(timer);
-  }, [text]);
-
+/** The place where everything is said aloud; a dialog that shuts the page off has one of its own. */
+export function Heard() {
+  const { text, nth } = heard.value;
   return (
-    <p class="visually-hidden" role="status">
-      {said}
-    </p>
+    <div class="visually-hidden" role="status">
+      <p key={nth}>{text}</p>
+    </div>
   );
 }

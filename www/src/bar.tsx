@@ -1,5 +1,6 @@
 import { useSignal } from "@preact/signals";
 import { useEffect, useState } from "preact/hooks";
+import { aloud } from "./aloud";
 import { open, saveBall, saveShot } from "./files";
 import { say } from "./frame";
 import { chooseLanguage, LANGUAGES, type Language, spoken } from "./locale/language";
@@ -19,6 +20,16 @@ export function Bar() {
   const sharing = useSignal(false);
   const view = store.view.value;
 
+  function undo() {
+    if (store.canUndo.peek()) aloud("undo", say("frame-undone"));
+    store.undo();
+  }
+
+  function redo() {
+    if (store.canRedo.peek()) aloud("undo", say("frame-redone"));
+    store.redo();
+  }
+
   useEffect(() => {
     function press(event: KeyboardEvent) {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
@@ -27,16 +38,22 @@ export function Bar() {
       const key = event.key.toLowerCase();
       if (key === "z") {
         event.preventDefault();
-        if (event.shiftKey) store.redo();
-        else store.undo();
+        if (event.shiftKey) redo();
+        else undo();
       } else if (key === "y") {
         event.preventDefault();
-        store.redo();
+        redo();
       }
     }
     addEventListener("keydown", press);
     return () => removeEventListener("keydown", press);
   }, [store]);
+
+  function leaveMenu(event: KeyboardEvent) {
+    if (event.key !== "Escape" || !menu || sharing.peek()) return;
+    setMenu(false);
+    document.getElementById("bar-menu")?.focus();
+  }
 
   async function openFile(file: File): Promise<void> {
     if (await isShelfFile(file)) {
@@ -50,25 +67,34 @@ export function Bar() {
   async function choose(tag: string): Promise<void> {
     try {
       await chooseLanguage(tag as Language);
+      // All of the page is drawn anew, the control too.
+      requestAnimationFrame(() => document.getElementById("bar-language")?.focus());
     } catch {
       store.notice.value = say("frame-language-missing");
     }
   }
 
   return (
-    <header class="bar" data-open={menu || undefined}>
+    // biome-ignore lint/a11y/noStaticElementInteractions: Escape closes the menu wherever the keyboard is in it.
+    <header class="bar" data-open={menu || undefined} onKeyDown={leaveMenu}>
       <h1 class="bar-name">
         Pithball <span class="bar-tag">{say("frame-tag")}</span>
       </h1>
       <PlacesNav />
       <div class="bar-group">
-        <button type="button" disabled={!store.canUndo.value} onClick={() => store.undo()}>
+        <button type="button" disabled={!store.canUndo.value} onClick={undo}>
           {say("frame-undo")}
         </button>
-        <button type="button" disabled={!store.canRedo.value} onClick={() => store.redo()}>
+        <button type="button" disabled={!store.canRedo.value} onClick={redo}>
           {say("frame-redo")}
         </button>
-        <button type="button" class="bar-menu" aria-expanded={menu} onClick={() => setMenu(!menu)}>
+        <button
+          type="button"
+          class="bar-menu"
+          id="bar-menu"
+          aria-expanded={menu}
+          onClick={() => setMenu(!menu)}
+        >
           {say("frame-more")}
         </button>
       </div>
@@ -116,7 +142,11 @@ export function Bar() {
         </label>
         <label>
           <span class="bar-label">{say("frame-language")}</span>
-          <select value={spoken.value.tag} onChange={(event) => void choose(event.currentTarget.value)}>
+          <select
+            id="bar-language"
+            value={spoken.value.tag}
+            onChange={(event) => void choose(event.currentTarget.value)}
+          >
             {Object.entries(LANGUAGES).map(([tag, name]) => (
               <option key={tag} value={tag} lang={tag}>
                 {name}
@@ -135,9 +165,12 @@ export function Bar() {
 function Notice() {
   const store = useStore();
   const notice = store.notice.value;
+  // What is to be said as the page opens comes into the place, not with it, or it would not be heard.
+  const [there, setThere] = useState(false);
+  useEffect(() => setThere(true), []);
   return (
     <div class="notice-place" role="status">
-      {notice !== null && (
+      {there && notice !== null && (
         <p class="notice">
           {notice}{" "}
           <button

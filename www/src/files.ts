@@ -1,6 +1,7 @@
 // Opens and saves the files a person keeps: NAME.ball.json, NAME.shot.json,
 // NAME.layout.json, NAME.oil.json, NAME.tolerances.json and NAME.target.json.
 
+import { aloud } from "./aloud";
 import { worded } from "./locale/worded";
 import { whole } from "./maker/scatter/tolerances";
 import { layoutOf, withLayout } from "./rooms/bench/grip";
@@ -18,6 +19,7 @@ export function download(name: string, content: BlobPart, type = "application/js
   link.href = url;
   link.download = name;
   link.click();
+  aloud("saved", say("work-saved", { file: name }));
   setTimeout(() => URL.revokeObjectURL(url), 10_000);
 }
 

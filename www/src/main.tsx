@@ -4,6 +4,7 @@ import { render } from "preact";
 import { App } from "./app";
 import { say } from "./frame";
 import { type Jobs, JobsContext, startJobs, waiting } from "./jobs";
+import { keepFocus } from "./keep-focus";
 import { speak, spoken, wantedLanguage } from "./locale/language";
 import { moreModule } from "./more-module";
 import { keepPage } from "./offline/offline";
@@ -94,6 +95,7 @@ async function start(root: HTMLElement): Promise<void> {
   );
   const shelf = createShelf(store.wasm, store.fail);
   root.replaceChildren();
+  keepFocus(root);
   render(
     <StoreContext.Provider value={store}>
       <JobsContext.Provider value={jobs}>

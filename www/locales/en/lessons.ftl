@@ -109,7 +109,10 @@ class-says = Your learners save their progress to a file and give it to you. Ope
 class-files = Progress files of a class
 class-open = Open progress files…
 class-away = Put them away
-class-read = { $files } files read.
+class-read = { $files ->
+        [one] 1 file read.
+       *[other] { $files } files read.
+    }
 class-not-read = These were not read:
 class-too-large = { $file }: larger than 4 MiB.
 class-refused = { $file }: { $why }
@@ -175,6 +178,8 @@ write-sound = It is sound
 write-wrong = What is wrong
 write-sound-says = Its own solutions pass every check, its start passes none, and every number in it is computed.
 write-line = Line { $line }
+write-is-sound = It is sound.
+write-at-line = Line { $line }: { $message }
 write-only-form = Where the form is wrong the rest cannot be read yet: more may show once this is mended.
 write-reads = How it reads: { $title }
 write-names = Names that can be used
@@ -229,6 +234,8 @@ coach-right = Right
 coach-fewer = One hand fewer for { $letter }
 coach-hands = Hands for { $letter }
 coach-more = One hand more for { $letter }
+coach-letter = { $letter } { $hands }
+coach-now = Hands: { $hands }.
 coach-counted = { $hands ->
         [one] 1 hand
        *[other] { $hands } hands

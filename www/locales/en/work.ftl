@@ -58,6 +58,7 @@ work-opened-oil = Opened { $file }: it is the oil on the lane.
 work-opened-layout = Opened { $file }: the ball on the bench is drilled after it.
 work-opened-tolerances = Opened { $file }: these are the tolerances, on the Scale.
 work-opened-target = Opened { $file }: this is what is wanted of a core, on the Bench.
+work-saved = Saved as { $file }.
 
 # Kept between visits
 

@@ -178,6 +178,8 @@ write-sound = Está bien hecha
 write-wrong = Qué está mal
 write-sound-says = Sus propias soluciones cumplen todo lo que se comprueba, su comienzo no cumple nada, y cada número que aparece está calculado.
 write-line = Línea { $line }
+write-is-sound = Está bien hecha.
+write-at-line = Línea { $line }: { $message }
 write-only-form = Donde la forma está mal, el resto todavía no se puede leer: puede aparecer más cuando esto se arregle.
 write-reads = Cómo se lee: { $title }
 write-names = Nombres que se pueden usar
@@ -232,6 +234,8 @@ coach-right = Correcta
 coach-fewer = Una mano menos para { $letter }
 coach-hands = Manos para { $letter }
 coach-more = Una mano más para { $letter }
+coach-letter = { $letter } { $hands }
+coach-now = Manos: { $hands }.
 coach-counted = { $hands ->
         [one] 1 mano
        *[other] { $hands } manos

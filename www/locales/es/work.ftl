@@ -58,6 +58,7 @@ work-opened-oil = Se abrió { $file }: es el aceite de la pista.
 work-opened-layout = Se abrió { $file }: la bola del banco se taladra según él.
 work-opened-tolerances = Se abrió { $file }: son las tolerancias, en la Balanza.
 work-opened-target = Se abrió { $file }: es lo que se pide de un núcleo, en el Banco.
+work-saved = Guardado como { $file }.
 
 # Guardado entre visitas
 

@@ -1,6 +1,6 @@
 // A path drawn on the lane before it is seen: a point at each distance, to be
 // dragged or moved with the keyboard, and beside it the path the ball took.
-import { useRef } from "preact/hooks";
+import { useId, useRef } from "preact/hooks";
 import "../draw/draw.css";
 import { type Ground as GroundData, groundOf } from "../draw/ground";
 import { Ground, Rulers } from "../draw/lane";
@@ -40,6 +40,7 @@ export function DrawPath({ shot, points, truth, onDraw }: DrawPathProps) {
   const { hand } = shot;
   const [box, size] = useSize<HTMLDivElement>();
   const held = useRef<number | null>(null);
+  const id = useId();
   const place = size && size.width_px > 0 ? placed(Math.max(size.width_px, 240), size.height_px) : null;
   const ground: GroundData = groundOf(store.wasm, shot.lane);
   const at = ([board, ft]: [number, number]) => place?.at(boardToX(board, hand), ft) ?? [0, 0];
@@ -82,8 +83,12 @@ export function DrawPath({ shot, points, truth, onDraw }: DrawPathProps) {
       {!truth && <p class="hint">{say("lesson-draw-says")}</p>}
       <div class="draw-path-place" ref={box}>
         {place && (
+          // biome-ignore lint/a11y/useSemanticElements: a drawing with points to move in it.
           <svg
             class="lane-drawing draw-path-lane"
+            role="group"
+            aria-label={say("lesson-lane-above")}
+            aria-describedby={id}
             viewBox={`0 0 ${place.width_px} ${place.height_px}`}
             width={place.width_px}
             height={place.height_px}
@@ -108,7 +113,6 @@ export function DrawPath({ shot, points, truth, onDraw }: DrawPathProps) {
               held.current = null;
             }}
           >
-            <title>{say("lesson-lane-above")}</title>
             <Ground place={place} ground={ground} />
             <Rulers place={place} hand={hand} ground={ground} metric={units === "metric"} />
             {truth && (
@@ -160,7 +164,7 @@ export function DrawPath({ shot, points, truth, onDraw }: DrawPathProps) {
           </svg>
         )}
       </div>
-      <p class="draw-path-says">
+      <p class="draw-path-says" id={id}>
         {said} {was}
       </p>
       {truth ? (

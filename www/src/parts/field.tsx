@@ -1,5 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { useId, useState } from "preact/hooks";
+import { useAloud } from "../aloud";
 import { useStore } from "../store";
 import type { Problem } from "../types";
 import { fieldText, measure, parseField, type Quantity, sentenceIn } from "../units";
@@ -39,6 +40,13 @@ export function NumberField(props: FieldProps) {
   const text = typed ?? shown;
   const notNumber = typed !== null && means === null;
   const wrong = notNumber || Boolean(problem);
+  // What is wrong with the ball or the shot is said with their numbers; of the rest nobody else would tell.
+  const own = notNumber
+    ? say("parts-not-a-number", { value: shown })
+    : problem?.place === ""
+      ? sentenceIn(problem.message, units)
+      : null;
+  useAloud(own, own);
 
   function type(next: string) {
     const number = parseField(next, quantity, units);
@@ -114,11 +122,7 @@ export function NumberField(props: FieldProps) {
       )}
       {(wrong || caution) && (
         <p class={wrong ? "says says-wrong" : "says says-caution"} id={`${id}-says`}>
-          {notNumber
-            ? say("parts-not-a-number", { value: shown })
-            : problem
-              ? sentenceIn(problem.message, units)
-              : caution}
+          {own ?? (problem ? sentenceIn(problem.message, units) : caution)}
         </p>
       )}
     </div>

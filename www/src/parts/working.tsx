@@ -1,7 +1,9 @@
 import type { ComponentChildren } from "preact";
+import { useAloud } from "../aloud";
+import { useStore } from "../store";
 import type { TaskState } from "../task";
-import { count } from "../units";
-import { Said } from "./said";
+import { count, sentenceIn } from "../units";
+import { Result } from "./result";
 import { say } from "./say";
 
 interface WorkingProps {
@@ -14,12 +16,16 @@ interface WorkingProps {
 
 /** How far some work is, with a button that stops it; why there is nothing, where it was stopped or refused. */
 export function Working({ doing, state, onStop, children }: WorkingProps) {
-  if (state.is === "stopped") return <p role="status">{say("parts-stopped")}</p>;
+  const { units } = useStore().view.value;
+  const running = state.is === "running";
+  // That it has begun; how far it is can be asked for, and what came of it says itself.
+  useAloud(running, running ? doing : null);
+  if (state.is === "stopped") return <Result of={state}>{say("parts-stopped")}</Result>;
   if (state.is === "refused") {
     return (
-      <p class="says says-wrong" role="status">
-        <Said problem={state.problem} />
-      </p>
+      <Result class="says says-wrong" of={state}>
+        {sentenceIn(state.problem.message, units)}
+      </Result>
     );
   }
   if (state.is !== "running") return null;

@@ -1,16 +1,33 @@
 import { type Signal, useSignal } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
+import { useAloud } from "../aloud";
+import { Result } from "../parts/result";
 import { useStore } from "../store";
 import { sentenceIn } from "../units";
 import { say } from "../work";
 import { addressOf, LONG_CHARS } from "./link";
 import "./share.css";
 
+/** Away with the address, the keyboard back on the button that asked for it. */
+function close(open: Signal<boolean>): void {
+  open.value = false;
+  document.getElementById("share-button")?.focus();
+}
+
+const closeByKey = (open: Signal<boolean>) => (event: KeyboardEvent) => {
+  if (event.key !== "Escape" || !open.peek()) return;
+  // The menu that it came from stays.
+  event.stopPropagation();
+  close(open);
+};
+
 /** The bar's button, and under it the address to pass on. */
 export function ShareButton({ open }: { open: Signal<boolean> }) {
   return (
     <button
       type="button"
+      id="share-button"
+      onKeyDown={closeByKey(open)}
       aria-expanded={open.value}
       aria-controls="share"
       onClick={() => {
@@ -27,8 +44,14 @@ type Copied = { address: string; allowed: boolean } | null;
 
 export function SharePanel({ open }: { open: Signal<boolean> }) {
   return (
-    <section id="share" class="share" aria-label={say("link-share")} hidden={!open.value}>
-      {open.value && <Made close={() => (open.value = false)} />}
+    <section
+      id="share"
+      class="share"
+      aria-label={say("link-share")}
+      hidden={!open.value}
+      onKeyDown={closeByKey(open)}
+    >
+      {open.value && <Made close={() => close(open)} />}
     </section>
   );
 }
@@ -54,10 +77,15 @@ function Made({ close }: { close: () => void }) {
     if ("address" in made) void copy(made.address);
   }, []);
 
+  const none =
+    "problem" in made
+      ? say("link-none", { why: sentenceIn(made.problem.message, store.view.value.units) })
+      : null;
+  useAloud(none, none);
   if ("problem" in made) {
     return (
-      <p class="share-said" role="status">
-        {say("link-none", { why: sentenceIn(made.problem.message, store.view.value.units) })}{" "}
+      <p class="share-said">
+        {none}{" "}
         <button type="button" onClick={close}>
           {say("link-close")}
         </button>
@@ -86,11 +114,15 @@ function Made({ close }: { close: () => void }) {
       <button type="button" onClick={close}>
         {say("link-close")}
       </button>
-      <p class="share-said" role="status">
-        {now && `${say(now.allowed ? "link-copied" : "link-copy-by-hand")} `}
-        {say("link-long", { many: String(address.length) })}
-        {address.length > LONG_CHARS && ` ${say("link-cut-off")}`}
-      </p>
+      <Result class="share-said" of={now ?? address}>
+        {[
+          now && say(now.allowed ? "link-copied" : "link-copy-by-hand"),
+          say("link-long", { many: String(address.length) }),
+          address.length > LONG_CHARS && say("link-cut-off"),
+        ]
+          .filter(Boolean)
+          .join(" ")}
+      </Result>
       <p class="share-note">
         {say("link-holds")}
         {location.protocol === "file:" && ` ${say("link-file")}`}

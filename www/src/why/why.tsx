@@ -1,6 +1,7 @@
 // Why one shot differs from another: a sentence, and the part of each property.
 import { Say } from "../locale/say";
 import type { Phrase } from "../locale/worded";
+import { Result } from "../parts/result";
 import { Term } from "../parts/term";
 import "./why.css";
 import { useState } from "preact/hooks";
@@ -69,11 +70,16 @@ export function Why({ a, b, labels }: WhyProps) {
     [a.ball, a.shot, b.ball, b.shot, hand, first, second],
   );
 
+  const sentence = refused ?? told?.sentence ?? null;
   return (
     <div class="why">
-      <p class="why-says" aria-live="polite">
-        {refused ? sentenceIn(refused, units) : told ? sentenceIn(told.sentence, units) : say("why-working")}
-      </p>
+      {sentence ? (
+        <Result class="why-says" of={sentence}>
+          {sentenceIn(sentence, units)}
+        </Result>
+      ) : (
+        <p class="why-says">{say("why-working")}</p>
+      )}
       {told?.parts && told.parts.length > 0 && <Parts told={told} units={units} />}
       <HandChoice />
       {told?.hand === "effort" && told.a.revs_rpm !== told.b.revs_rpm && (

@@ -2,6 +2,7 @@
 import { Term } from "../../parts/term";
 import "../maker.css";
 import { useContext, useState } from "preact/hooks";
+import { useAloud } from "../../aloud";
 import { LazyFold } from "../../parts/lazy-fold";
 import { Wide } from "../../parts/wide";
 import { type Units, useStore } from "../../store";
@@ -9,7 +10,7 @@ import type { Figures, Lever } from "../../types";
 import { change, measure, QUANTITY_OF, type Quantity, reading } from "../../units";
 import { controlName, controlWord, figureWord } from "../controls";
 import { say } from "../say";
-import { LeversContext, ranked } from "./use-levers";
+import { type Levered, LeversContext, ranked } from "./use-levers";
 
 const SHOWN = 12;
 /** By the names of their texts. */
@@ -30,18 +31,31 @@ export function LeversFold() {
 }
 
 function Panel() {
+  const found = useContext(LeversContext);
+  return found ? <Ranked found={found} /> : <p>{say("maker-working")}</p>;
+}
+
+function Ranked({ found }: { found: Levered }) {
   const store = useStore();
   const { units } = store.view.value;
   const { file } = store.derived.value;
-  const found = useContext(LeversContext);
   const [figure, setFigure] = useState<keyof Figures>("differential_in");
   const [all, setAll] = useState(false);
-  if (!found) return <p role="status">{say("maker-working")}</p>;
   const first = ranked(found.levers, figure);
   const rest = found.levers.filter((lever) => !first.includes(lever));
   const order = [...first, ...rest];
   const name = COLUMNS.find((column) => column.figure === figure)?.name ?? "maker-differential";
   const [top] = first;
+  const most = top
+    ? say("levers-most", {
+        figure: say(name),
+        control: controlName(top),
+        by: says(top, figure, units),
+        step: stepSays(top, units),
+      })
+    : say("levers-nothing", { figure: say(name) });
+  const stale = found.file !== file;
+  useAloud(stale || most, stale ? null : most);
   return (
     <>
       <label class="line">
@@ -54,16 +68,9 @@ function Panel() {
           ))}
         </select>
       </label>
-      <p class="levers-say" aria-live="polite">
-        {found.file !== file ? `${say("maker-working-anew")} ` : ""}
-        {top
-          ? say("levers-most", {
-              figure: say(name),
-              control: controlName(top),
-              by: says(top, figure, units),
-              step: stepSays(top, units),
-            })
-          : say("levers-nothing", { figure: say(name) })}
+      <p class="levers-say">
+        {stale ? `${say("maker-working-anew")} ` : ""}
+        {most}
       </p>
       <Wide label={say("levers-table")}>
         <table>

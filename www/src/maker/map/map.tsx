@@ -2,14 +2,15 @@
 import "../maker.css";
 import "./map.css";
 import { useEffect, useMemo, useState } from "preact/hooks";
+import { useAloud, useNews } from "../../aloud";
 import { type Jobs, useJobs } from "../../jobs";
 import { NumberField } from "../../parts/field";
 import { LazyFold } from "../../parts/lazy-fold";
-import { Said } from "../../parts/said";
+import { Result } from "../../parts/result";
 import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { BallFile, BallMap, Control, Problem } from "../../types";
-import { digits, measure, reading } from "../../units";
+import { digits, measure, reading, sentenceIn } from "../../units";
 import { useWhenStill } from "../../when-still";
 import { controlName, controlWord, quantityOf } from "../controls";
 import { say } from "../say";
@@ -42,6 +43,7 @@ interface Mapped {
 function Panel() {
   const store = useStore();
   const jobs = useJobs();
+  const { units } = store.view.value;
   const { base, file } = store.derived.value;
   const controls = useMemo(() => base.controls(), [base]);
   const places = controls.map(({ control }) => control).join(" ");
@@ -89,11 +91,11 @@ function Panel() {
         onChange={(y) => setChosen([sides[0], y])}
       />
       {refused && (
-        <p class="says says-wrong" role="status">
-          <Said problem={refused} />
-        </p>
+        <Result class="says says-wrong" of={refused}>
+          {sentenceIn(refused.message, units)}
+        </Result>
       )}
-      {mapped ? <Drawn mapped={mapped} file={file} /> : <p role="status">{say("maker-working")}</p>}
+      {mapped ? <Drawn mapped={mapped} file={file} /> : <p>{say("maker-working")}</p>}
     </>
   );
 }
@@ -190,6 +192,15 @@ function Drawn({ mapped, file }: { mapped: Mapped; file: BallFile }) {
     return unit ? `${value}\u00a0${unit}` : say("maker-times-value", { value });
   };
   const desc = mapSays(rows, limits, units);
+  const there = figures
+    ? say(past(figures, limits) > 0 ? "map-there-outside" : "map-there", {
+        rg: reading(figures.low_rg_in, "rg", units),
+        differential: reading(figures.differential_in, "rg", units),
+        weight: reading(figures.weight_lb, "weight", units),
+      })
+    : say("map-there-impossible");
+  useAloud(fine, fine && desc);
+  useNews(picked, there);
   return (
     <>
       <figure class="map-figure">
@@ -206,7 +217,7 @@ function Drawn({ mapped, file }: { mapped: Mapped; file: BallFile }) {
           {desc} {say("map-key", { unit: measure("rg", units).unit })}
         </figcaption>
       </figure>
-      <p class="readout-says" role="status">
+      <p class="readout-says">
         {fine ? say("map-drawn", { count: FINE }) : say("map-drawn-coarse", { count: COARSE })}
       </p>
       <fieldset class="map-pick">
@@ -232,15 +243,7 @@ function Drawn({ mapped, file }: { mapped: Mapped; file: BallFile }) {
             />
           </label>
         ))}
-        <p class="map-says" aria-live="polite">
-          {figures
-            ? say(past(figures, limits) > 0 ? "map-there-outside" : "map-there", {
-                rg: reading(figures.low_rg_in, "rg", units),
-                differential: reading(figures.differential_in, "rg", units),
-                weight: reading(figures.weight_lb, "weight", units),
-              })
-            : say("map-there-impossible")}
-        </p>
+        <p class="map-says">{there}</p>
         <button
           type="button"
           disabled={figures === null}

@@ -11,7 +11,7 @@ import { offeredBall } from "../../locale/names";
 import { Say } from "../../locale/say";
 import { BoundedField } from "../../parts/bounded-field";
 import { LazyFold } from "../../parts/lazy-fold";
-import { Said } from "../../parts/said";
+import { Result } from "../../parts/result";
 import { Swatch } from "../../parts/swatch";
 import { Wide } from "../../parts/wide";
 import { TEMPLATES } from "../../rooms/bench/templates";
@@ -61,12 +61,12 @@ function Panel() {
 
   if (refused) {
     return (
-      <p class="says says-wrong" role="status">
-        <Said problem={refused} />
-      </p>
+      <Result class="says says-wrong" of={refused}>
+        {sentenceIn(refused.message, store.view.value.units)}
+      </Result>
     );
   }
-  if (!poured) return <p role="status">{say("maker-working")}</p>;
+  if (!poured) return <p>{say("maker-working")}</p>;
   return (
     <>
       <Told poured={poured} />
@@ -93,16 +93,16 @@ function Panel() {
 /** The pours in their order, and what stands in the way. */
 function Told({ poured }: { poured: Poured }) {
   const { units } = useStore().view.value;
+  const told = say("pouring-told", {
+    pours: poured.pours.length,
+    moulds: poured.moulds,
+    mixed: reading(poured.mixed_lb, "weight", units),
+  });
   return (
     <>
-      <p class="why-says" aria-live="polite">
-        {say("pouring-told", {
-          pours: poured.pours.length,
-          moulds: poured.moulds,
-          mixed: reading(poured.mixed_lb, "weight", units),
-        })}{" "}
-        {say(poured.pourable ? "pouring-possible" : "pouring-impossible")}
-      </p>
+      <Result class="why-says" of={poured}>
+        {`${told} ${say(poured.pourable ? "pouring-possible" : "pouring-impossible")}`}
+      </Result>
       {poured.faults.map((fault) => (
         <p class="says says-wrong" key={fault}>
           {sentenceIn(fault, units)}

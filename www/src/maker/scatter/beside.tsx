@@ -2,6 +2,7 @@ import { useId, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import { Say } from "../../locale/say";
 import { worded } from "../../locale/worded";
+import { Result } from "../../parts/result";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { Working } from "../../parts/working";
@@ -119,9 +120,9 @@ function Told({ pair }: { pair: Pair }) {
   const both = [pair.ours, pair.others];
   return (
     <>
-      <p class="why-says" role="status">
+      <Result class="why-says" of={pair}>
         {verdict(pair)}
-      </p>
+      </Result>
       {both.map((one) => (
         <div key={one.ball} class="beside-bar">
           <span>{one.ball}</span>

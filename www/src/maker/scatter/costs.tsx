@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { useNews } from "../../aloud";
 import { Say, type SayProps } from "../../locale/say";
 import { worded } from "../../locale/worded";
 import { Column } from "../../parts/column";
@@ -48,6 +49,16 @@ export function Costs({ scattered }: { scattered: Scattered }) {
   const shown = all ? ranked : ranked.slice(0, SHOWN);
   const [first, second] = ranked;
   const varies = first !== undefined && of(first)?.total != null;
+  const dearest =
+    varies &&
+    say(second ? "costs-say-two" : "costs-say", {
+      number: numberSays(wanted),
+      first: controlName(first),
+      share: reading(total(first), "share", units),
+      second: second ? controlName(second) : "",
+      next: second ? reading(total(second), "share", units) : "",
+    });
+  useNews(wanted, dearest || null);
   return (
     <section aria-label={say("costs-title")}>
       <h4>{say("costs-title")}</h4>
@@ -63,15 +74,7 @@ export function Costs({ scattered }: { scattered: Scattered }) {
       </label>
       {varies ? (
         <>
-          <p class="costs-say" aria-live="polite">
-            {say(second ? "costs-say-two" : "costs-say", {
-              number: numberSays(wanted),
-              first: controlName(first),
-              share: reading(total(first), "share", units),
-              second: second ? controlName(second) : "",
-              next: second ? reading(total(second), "share", units) : "",
-            })}
-          </p>
+          <p class="costs-say">{dearest}</p>
           <Wide label={say("costs-table")}>
             <table class="costs">
               <caption>

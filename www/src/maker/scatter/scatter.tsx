@@ -4,6 +4,7 @@ import "../maker.css";
 import { useJobs } from "../../jobs";
 import { BoundedField } from "../../parts/bounded-field";
 import { LazyFold } from "../../parts/lazy-fold";
+import { Result } from "../../parts/result";
 import { Term } from "../../parts/term";
 import { Working } from "../../parts/working";
 import { useStore } from "../../store";
@@ -72,9 +73,9 @@ function Panel() {
       {done && (
         <>
           {stale && (
-            <p class="says says-caution" role="status">
+            <Result class="says says-caution" of={done}>
               {say("scatter-stale")}
-            </p>
+            </Result>
           )}
           <Shares scattered={done.scattered} />
           <Numbers scattered={done.scattered} />

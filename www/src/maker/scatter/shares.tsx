@@ -1,6 +1,7 @@
 import { Say } from "../../locale/say";
 import { worded } from "../../locale/worded";
 import { Column } from "../../parts/column";
+import { Result } from "../../parts/result";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { useStore } from "../../store";
@@ -62,9 +63,9 @@ export function Shares({ scattered }: { scattered: Scattered }) {
     say("maker-range", { from: number(from, "share", units, 1), to: number(to, "share", units, 1) });
   return (
     <section aria-label={say("shares-title")}>
-      <p class="why-says" role="status">
+      <Result class="why-says" of={scattered}>
         {sharesSay(scattered)}
-      </p>
+      </Result>
       <ShareBar scattered={scattered} />
       <Wide label={say("shares-table")}>
         <table>

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
+import { Result } from "../../parts/result";
 import { SectionDrawing } from "../../parts/section-drawing";
 import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
@@ -62,9 +63,9 @@ export function Cores({ sought, target }: { sought: Sought; target: TargetFile }
   const name = (n: number) => (met ? say("seek-core", { n: n + 1 }) : say("seek-nearest"));
   return (
     <section aria-label={say("seek-found")}>
-      <p class="why-says" role="status">
+      <Result class="why-says" of={sought}>
         {says(sought)}
-      </p>
+      </Result>
       {sought.blocks.length > 0 && (
         <ul class="plain">
           {sought.blocks.map((block) => (

@@ -6,6 +6,7 @@ import { useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import { BoundedField } from "../../parts/bounded-field";
 import { LazyFold } from "../../parts/lazy-fold";
+import { Result } from "../../parts/result";
 import { Term } from "../../parts/term";
 import { Working } from "../../parts/working";
 import { useStore } from "../../store";
@@ -57,9 +58,9 @@ function Panel() {
       <FreeFields target={target} ball={ball} />
       <Search target={target} />
       {target.problem && (
-        <p class="says says-wrong" role="status">
+        <Result class="says says-wrong" of={target.problem.place}>
           {target.file.free.length === 0 ? say("seek-nothing-free") : worded(target.problem.message)}
-        </p>
+        </Result>
       )}
       <button
         type="button"
@@ -70,7 +71,7 @@ function Panel() {
         {say("seek-go")}
       </button>
       <Working doing={say("seek-seeking")} state={state} onStop={task.stop}>
-        <p role="status">{live ? soFar(live) : ""}</p>
+        <p>{live ? soFar(live) : ""}</p>
       </Working>
       {done?.sought && (
         <>

@@ -5,6 +5,7 @@ import { offered } from "../../locale/names";
 import { worded } from "../../locale/worded";
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
+import { Result } from "../../parts/result";
 import { Said } from "../../parts/said";
 import { SayTerms } from "../../parts/say-terms";
 import { Term } from "../../parts/term";
@@ -127,12 +128,15 @@ function Grip({ drilling, problem }: { drilling: Drilling; problem: Problem | nu
         </figure>
       )}
       {drilled && drilled.conflicts.length > 0 && (
-        <div role="status">
-          {drilled.conflicts.map(({ message }, n) => (
-            <p class="says says-caution" key={n}>
-              {sentenceIn(message, units)}
-            </p>
-          ))}
+        <div>
+          {drilled.conflicts.map(({ message }, n) => {
+            const says = sentenceIn(message, units);
+            return (
+              <Result class="says says-caution" key={n} of={says}>
+                {says}
+              </Result>
+            );
+          })}
         </div>
       )}
       <fieldset class="choices" aria-label={say("bench-layouts")}>

@@ -8,6 +8,7 @@ import { useEffect, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import type { Args } from "../../locale/say";
 import { LazyFold } from "../../parts/lazy-fold";
+import { Result } from "../../parts/result";
 import { type Doc, type Units, useStore, wholeShot } from "../../store";
 import type { Area, Kind, Stretch } from "../../types";
 import { count, digits, number, reading, sentenceIn, written } from "../../units";
@@ -74,14 +75,14 @@ function Panel() {
   if (state === "stopped") {
     return (
       <div class="area">
-        <p role="status">{say("area-stopped")}</p>
+        <Result of={again}>{say("area-stopped")}</Result>
         <button type="button" onClick={() => setAgain(again + 1)}>
           {say("area-again")}
         </button>
       </div>
     );
   }
-  if ("refused" in state) return <p role="status">{sentenceIn(state.refused, units)}</p>;
+  if ("refused" in state) return <Result of={state.refused}>{sentenceIn(state.refused, units)}</Result>;
   if ("share" in state) {
     return (
       <div class="area">
@@ -110,9 +111,9 @@ function Found({ area, doc, units }: { area: Area; doc: Doc; units: Units }) {
   const [boards, angles] = [ends(map.boards), ends(map.launch_angles_deg)];
   return (
     <div class="area">
-      <p class="why-says" role="status">
+      <Result class="why-says" of={area}>
         {sentenceIn(area.sentence, units)}
-      </p>
+      </Result>
       <AreaMap area={area} hand={doc.shot.hand} />
       <table>
         <caption>

@@ -70,6 +70,7 @@ export function Stage({ t_s }: { t_s: Signal<number> }) {
         <Transport
           player={player}
           end_s={endOf(roll)}
+          said={said}
           place={
             now
               ? say("lane-moment", {

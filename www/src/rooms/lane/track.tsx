@@ -2,6 +2,7 @@
 // whether they go over a hole. Warnings stand outside the fold.
 import { holeName } from "../../locale/names";
 import { Fold } from "../../parts/fold";
+import { Result } from "../../parts/result";
 import { SayTerms } from "../../parts/say-terms";
 import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
@@ -18,12 +19,15 @@ export function TrackRings() {
   return (
     <div class="lane-track">
       {near.length > 0 && (
-        <div role="status">
-          {near.map((pass) => (
-            <p class="says says-caution" key={pass.hole}>
-              {warning(pass, units)}
-            </p>
-          ))}
+        <div>
+          {near.map((pass) => {
+            const says = warning(pass, units);
+            return (
+              <Result class="says says-caution" key={pass.hole} of={says}>
+                {says}
+              </Result>
+            );
+          })}
         </div>
       )}
       <Fold summary={say("lane-rings", { rings: count(track.rings.length) })} wrong={false}>

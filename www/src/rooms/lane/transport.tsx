@@ -1,3 +1,5 @@
+import { useState } from "preact/hooks";
+import { useAloud } from "../../aloud";
 import { type Player, RATES } from "./player";
 import { say } from "./say";
 
@@ -9,13 +11,26 @@ interface TransportProps {
   end_s: number;
   /** The moment on show in words. */
   place: string;
+  /** What came of it, said aloud when it has run to its end as the reader asked. */
+  said: string;
 }
 
 /** Play, pause, step, go to a moment, and how fast. */
-export function Transport({ player, end_s, place }: TransportProps) {
+export function Transport({ player, end_s, place, said }: TransportProps) {
+  const [runs, setRuns] = useState(0);
+  const ended = runs > 0 && !player.playing && player.t_s >= end_s;
+  useAloud(ended && runs, ended ? said : null);
   return (
     <fieldset class="transport" aria-label={say("lane-playing")}>
-      <button type="button" class="play" onClick={() => (player.playing ? player.pause() : player.play())}>
+      <button
+        type="button"
+        class="play"
+        onClick={() => {
+          if (player.playing) return player.pause();
+          setRuns(runs + 1);
+          player.play();
+        }}
+      >
         {say(player.playing ? "lane-pause" : "lane-play")}
       </button>
       <button type="button" aria-label={say("lane-step-back")} onClick={() => player.go(player.t_s - STEP_S)}>

@@ -1,4 +1,5 @@
-import { Line } from "../../lessons/said";
+import { useNews } from "../../aloud";
+import { Line, plain } from "../../lessons/said";
 import { say } from "../../lessons/say";
 import type { StepState } from "../../lessons/taken";
 import { useStore } from "../../store";
@@ -32,10 +33,25 @@ export function Deed({ state, hints, checked, reached, mistake, onHint, onSolve 
         : already
           ? "lesson-so-before"
           : "lesson-missing";
+  const words = [
+    `${say(heading)}.`,
+    state.shown && say("lesson-own-way-open"),
+    reached && state.solved && say("lesson-own-way"),
+    checked?.done && !already && plain(checked.done, units),
+    ...(checked?.missing ?? []).map((said) => plain(said, units)),
+    checked?.wrong && plain(checked.wrong, units),
+  ];
+  const now = words.filter(Boolean).join(" ");
+  // A mistake on the bench is said with its numbers.
+  useNews(now, mistake ? null : now);
+  const hint = hints[state.hints - 1];
+  useNews(state.hints, hint ? plain(hint, units) : null);
   return (
     <section class="deed" aria-labelledby="lesson-deed">
-      <h4 id="lesson-deed">{say(heading)}</h4>
-      <div role="status" class="deed-says">
+      <h4 id="lesson-deed" tabIndex={-1}>
+        {say(heading)}
+      </h4>
+      <div class="deed-says">
         {mistake && (
           <p class="stale">{say("lesson-mistake", { says: sentenceIn(mistake.message, units) })}</p>
         )}
@@ -78,7 +94,14 @@ export function Deed({ state, hints, checked, reached, mistake, onHint, onSolve 
               {say(HINTS[state.hints] ?? HINTS[0])}
             </button>
           ) : (
-            <button type="button" onClick={onSolve}>
+            <button
+              type="button"
+              onClick={() => {
+                // The button goes; the keyboard stays with what it did.
+                document.getElementById("lesson-deed")?.focus({ preventScroll: true });
+                onSolve();
+              }}
+            >
               {say("lesson-show-way")}
             </button>
           )}

@@ -19,12 +19,20 @@ interface QuestionProps {
 /** What a step asks before it shows, and the answer to what was said. */
 export function Question(props: QuestionProps) {
   const { step, state } = props;
+  const onAnswer: QuestionProps["onAnswer"] = (guess, said) => {
+    // The button goes; the keyboard stays with what it did.
+    document.getElementById("lesson-question")?.focus({ preventScroll: true });
+    props.onAnswer(guess, said);
+  };
+  const asked = { ...props, onAnswer };
   return (
     <section class="question" aria-labelledby="lesson-question">
-      <h4 id="lesson-question">{say(state.answered ? OUTCOME[state.answered.outcome] : "lesson-think")}</h4>
-      {step.asks?.kind === "option" && <Options {...props} />}
-      {step.asks?.kind === "number" && <Amount {...props} quantity={step.asks.quantity} />}
-      {step.asks?.kind === "path" && <Path {...props} />}
+      <h4 id="lesson-question" tabIndex={-1}>
+        {say(state.answered ? OUTCOME[state.answered.outcome] : "lesson-think")}
+      </h4>
+      {step.asks?.kind === "option" && <Options {...asked} />}
+      {step.asks?.kind === "number" && <Amount {...asked} quantity={step.asks.quantity} />}
+      {step.asks?.kind === "path" && <Path {...asked} />}
       <div role="status">{state.answered && <Answer state={state} options={props.options} />}</div>
     </section>
   );

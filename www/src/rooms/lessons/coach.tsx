@@ -1,10 +1,12 @@
 import "./coach.css";
 import type { ComponentChildren } from "preact";
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useNews } from "../../aloud";
+import { Heard } from "../../announce";
 import { lessonsAt } from "../../lessons/at";
 import { DrawPath, type Points, straight, untouched } from "../../lessons/draw-path";
 import { type Listed, listedOf } from "../../lessons/read";
-import { Line, Prose } from "../../lessons/said";
+import { Line, Prose, plain } from "../../lessons/said";
 import { type ToldStep, told } from "../../lessons/told";
 import { Watched } from "../../lessons/watched";
 import { Say } from "../../locale/say";
@@ -75,6 +77,10 @@ export function Coach({ text }: { text: string }) {
       onKeyDown={press}
       onClose={() => {
         lessonsAt.value = { page: "list" };
+        // Back on the button that opened it, which has come anew.
+        requestAnimationFrame(() =>
+          document.getElementById(`to-room-${one.about.id}`)?.focus({ preventScroll: true }),
+        );
       }}
     >
       <div class="coach-slide" data-slide={slide.is}>
@@ -115,6 +121,7 @@ export function Coach({ text }: { text: string }) {
           {say("coach-end")}
         </button>
       </div>
+      <Heard />
     </dialog>
   );
 }
@@ -242,7 +249,9 @@ function Numbers({ one }: { one: ToldStep }) {
 
 /** Hints come out one at a time, as the room wants them. */
 function Hints({ hints }: { hints: Said[][] }) {
+  const { units } = useStore().view.value;
   const [open, setOpen] = useState(0);
+  useNews(open, plain(hints[open - 1] ?? [], units));
   return (
     <>
       <ol class="coach-hints">

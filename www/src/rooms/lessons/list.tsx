@@ -175,6 +175,7 @@ function Entry({ one }: { one: Listed }) {
         </button>
         <button
           type="button"
+          id={`to-room-${about.id}`}
           onClick={() => {
             lessonsAt.value = { page: "coach", text };
           }}

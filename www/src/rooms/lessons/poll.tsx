@@ -1,3 +1,4 @@
+import { useNews } from "../../aloud";
 import { plain } from "../../lessons/said";
 import { useStore } from "../../store";
 import type { Said } from "../../types";
@@ -37,6 +38,8 @@ export function Poll({ options, hands, right, onHands }: PollProps) {
   const count = (at: number) => hands[at] ?? 0;
   const all = options.reduce((sum, _, at) => sum + count(at), 0);
   const most = Math.max(1, ...options.map((_, at) => count(at)));
+  const counted = options.map((_, at) => say("coach-letter", { letter: letter(at), hands: count(at) }));
+  useNews(all, say("coach-now", { hands: counted.join(", ") }));
   const change = (at: number, by: number) => onHands?.(raised(hands, options.length, at, by));
   return (
     <>

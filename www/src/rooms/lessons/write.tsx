@@ -1,5 +1,6 @@
 import { useSignal } from "@preact/signals";
 import { useMemo, useRef, useState } from "preact/hooks";
+import { useNews } from "../../aloud";
 import { download } from "../../files";
 import { useJobs } from "../../jobs";
 import { lessonsAt } from "../../lessons/at";
@@ -75,6 +76,12 @@ export function Write() {
   }
 
   const sound = current !== null && current.problems.length === 0;
+  const verdict = sound
+    ? say("write-is-sound")
+    : (current?.problems ?? [])
+        .map(({ line, message }) => say("write-at-line", { line: String(line), message: worded(message) }))
+        .join(" ");
+  useNews(current && verdict, verdict || null);
   return (
     <section class="write" aria-labelledby="write-name">
       <h3 id="write-name">{say("write-title")}</h3>

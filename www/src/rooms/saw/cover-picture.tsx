@@ -1,5 +1,6 @@
 // The Saw's view of the cover: its thickness on the ball, or on a flat map of
 // it where three dimensions cannot be had or are not wanted; and the same in words.
+import { useAloud } from "../../aloud";
 import { Term } from "../../parts/term";
 import "../../cover/cover.css";
 import { CLASSES, LIMITS_IN, limitText } from "../../cover/classes";
@@ -107,16 +108,20 @@ interface CoverWordsProps {
 }
 
 /** The same as the picture, in words, and the saw put through the thinnest place. */
-export function CoverWords({ place, clickable, onCut }: CoverWordsProps) {
+export function CoverWords(props: CoverWordsProps) {
+  const covered = useCover();
+  return covered && <Words {...props} covered={covered} />;
+}
+
+function Words({ place, clickable, onCut, covered }: CoverWordsProps & { covered: Covered }) {
   const store = useStore();
   const { units } = store.view.value;
   const { ball, file } = store.derived.value;
-  const covered = useCover();
-  if (!covered) return null;
   const { cover } = covered;
   const radius_in = file.diameter_in / 2;
   const { thinnest } = cover;
   const told = (direction: Vec3) => thickness(ball.cover_along(direction), radius_in, units);
+  useAloud(covered, computed(covered, units)[0] ?? null);
   return (
     <div class="cover-words" id="cover-words">
       <Legend {...covered} />

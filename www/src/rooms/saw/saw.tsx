@@ -3,6 +3,7 @@ import { render } from "preact";
 import { useRef, useState } from "preact/hooks";
 import { useSize } from "../../draw/use-size";
 import { download, fileName } from "../../files";
+import { Result } from "../../parts/result";
 import { useStore } from "../../store";
 import type { Section, Vec3 } from "../../types";
 import { type Camera, facingCamera } from "./camera";
@@ -67,14 +68,14 @@ export function Saw() {
             ))}
           </fieldset>
           {missing !== null && picture === "solid" && (
-            <p class="saw-missing" role="status">
+            <Result class="saw-missing" of={missing}>
               {say("saw-flat-instead")}
-            </p>
+            </Result>
           )}
           {missing !== null && picture === "cover" && (
-            <p class="saw-missing" role="status">
+            <Result class="saw-missing" of={missing}>
               {say("saw-map-instead")}
-            </p>
+            </Result>
           )}
           {picture === "two" ? (
             <TwoCuts highlighted={highlighted} />

@@ -2,6 +2,7 @@
 // dragging or with the arrow keys, zoom with the wheel, two fingers or + and −.
 import { useEffect, useRef, useState } from "preact/hooks";
 import { useSize } from "../../draw/use-size";
+import { Result } from "../../parts/result";
 import { useStore } from "../../store";
 import type { Look, MarkPlace, Vec3, WasmBall, WasmView } from "../../types";
 import { type Camera, lookOf } from "./camera";
@@ -246,9 +247,9 @@ export function Solid(props: SolidProps) {
         ))}
       </div>
       {lost && (
-        <p class="solid-lost" role="status">
+        <Result class="solid-lost" of={lost}>
           {say("saw-3d-lost")}
-        </p>
+        </Result>
       )}
     </div>
   );

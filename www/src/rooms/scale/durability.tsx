@@ -1,6 +1,7 @@
+import { useAloud } from "../../aloud";
 import "../../cover/cover.css";
 import { say as sayCover } from "../../cover/say";
-import { useCover } from "../../cover/use-cover";
+import { type Covered, useCover } from "../../cover/use-cover";
 import { besideHoles, computed, inPractice } from "../../cover/words";
 import { LazyFold } from "../../parts/lazy-fold";
 import { SayTerms } from "../../parts/say-terms";
@@ -20,12 +21,16 @@ export function Durability() {
 }
 
 function Told() {
-  const units = useStore().view.value.units;
   const covered = useCover();
-  if (!covered) return <p aria-live="polite">{sayCover("cover-measuring")}</p>;
+  return covered ? <Words covered={covered} /> : <p>{sayCover("cover-measuring")}</p>;
+}
+
+function Words({ covered }: { covered: Covered }) {
+  const units = useStore().view.value.units;
   const { cover } = covered;
   const { thinnest, usual_in } = cover;
   const size = (inches: number) => reading(inches, "cover", units);
+  useAloud(covered, `${computed(covered, units)[0]} ${inPractice(cover, units)}`);
   const percent = (share: number) => reading(share, "share", units);
   const [least, most] = usual_in.map((inches) => reading(inches, "size", units));
   const rows: [string, string, Word][] = [

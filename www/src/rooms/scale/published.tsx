@@ -1,6 +1,7 @@
 import { worded } from "../../locale/worded";
 import "./published.css";
 import { useMemo } from "preact/hooks";
+import { useNews } from "../../aloud";
 import { Aside, ToWord } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { Checked } from "../../types";
@@ -27,6 +28,8 @@ export function Published() {
   const telling = rules.filter(({ verdict }) => verdict === "fail" || verdict === "too_close");
   const others = rules.filter((rule) => !telling.includes(rule));
   const many = (verdict: Rule["verdict"]) => String(rules.filter((rule) => rule.verdict === verdict).length);
+  const names = telling.map(({ name }) => worded(name)).join(", ");
+  useNews(names, names ? say("scale-limits-passed", { rules: names }) : say("scale-limits-kept"));
   return (
     <section class="published" aria-labelledby="published-name">
       <h3 id="published-name">{say("scale-published")}</h3>

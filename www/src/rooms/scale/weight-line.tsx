@@ -3,6 +3,7 @@ import { useJobs } from "../../jobs";
 import { type Phrase, worded } from "../../locale/worded";
 import { Column } from "../../parts/column";
 import { LazyFold } from "../../parts/lazy-fold";
+import { Result } from "../../parts/result";
 import { useStore } from "../../store";
 import type { Ladder } from "../../types";
 import { digits, number, reading } from "../../units";
@@ -97,15 +98,11 @@ function Line() {
           </option>
         </select>
       </label>
-      <div aria-live="polite">
-        {refused ? (
-          worded(refused)
-        ) : ladder ? (
-          <span class="visually-hidden">{say("scale-line-done")}</span>
-        ) : (
-          say("scale-line-working")
-        )}
-      </div>
+      {refused ? (
+        <Result of={refused}>{worded(refused)}</Result>
+      ) : (
+        !ladder && <p>{say("scale-line-working")}</p>
+      )}
       {ladder && <Rungs ladder={ladder} />}
     </>
   );
@@ -118,9 +115,21 @@ function Rungs({ ladder }: { ladder: Ladder }) {
   const bySize = ladder.by === "size";
   const weight = (lb: number) =>
     units === "trade" ? `${digits(lb, 0)}\u00a0lb` : reading(lb, "weight", units);
+  const made = ladder.rungs.filter(({ feasible }) => feasible);
   const floating = ladder.rungs.filter(({ floats, feasible }) => floats && feasible);
   const and = (texts: string[]) => texts.reduce((first, second) => say("scale-line-and", { first, second }));
   const note = (lb: number, said: string) => say("scale-line-note", { weight: weight(lb), note: said });
+  const rg = (rung: Ladder["rungs"][number]) => reading(rung.rg_in?.low ?? 0, "rg", units);
+  const [light, heavy] = [made[0], made.at(-1)];
+  const spans =
+    light && heavy
+      ? say("scale-line-spans", {
+          light: weight(light.weight_lb),
+          "light-rg": rg(light),
+          heavy: weight(heavy.weight_lb),
+          "heavy-rg": rg(heavy),
+        })
+      : say("scale-line-none");
   const notes = [
     ...ladder.rungs.flatMap(({ weight_lb, why }) =>
       why ? [note(weight_lb, worded(why).replace(/-(?=\d)/g, "\u2212"))] : [],
@@ -131,6 +140,7 @@ function Rungs({ ladder }: { ladder: Ladder }) {
   ];
   return (
     <>
+      <Result of={ladder}>{spans}</Result>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard. */}
       <section class="weight-line-table" tabIndex={0} aria-label={say("scale-line-table")}>
         <table>

@@ -8,6 +8,7 @@ import { useJobs } from "../../../jobs";
 import type { Phrase } from "../../../locale/worded";
 import { BoundedField } from "../../../parts/bounded-field";
 import { LazyFold } from "../../../parts/lazy-fold";
+import { Result } from "../../../parts/result";
 import { SayTerms } from "../../../parts/say-terms";
 import { type Shot, type Units, useStore } from "../../../store";
 import type { OilMap, Roll, Worn } from "../../../types";
@@ -88,7 +89,11 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
         step={1}
         onChange={(value) => setGames(Math.round(value))}
       />
-      {refused !== null && <p class="says says-caution">{sentenceIn(refused, units)}</p>}
+      {refused !== null && (
+        <Result class="says says-caution" of={refused}>
+          {sentenceIn(refused, units)}
+        </Result>
+      )}
       {refused === null && !found && <p class="hint">{say("oil-wear-following", { games })}</p>}
       {refused === null && found && <Became found={found} units={units} />}
     </div>
@@ -104,7 +109,9 @@ function Became({ found, units }: { found: Found; units: Units }) {
   const ml = (value: number) => reading(value, "oil", units);
   return (
     <>
-      <p aria-live="polite">{whatChanged(first.summary, last.summary, games, shot, units)}</p>
+      <Result class="wear-says" of={found}>
+        {whatChanged(first.summary, last.summary, games, shot, units)}
+      </Result>
       <Picture id="oil-fresh" map={fresh} rolls={[before]} title={say("oil-wear-fresh")} units={units} />
       <Picture
         id="oil-worn"

@@ -1,4 +1,5 @@
 import { useMemo } from "preact/hooks";
+import { useAloud } from "../../../aloud";
 import { groundOf } from "../../../draw/ground";
 import { place } from "../../../draw/lane-frame";
 import { endOf, momentAt } from "../../../draw/moment";
@@ -26,12 +27,16 @@ export function Shots({ all }: { all: Compared[] }) {
   const [first] = all;
   const lane = first?.shot.lane;
   const ground = useMemo(() => (lane ? groundOf(store.wasm, lane) : { tints: [], oil_end_ft: null }), [lane]);
-  if (!first) return null;
-  const layout = size && size.width_px > 0 && place(size.width_px, size.height_px);
-  const opening = first.roll
+  const opening = first?.roll
     ? say("compare-wrong", { letter: first.letter, what: whatHappened(first.roll, first.shot.hand, units) })
     : "";
-  const said = [opening, ...all.slice(1).map((other) => against(first, other, units))].filter(Boolean);
+  const said = first
+    ? [opening, ...all.slice(1).map((other) => against(first, other, units))].filter(Boolean)
+    : [];
+  const words = said.join(" ");
+  useAloud(words, words);
+  if (!first) return null;
+  const layout = size && size.width_px > 0 && place(size.width_px, size.height_px);
   const now = shots.flatMap(({ letter, roll }) => {
     const moment = momentAt(roll, player.t_s);
     return moment ? [`${letter} ${reading(moment.y_ft, "distance", units)}`] : [];
@@ -70,7 +75,7 @@ export function Shots({ all }: { all: Compared[] }) {
             id="compare-lane"
             place={layout}
             title={say("compare-drawing", { many: shots.length })}
-            desc={said.join(" ")}
+            desc={words}
           />
         )}
       </div>
@@ -88,6 +93,7 @@ export function Shots({ all }: { all: Compared[] }) {
       <Transport
         player={player}
         end_s={end_s}
+        said={words}
         place={[reading(player.t_s, "time", units), ...now].join(", ")}
       />
       <p class="fine-print">

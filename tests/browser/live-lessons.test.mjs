@@ -1,0 +1,144 @@
+// Lessons say by a live region what came of an answer, a change, a hint, a count of
+// hands, a file: once, and not while one is still at it; the keyboard is never lost.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { launch } from "./harness.mjs";
+import { heard, heardOf, inTurn, listen, once } from "./heard.mjs";
+
+let site;
+before(async () => {
+  site = await launch();
+});
+after(() => site?.close());
+
+const FIRST = "Why a house ball goes long";
+const panel = (page) => page.getByRole("region", { name: "Lesson", exact: true });
+const next = (page) =>
+  panel(page)
+    .locator(".lesson-way button")
+    .filter({ hasText: /^(Next|Go on)/ });
+const inLessons = (page, name) =>
+  page.getByRole("navigation", { name: "In Lessons" }).getByRole("button", { name }).click();
+const focused = (page) => page.evaluate(() => document.activeElement.id || document.activeElement.localName);
+
+async function lessons() {
+  const opened = await site.open({ reducedMotion: "reduce" });
+  await listen(opened.context);
+  await opened.reload();
+  const { page } = opened;
+  await page.getByRole("navigation", { name: "Places" }).getByRole("button", { name: "Lessons" }).click();
+  await page.getByText("Reading the lessons").waitFor({ state: "detached" });
+  await heard(page);
+  return opened;
+}
+
+const take = (page, title) =>
+  page.getByRole("button", { name: new RegExp(`^Take this lesson (again )?${title}$`) }).click();
+
+test("an answer, what is missing, hints, the way and the end of a lesson are said", async () => {
+  const { page, context, check } = await lessons();
+  await take(page, FIRST);
+  await next(page).click();
+  await panel(page).getByRole("radio").first().focus();
+  await page.keyboard.press("Space");
+  await panel(page).getByRole("button", { name: "Answer" }).focus();
+  await page.keyboard.press("Enter");
+  assert.equal(await focused(page), "lesson-question");
+  once(await heardOf(page, /./), /^No\. The house ball rolls after .*\d.*The right answer:/);
+
+  await next(page).click();
+  await page.locator("#room-bench .part-head", { hasText: "body" }).click();
+  await heard(page);
+  const density = page.locator(".part[data-open]").getByRole("textbox", { name: /^Density/ });
+  await inTurn(density, ["1", "1.", "1.3", "1.31", "1.315"]);
+  const typed = await heardOf(page, /Still missing/);
+  assert.equal(typed.length, 1, JSON.stringify(typed));
+  assert.match(typed[0], /Weight \d.*Still missing\. .*\d/);
+  for (const name of ["A hint", "A second hint", "The last hint"]) {
+    await panel(page).getByRole("button", { name, exact: true }).focus();
+    await page.keyboard.press("Enter");
+    const said = await heard(page);
+    assert.equal(said.length, 1, JSON.stringify(said));
+    const hint = await panel(page).locator(".hints li").last().textContent();
+    assert.equal(said[0], hint.replace(/\s+/g, " "));
+  }
+  await panel(page).getByRole("button", { name: "Show me one way to do it" }).focus();
+  await page.keyboard.press("Enter");
+  assert.equal(await focused(page), "lesson-deed");
+  once(await heardOf(page, /one way/), /This is one way to do it\. .*\d/);
+  for (let n = 0; n < 3; n += 1)
+    await next(page)
+      .or(page.getByRole("button", { name: "Finish" }))
+      .click();
+  once(await heardOf(page, /finished|end/), new RegExp(`“${FIRST}” is finished`));
+  await check();
+  await context.close();
+});
+
+test("numbers and paths that were predicted are answered, hands of a room counted", async () => {
+  const { page, context, check } = await lessons();
+  await take(page, "The puck");
+  while (!(await panel(page).locator(".amount").count())) await next(page).click();
+  await heard(page);
+  await panel(page)
+    .getByLabel(/^Your number/)
+    .fill("far");
+  await panel(page).getByRole("button", { name: "Answer" }).click();
+  once(await heardOf(page, /number/), /this is no number/i);
+  await panel(page)
+    .getByLabel(/^Your number/)
+    .fill("98765");
+  await page.keyboard.press("Enter");
+  once(await heardOf(page, /Computed/), /Computed: .*\d/);
+  await panel(page).getByRole("button", { name: "Leave the lesson" }).click();
+  once(await heardOf(page, /back/), /Your own ball and shot are back on the bench/);
+
+  await page.getByRole("button", { name: `Show to a room ${FIRST}` }).click();
+  const view = page.getByRole("dialog");
+  while ((await view.locator(".coach-slide").getAttribute("data-slide")) !== "ask")
+    await page.keyboard.press("PageDown");
+  await heard(page);
+  await view.evaluate(async (dialog) => {
+    for (const code of ["Digit1", "Digit1", "Digit2", "Digit1"]) {
+      dialog.dispatchEvent(new KeyboardEvent("keydown", { code, bubbles: true }));
+      await new Promise((done) => setTimeout(done, 60));
+    }
+  });
+  const counted = await heardOf(page, /Hands/);
+  assert.deepEqual(counted, ["Hands: A 3, B 1, C 0."]);
+  await page.keyboard.press("Escape");
+  assert.equal(
+    await page.evaluate(() => document.activeElement.textContent.slice(0, 80)),
+    `Show to a room ${FIRST}`,
+    "the keyboard is back on the button that opened it",
+  );
+  await check();
+  await context.close();
+});
+
+test("what a teacher hands in and writes is answered", async () => {
+  const { page, context, check } = await lessons();
+  const file = (name, content) => ({ name, mimeType: "application/json", buffer: Buffer.from(content) });
+  await page.getByLabel("Progress to take in").setInputFiles(file("bad.json", "{"));
+  once(await heardOf(page, /bad/), /^bad\.json was not taken in\./);
+  await inLessons(page, "A class");
+  const progress = { format: "pithball.progress/1", learner: "Ada", lessons: [] };
+  await heard(page);
+  await page
+    .getByLabel("Progress files of a class")
+    .setInputFiles([file("ada.json", JSON.stringify(progress)), file("not.json", "{}")]);
+  once(await heardOf(page, /read/), /^1 file read\..*not\.json/);
+  await inLessons(page, "Write one");
+  await heard(page);
+  await page.getByLabel("Begin from").selectOption({ label: "a short blank one" });
+  const begun = await heardOf(page, /sound/);
+  once(begun, /It is sound\./);
+  const area = page.getByLabel("The lesson as text");
+  const text = await area.inputValue();
+  await area.fill(text.replace("minutes = ", "minutes = x"));
+  const wrong = await heardOf(page, /Line/);
+  assert.equal(wrong.length, 1, JSON.stringify(wrong));
+  assert.match(wrong[0], /^Line \d+: .+/);
+  await check();
+  await context.close();
+});
