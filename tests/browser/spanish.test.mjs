@@ -123,7 +123,7 @@ const ROOMS = {
       await room.getByText("Qué mueve qué: las palancas de la bola").click();
       await room.getByText("Lo que más mueve el diferencial es").waitFor();
       await room.getByText("Buscar un núcleo para números deseados").click();
-      await room.getByRole("textbox", { name: "Comienzos" }).fill("2");
+      await room.getByRole("textbox", { name: "Puntos de partida" }).fill("2");
       await room.getByRole("button", { name: "Buscar un núcleo" }).click();
       await room.locator(".rung-card").first().waitFor({ timeout: 60_000 });
     },
@@ -131,7 +131,7 @@ const ROOMS = {
       /: \+0,00\d{3} por cada 0,/,
       /es el que más mueve/,
       /núcleo interior: densidad, anchura del perfil/,
-      /2 de 2 comienzos lo cumplen/,
+      /2 de 2 puntos de partida lo cumplen/,
     ],
   },
   "Trabajos de la Balanza": {

@@ -57,7 +57,7 @@ export function Bar() {
 
   async function openFile(file: File): Promise<void> {
     if (await isShelfFile(file)) {
-      await openOnShelf(store, shelf, file);
+      await openOnShelf(store, shelf, [file]);
       store.look({ room: "shelf" });
     } else {
       await open(store, file);
@@ -70,7 +70,7 @@ export function Bar() {
       // All of the page is drawn anew, the control too.
       requestAnimationFrame(() => document.getElementById("bar-language")?.focus());
     } catch {
-      store.notice.value = say("frame-language-missing");
+      store.notice.value = () => say("frame-language-missing");
     }
   }
 
@@ -107,7 +107,7 @@ export function Bar() {
           onClick={() => {
             saveBall(store.doc.value);
             if (store.derived.value.ballProblem) {
-              store.notice.value = say("frame-saved-wrong");
+              store.notice.value = () => say("frame-saved-wrong");
             }
           }}
         >
@@ -172,7 +172,7 @@ function Notice() {
     <div class="notice-place" role="status">
       {there && notice !== null && (
         <p class="notice">
-          {notice}{" "}
+          {notice()}{" "}
           <button
             type="button"
             onClick={() => {

@@ -2,6 +2,7 @@
 // NAME.layout.json, NAME.oil.json, NAME.tolerances.json and NAME.target.json.
 
 import { aloud } from "./aloud";
+import type { ToSay } from "./locale/say";
 import { worded } from "./locale/worded";
 import { whole } from "./maker/scatter/tolerances";
 import { layoutOf, withLayout } from "./rooms/bench/grip";
@@ -28,7 +29,7 @@ export function fileName(name: string, ending: string): string {
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, "-")
     .replace(/^-+|-+$/g, "");
-  return `${stem || "untitled"}.${ending}`;
+  return `${stem || say("work-untitled")}.${ending}`;
 }
 
 /** Saves a file under a name, to be read by people too. */
@@ -59,7 +60,7 @@ export function saveOil(oil: OilFile): void {
 /** Opens any kind of file and says what came of it. */
 export async function open(store: Store, file: File): Promise<void> {
   if (file.size > MOST_BYTES) {
-    store.notice.value = say("work-too-large", { file: file.name });
+    store.notice.value = () => say("work-too-large", { file: file.name });
     return;
   }
   const text = await file.text();
@@ -73,10 +74,8 @@ export async function open(store: Store, file: File): Promise<void> {
       store.fail(error);
       return;
     }
-    store.notice.value = say("work-not-opened", {
-      file: file.name,
-      why: worded(error.message) + where(error),
-    });
+    store.notice.value = () =>
+      say("work-not-opened", { file: file.name, why: worded(error.message) + where(error) });
   }
 }
 
@@ -97,7 +96,7 @@ export function formatOf(json: string): string {
 }
 
 /** By what the file says it is; anything else is read as a ball, and the module says what is wrong. */
-function opener(text: string): (store: Store, text: string, name: string) => string {
+function opener(text: string): (store: Store, text: string, name: string) => ToSay {
   const format = formatOf(text);
   if (format.startsWith("pithball.shot")) return openShot;
   if (format.startsWith("pithball.layout")) return openLayout;
@@ -107,47 +106,49 @@ function opener(text: string): (store: Store, text: string, name: string) => str
   return openBall;
 }
 
-function openBall(store: Store, text: string, name: string): string {
+function openBall(store: Store, text: string, name: string): ToSay {
   new store.wasm.Ball(text).free();
   store.replace({ ball: JSON.parse(text) as BallFile });
-  return say("work-opened", { file: name });
+  return () => say("work-opened", { file: name });
 }
 
-function openShot(store: Store, text: string, name: string): string {
+function openShot(store: Store, text: string, name: string): ToSay {
   const { ball, ...read } = store.wasm.read_shot(text);
   const { lane } = read;
   const oil = "oil" in lane && typeof lane.oil === "string" ? lane.oil : null;
   const shot: Shot = oil === null ? read : { ...read, lane: store.doc.value.shot.lane };
   if (typeof ball === "string") {
     store.replace({ shot });
-    return oil === null
-      ? say("work-opened-not-ball", { file: name, ball })
-      : say("work-opened-not-both", { file: name, ball, oil });
+    return () =>
+      oil === null
+        ? say("work-opened-not-ball", { file: name, ball })
+        : say("work-opened-not-both", { file: name, ball, oil });
   }
   store.replace({ shot, ball });
-  return oil === null ? say("work-opened", { file: name }) : say("work-opened-not-oil", { file: name, oil });
+  return () =>
+    oil === null ? say("work-opened", { file: name }) : say("work-opened-not-oil", { file: name, oil });
 }
 
-function openOil(store: Store, text: string, name: string): string {
+function openOil(store: Store, text: string, name: string): ToSay {
   const oil = store.wasm.read_oil(text);
   store.editShot((old) => ({ ...old, lane: oiled(old.lane, oil) }));
-  return say("work-opened-oil", { file: name });
+  return () => say("work-opened-oil", { file: name });
 }
 
-function openLayout(store: Store, text: string, name: string): string {
+function openLayout(store: Store, text: string, name: string): ToSay {
   const layout = store.wasm.read_layout(text);
   store.editShot((old) => withLayout(old, layout));
-  return say("work-opened-layout", { file: name });
+  return () => say("work-opened-layout", { file: name });
 }
 
-function openTolerances(store: Store, text: string, name: string): string {
+function openTolerances(store: Store, text: string, name: string): ToSay {
   const { format: _, ...read } = whole(store.wasm.read_tolerances(text));
   store.look({ tolerances: read });
-  return say("work-opened-tolerances", { file: name });
+  return () => say("work-opened-tolerances", { file: name });
 }
 
-function openTarget(store: Store, text: string, name: string): string {
+function openTarget(store: Store, text: string, name: string): ToSay {
   const { format: _, ...read } = store.wasm.read_target(text);
   store.look({ target: read });
-  return say("work-opened-target", { file: name });
+  return () => say("work-opened-target", { file: name });
 }

@@ -37,6 +37,9 @@ export const DIFFERENTIAL: Range = {
 };
 /** Of a drilled ball over 10 lb, each way, oz. */
 export const STATIC_BALANCE_LIMIT_OZ = 3;
+/** What a ball usually loses on the lane, mph. */
+export const USUAL_SPEED_LOST_MPH = [2, 2.5] as const;
+
 /** What undrilled balls usually have, oz. */
 export const USUAL_TOP_WEIGHT_OZ = [2, 4] as const;
 export const TOP_WEIGHT: Range = {

@@ -51,7 +51,7 @@ async function loadOn(store: Store, started: (jobs: Jobs) => void): Promise<void
     const jobs = startJobs(module);
     started(jobs);
     watchLinks(store, jobs);
-  } else store.notice.value = say("frame-rest-missing");
+  } else store.notice.value = () => say("frame-rest-missing");
   await rest;
   performance.mark("loaded");
   await keepPage();
@@ -73,8 +73,8 @@ async function start(root: HTMLElement): Promise<void> {
     render(<Fault error={error} doc={keptDoc(found)} />, root);
     return;
   }
-  if (!(await language)) store.notice.value = say("frame-language-missing");
-  if ("trouble" in found) store.notice.value = say(found.trouble);
+  if (!(await language)) store.notice.value = () => say("frame-language-missing");
+  if ("trouble" in found) store.notice.value = () => say(found.trouble);
   autosave(store);
   effect(() => {
     document.title = say("frame-title");

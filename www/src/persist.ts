@@ -2,6 +2,7 @@
 // or hold what an older or broken page wrote: each is said, none loses work.
 
 import { effect } from "@preact/signals";
+import type { ToSay } from "./locale/say";
 import type { Doc, Loan, Store, View } from "./store";
 import { say } from "./work";
 
@@ -142,9 +143,9 @@ function keep(kept: Kept): void {
   }
 }
 
-function whyNotKept(error: unknown): string {
+function whyNotKept(error: unknown): ToSay {
   const full = error instanceof DOMException && error.name === "QuotaExceededError";
-  return say(full ? "work-storage-full" : "work-storage-refused");
+  return () => say(full ? "work-storage-full" : "work-storage-refused");
 }
 
 function isObject(value: unknown): value is Record<string, unknown> {

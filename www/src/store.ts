@@ -6,6 +6,7 @@ import { batch, computed, type ReadonlySignal, type Signal, signal } from "@prea
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import { changedOutside, type Taken } from "./lessons/taken";
+import type { ToSay } from "./locale/say";
 import { worded } from "./locale/worded";
 import type {
   BallFile,
@@ -119,7 +120,7 @@ export interface Store {
   /** Something broke that is not the reader's mistake; null while all is well. */
   fault: ReadonlySignal<string | null>;
   /** Something worth saying once: a file opened, storage full. */
-  notice: Signal<string | null>;
+  notice: Signal<ToSay | null>;
   /** One edit. Edits with the same key in quick succession undo as one. */
   editBall(change: (ball: BallFile) => BallFile, key?: string): void;
   editShot(change: (shot: Shot) => Shot, key?: string): void;
@@ -200,7 +201,7 @@ export function createStore(
   const doc = signal(first);
   const view = signal(firstView);
   const fault = signal<string | null>(null);
-  const notice = signal<string | null>(null);
+  const notice = signal<ToSay | null>(null);
   const aside = signal(firstAside);
   const loan = signal(firstLoan);
   /** Undo steps of the reader's own work while the bench is lent. */
@@ -263,7 +264,7 @@ export function createStore(
     if (fault.value) return false;
     const fixed = loan.value && changedOutside(doc.value, next, loan.value.taken.free);
     if (fixed) {
-      notice.value = say("work-held", { what: say(fixed) });
+      notice.value = () => say("work-held", { what: say(fixed) });
       return false;
     }
     const time = performance.now();
@@ -292,7 +293,7 @@ export function createStore(
   function replace(change: Partial<Doc>, name?: string): void {
     if (!edit({ ...doc.value, ...change }, "")) return;
     if (change.ball) view.value = { ...view.value, selected: null, hidden: [] };
-    if (name) notice.value = say("work-on-bench", { name });
+    if (name) notice.value = () => say("work-on-bench", { name });
   }
 
   /** Another bench with undo steps of its own. */

@@ -185,6 +185,7 @@ const NUMBER = String.raw`[\u2212-]?\d+(?:\.\d+)?(?:e[+-]?\d+)?`;
 
 /** A sentence of the module, which speaks the file's units, in the reader's language and units; names in quotes stay. */
 export function sentenceIn(phrase: Phrase, units: Units): string {
+  if (typeof phrase === "function") return phrase();
   const sentence = translatedPhrase(phrase);
   const texts = sentence.split(/("[^"]*")/);
   return marked(texts.map((text, at) => (at % 2 === 1 ? text : convertedIn(text, sentence, units))).join(""));

@@ -26,6 +26,8 @@ kept-new = A new shelf is begun.
 
 ## Files
 
+kept-file = shelf { $day }
+kept-file-unread = unreadable { $id }
 kept-too-large = { $file } was not read: it is larger than 32 MiB.
 kept-not-read = { $file } was not read. { $why }
 kept-with-lane-shot = { $taken } A ball file holds no shot: it stands with the one on the Lane now.
@@ -41,11 +43,6 @@ kept-not-by-browser = The browser does not keep them: save the shelf to a file.
 
 ## What is no record of the shelf
 
-kept-found-nothing = nothing that the browser can read
-kept-found-kind = a record that is { $kind }
-kept-accepted = a record of the shelf
 kept-no-record = This is not a record as the page writes them.
-kept-ball-itself = the ball itself
-kept-oil-itself = the oil itself
 kept-ball-elsewhere = Its ball is in another file, { $file }. Open that one and the shot on the bench first, then put them here.
 kept-oil-elsewhere = Its oil is in another file, { $file }. Open that one and the shot on the bench first, then put them here.

@@ -96,3 +96,5 @@ progress-full = The browser's storage for this page is full: your progress is no
 progress-not-kept = This browser does not keep your progress. Save it to a file before you leave.
 progress-no-file = This is not a progress file of Pithball. A progress file is what a learner saves here under Lessons, “Your progress”; its name ends in .progress.json.
 progress-where = { $says } (Where: { $place }.)
+# What a file of it is called where the learner has no name
+progress-file = my progress

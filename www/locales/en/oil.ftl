@@ -175,3 +175,11 @@ oil-game-gone = <film>Gone</film>, { $unit }
 oil-game-moved = <film>Moved</film>, { $unit }
 oil-game-board = <board>Board</board>
 oil-game-angle = <angle>Angle</angle>, °
+
+# The name and the note of what was made of a pattern of this name by play.
+oil-worn =
+    { $games ->
+        [one] { $name } after { $games } game
+       *[other] { $name } after { $games } games
+    }
+oil-worn-note = Worn by a model, not measured.

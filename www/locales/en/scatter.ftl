@@ -33,6 +33,9 @@ stray-as-every = as every piece
 stray-own = Tolerances of its own
 stray-strangers = There are tolerances for { $pieces }, and no one piece of this ball is called that.
 stray-drop = Drop them
+# The name and the note of the file of the usual ones.
+stray-usual = usual
+stray-usual-note = Model choice, no source: each maker has tolerances of their own.
 stray-exact = exact
 stray-says-density = density ±{ $by }
 stray-says-size = size ±{ $by }

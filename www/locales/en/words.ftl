@@ -27,7 +27,7 @@ word-mass-bias = The high-RG axis of an asymmetric core.
 word-track-flare = The way the ring of oil on a ball moves over with every turn, so that fresh cover meets the lane; told as how far the spin axis moves over the ball.
     .name = track flare
 
-word-board = One of the 39 strips across a lane, a little over an inch wide, counted from the bowler's own side.
+word-board = One of the 39 strips across a lane, a little over an inch (27 mm) wide, counted from the bowler's own side.
     .name = board
 
 word-breakpoint = The place where the ball is furthest to the bowler's own side before it comes back.

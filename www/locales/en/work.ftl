@@ -47,6 +47,7 @@ held-zones = zones
 
 # Files
 
+work-untitled = untitled
 work-too-large = { $file } was not opened: it is larger than 4 MiB.
 work-not-opened = { $file } was not opened. { $why }
 work-where = (Where in the file: { $place }.)

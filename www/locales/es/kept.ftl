@@ -26,11 +26,13 @@ kept-new = Hay un estante nuevo.
 
 ## Archivos
 
+kept-file = estante { $day }
+kept-file-unread = ilegible { $id }
 kept-too-large = No se leyó { $file }: ocupa más de 32 MiB.
 kept-not-read = No se leyó { $file }. { $why }
 kept-with-lane-shot = { $taken } Un archivo de bola no tiene tiro: está con el que hay ahora en la Pista.
 kept-one-unread = Una no se pudo leer. { $why }
-kept-named-unread = No se pudo leer "{ $name }". { $why }
+kept-named-unread = No se pudo leer «{ $name }». { $why }
 kept-nothing-new = Nada nuevo en { $file }.
 kept-from = De { $file } al estante: { $many }.
 kept-left = { $many ->
@@ -41,11 +43,6 @@ kept-not-by-browser = El navegador no las guarda: guarda el estante en un archiv
 
 ## Lo que no es una ficha del estante
 
-kept-found-nothing = nada que el navegador pueda leer
-kept-found-kind = una ficha que es { $kind }
-kept-accepted = una ficha del estante
 kept-no-record = Esto no es una ficha como las que escribe la página.
-kept-ball-itself = la propia bola
-kept-oil-itself = el propio aceite
 kept-ball-elsewhere = Su bola está en otro archivo, { $file }. Abre primero ese y el tiro en el Banco y luego ponlos aquí.
 kept-oil-elsewhere = Su aceite está en otro archivo, { $file }. Abre primero ese y el tiro en el Banco y luego ponlos aquí.

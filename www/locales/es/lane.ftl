@@ -15,7 +15,7 @@ lane-phases =
         [only-skid] Desliza todo el camino y nunca llega a rodar
        *[none] Apenas pasa de la línea de falta
     }{ $slips ->
-        [yes] {" "}y aún resbala al llegar a los pinos
+        [yes] , y al llegar a los pinos aún resbala
        *[no] {""}
     }
 lane-at-board =
@@ -91,7 +91,7 @@ lane-breakpoint-board-says = Cuánto se va hacia afuera.
 lane-time = <time>Tiempo</time>
 lane-time-says = Desde que se suelta hasta los pinos.
 lane-speed-lost = <speed>Velocidad perdida</speed>
-lane-speed-lost-says = Lo habitual es de 2 a 2,5 mph; práctica común, sin fuente.
+lane-speed-lost-says = Lo habitual es de { $least } a { $most }; práctica común, sin fuente.
 lane-revs-at-pins = <revs>Rpm en los pinos</revs>
 lane-revs-at-pins-says = La pista acelera el giro de la bola hasta que rueda.
 lane-flare = <flare>Abanico</flare>

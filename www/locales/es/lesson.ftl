@@ -83,9 +83,9 @@ lesson-show-way = Mostrarme una manera de hacerlo
 
 ## El final de una lección
 
-lesson-open-step = paso { $step }, “{ $title }”
-lesson-finished = “{ $title }” está terminada. Tu bola y tu tiro están de nuevo en el banco.
-lesson-at-end = “{ $title }” llegó a su final. Sigue abierto: { $open }. Tu bola y tu tiro están de nuevo en el banco.
+lesson-open-step = paso { $step }, «{ $title }»
+lesson-finished = «{ $title }» está terminada. Tu bola y tu tiro están de nuevo en el banco.
+lesson-at-end = «{ $title }» llegó a su final. Sigue abierto: { $open }. Tu bola y tu tiro están de nuevo en el banco.
 lesson-left = Dejaste la lección. Tu bola y tu tiro están de nuevo en el banco.
 
 ## Lo que se hizo, y que se guarda
@@ -94,5 +94,7 @@ progress-refused = Este navegador no deja que la página guarde tu progreso: gu�
 progress-unreadable = El progreso guardado de tu última visita no se pudo leer, así que este es nuevo.
 progress-full = El espacio del navegador para esta página está lleno: tu progreso no se guarda. Guárdalo en un archivo.
 progress-not-kept = Este navegador no guarda tu progreso. Guárdalo en un archivo antes de salir.
-progress-no-file = Este no es un archivo de progreso de Pithball. Un archivo de progreso es lo que quien aprende guarda aquí en Lecciones, “Tu progreso”; su nombre termina en .progress.json.
+progress-no-file = Este no es un archivo de progreso de Pithball. Un archivo de progreso es lo que quien aprende guarda aquí en Lecciones, «Tu progreso»; su nombre termina en .progress.json.
 progress-where = { $says } (Dónde: { $place }.)
+# Cómo se llama su archivo si quien aprende no tiene nombre
+progress-file = mi progreso

@@ -76,16 +76,16 @@ oil-part-to-board = <board>Hasta la tabla</board>
 oil-part-from = <pattern>Desde</pattern>
 oil-part-to = <pattern>Hasta</pattern>
 oil-part-film = <film>Película</film>
-oil-part-set = Dejar en eso
-oil-part-add = Añadir
-oil-part-take = Quitar
+oil-part-set = Poner ese valor
+oil-part-add = Sumarlo
+oil-part-take = Restarlo
 
 ## El patrón en números
 
 oil-pattern = El <pattern>patrón</pattern> en números
 oil-pattern-length = Largo
 oil-pattern-volume = Volumen
-oil-pattern-ratio = <ratio>Adentro por afuera</ratio>
+oil-pattern-ratio = <ratio>Adentro : afuera</ratio>
 oil-pattern-thin = Fino hasta la tabla
 oil-pattern-full = Pleno desde la tabla
 oil-pattern-front = Pleno hasta
@@ -175,3 +175,11 @@ oil-game-gone = <film>Se fue</film>, { $unit }
 oil-game-moved = <film>Se movió</film>, { $unit }
 oil-game-board = <board>Tabla</board>
 oil-game-angle = <angle>Ángulo</angle>, °
+
+# El nombre y la nota de lo que el juego hizo de un patrón con este nombre.
+oil-worn =
+    { $games ->
+        [one] { $name } tras { $games } juego
+       *[other] { $name } tras { $games } juegos
+    }
+oil-worn-note = Gastado por un modelo, no medido.

@@ -89,8 +89,8 @@ saw-layer = { $part } { $thickness }
 saw-layers = { $first }, luego { $next }
 saw-drilled-hole = agujero taladrado
 saw-areas = Área de cada parte en el <cut>corte</cut>
-saw-narrowest = En este corte, la cubierta mide { $thickness } donde es más estrecha.
-saw-narrowest-askew = En este corte, la cubierta parece medir { $thickness } donde es más estrecha; fuera del centro la sierra la encuentra en sesgo, así que es más delgada de lo que parece.
+saw-narrowest = En este corte, la cubierta mide { $thickness } donde es más delgada.
+saw-narrowest-askew = En este corte, la cubierta parece medir { $thickness } donde es más delgada; fuera del centro la sierra la encuentra en sesgo, así que es más delgada de lo que parece.
 saw-section-title = Sección de { $ball }, corte { $plane }
 saw-section-shows = De la mayor área a la menor se ve: { $parts }.
 

@@ -33,6 +33,9 @@ stray-as-every = como cada pieza
 stray-own = Tolerancias propias
 stray-strangers = Hay tolerancias para { $pieces }, y esta bola no tiene una pieza única con ese nombre.
 stray-drop = Quitarlas
+# El nombre y la nota del archivo de las habituales.
+stray-usual = habituales
+stray-usual-note = Elección del modelo, sin fuente: cada fabricante tiene sus propias tolerancias.
 stray-exact = exacto
 stray-says-density = densidad ±{ $by }
 stray-says-size = tamaño ±{ $by }
@@ -48,11 +51,11 @@ accept-says = Una bola dentro de los límites publicados pero fuera de uno de es
 accept-at-least = <number>{ $number }</number>, como mínimo
 accept-at-most = <number>{ $number }</number>, como máximo
 accept-pin-to-cg = Distancia del pin al CG
-accept-rg = RG a lo sumo así de lejos de la receta
-accept-differential = Diferencial a lo sumo así de lejos
-accept-intermediate = Diferencial intermedio a lo sumo así de lejos
-accept-low-rg-mark = Eje de RG bajo a lo sumo así de lejos del pin
-accept-high-rg-mark = Eje de RG alto a lo sumo así de lejos de su marca
+accept-rg = RG: diferencia máxima con la receta
+accept-differential = Diferencial: diferencia máxima
+accept-intermediate = Diferencial intermedio: diferencia máxima
+accept-low-rg-mark = Eje de RG bajo: distancia máxima al pin
+accept-high-rg-mark = Eje de RG alto: distancia máxima a su marca
 
 ## Cuántas pasan
 

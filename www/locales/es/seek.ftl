@@ -14,15 +14,15 @@ seek-nothing-free = Nada puede cambiar: marca algo.
 seek-go = Buscar un núcleo
 seek-seeking = Buscando
 seek-stale = Lo deseado ha cambiado desde entonces. Busca otra vez para ver qué efecto tiene.
-seek-tried = Se han probado { $tried } de { $starts } comienzos.
+seek-tried = Se han probado { $tried } de { $starts } puntos de partida.
 seek-keep-looking = Seguir buscando
 seek-so-far = { $cores ->
-        [0] Ningún núcleo hasta ahora, de { $tried } comienzos.
-        [one] Un núcleo hasta ahora, de { $tried } comienzos.
-       *[other] { $cores } núcleos distintos hasta ahora, de { $tried } comienzos.
+        [0] Ningún núcleo hasta ahora, de { $tried } puntos de partida.
+        [one] Un núcleo hasta ahora, de { $tried } puntos de partida.
+       *[other] { $cores } núcleos distintos hasta ahora, de { $tried } puntos de partida.
     }
 seek-limits = Cumplir los límites publicados
-seek-starts = Comienzos
+seek-starts = Puntos de partida
 seek-back = Como está la bola
 seek-found = Lo que se encontró
 seek-core = Núcleo { $n }
@@ -32,25 +32,25 @@ seek-to-bench-of = Al banco: { $core }
 seek-cut = Cortado a lo largo del pin, todo a la misma escala.
 seek-met-one = { $met ->
         [one] { $met } de { $tried ->
-            [one] { $tried } comienzo
-           *[other] { $tried } comienzos
+            [one] { $tried } punto de partida
+           *[other] { $tried } puntos de partida
         } lo cumple.
        *[other] { $met } de { $tried ->
-            [one] { $tried } comienzo
-           *[other] { $tried } comienzos
+            [one] { $tried } punto de partida
+           *[other] { $tried } puntos de partida
         } lo cumplen, todos con el mismo núcleo.
     }
 seek-met-many = { $met } de { $tried ->
-        [one] { $tried } comienzo
-       *[other] { $tried } comienzos
+        [one] { $tried } punto de partida
+       *[other] { $tried } puntos de partida
     } lo cumplen, con { $cores } núcleos distintos.
 seek-met-none = Ninguno de { $tried ->
-        [one] { $tried } comienzo
-       *[other] { $tried } comienzos
+        [one] { $tried } punto de partida
+       *[other] { $tried } puntos de partida
     } lo cumple. El núcleo más cercano y lo que lo impide:
 seek-no-ball = Ninguno de { $tried ->
-        [one] { $tried } comienzo
-       *[other] { $tried } comienzos
+        [one] { $tried } punto de partida
+       *[other] { $tried } puntos de partida
     } lleva a una bola que se pueda fabricar.
 seek-numbers = Los núcleos en números
 seek-number = Número

@@ -28,7 +28,7 @@ word-mass-bias = El eje de RG alto de un núcleo asimétrico.
 word-track-flare = La manera en que el anillo de aceite de la bola se corre con cada vuelta, de modo que toca la pista cubierta limpia; se mide por cuánto se desplaza el eje de giro sobre la bola.
     .name = abanico de la huella
 
-word-board = Una de las 39 tiras que forman el ancho de la pista, de algo más de una pulgada cada una, contadas desde el lado de quien lanza.
+word-board = Una de las 39 tiras que forman el ancho de la pista, de algo más de una pulgada (27 mm) cada una, contadas desde el lado de quien lanza.
     .name = tabla
 
 word-breakpoint = El lugar donde la bola está más hacia el lado de quien lanza, antes de volver.
@@ -101,7 +101,7 @@ word-insert = Un tubo blando en un agujero de los dedos, o una funda en el del p
     .name = inserto
 
 word-static-balance = Lo desigual que cuelga la bola taladrada alrededor de su agarre (arriba o abajo, dedos o pulgar, lado), tal como lo mostraría una balanza en onzas.
-    .name = balance estático
+    .name = equilibrio estático
 
 word-bow-tie = Uno de los dos lugares donde se cruzan los anillos de la huella y su banda es más estrecha.
     .name = corbatín

@@ -47,6 +47,7 @@ held-zones = las zonas
 
 # Archivos
 
+work-untitled = sin-nombre
 work-too-large = No se abrió { $file }: tiene más de 4 MiB.
 work-not-opened = No se abrió { $file }. { $why }
 work-where = (En el archivo: { $place }.)
@@ -82,6 +83,6 @@ link-copy = Copiar
 link-copied = Copiado.
 link-copy-by-hand = El navegador no deja copiar a la página: cópialo del campo.
 link-long = El enlace tiene { $many } caracteres.
-link-cut-off = Algunos programas cortan un enlace tan largo: envía mejor el archivo de Guardar el tiro.
+link-cut-off = Algunos programas cortan un enlace tan largo: envía mejor el archivo de «Guardar tiro».
 link-holds = Todo está en el propio enlace: bola, trazado, tiro y pista, con sus nombres y notas. No se envía nada a ninguna parte hasta que lo compartas.
-link-file = Esta página es un archivo de tu computadora, así que el enlace solo se abre ahí; para otra persona, envía el archivo de Guardar el tiro.
+link-file = Esta página es un archivo de tu computadora, así que el enlace solo se abre ahí; para otra persona, envía el archivo de «Guardar tiro».

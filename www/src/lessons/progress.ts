@@ -105,7 +105,7 @@ export const lessonProgress = (id: string): LessonProgress | null =>
 
 export function saveProgress(): void {
   const file = progress.peek();
-  saveJson(file.learner || "my progress", "progress.json", file);
+  saveJson(file.learner || say("progress-file"), "progress.json", file);
 }
 
 /** Why a file is none of progress, and what one is. */

@@ -1,11 +1,12 @@
 // Working through a lesson: which bench each step has, and what is noted of it.
 
 import { batch } from "@preact/signals";
+import type { ToSay } from "../locale/say";
 import { type Doc, isProblem, type Room, type Store } from "../store";
 import type { Guess, LessonDoc, WasmLesson } from "../types";
 import { lessonsAt } from "./at";
 import { lessonProgress, noteStep } from "./progress";
-import { type Listed, listedOf } from "./read";
+import { inLanguage, type Listed, listedOf } from "./read";
 import { say } from "./say";
 import { type StepState, same, type Taken } from "./taken";
 
@@ -239,18 +240,16 @@ export function answer(
 
 function finish(store: Store, { about }: Listed, taken: Taken): void {
   const known = taken.trial ? null : lessonProgress(about.id);
-  const open = about.steps.flatMap(({ id, title }, at) => {
-    const passed = taken.states[at]?.passed || known?.steps.some((step) => step.id === id && step.passed);
-    return passed ? [] : [say("lesson-open-step", { step: at + 1, title })];
-  });
-  leave(
-    store,
-    taken,
-    open.length === 0
-      ? say("lesson-finished", { title: about.title })
-      : say("lesson-at-end", { title: about.title, open: open.join("; ") }),
-    open.length === 0 ? about.id : null,
+  const open = about.steps.flatMap(({ id }, at) =>
+    taken.states[at]?.passed || known?.steps.some((step) => step.id === id && step.passed) ? [] : [at],
   );
+  const told = () => {
+    const { title, steps } = listedOf(inLanguage(taken.text)).about;
+    if (open.length === 0) return say("lesson-finished", { title });
+    const left = open.map((at) => say("lesson-open-step", { step: at + 1, title: steps[at]?.title ?? "" }));
+    return say("lesson-at-end", { title, open: left.join("; ") });
+  };
+  leave(store, taken, told, open.length === 0 ? about.id : null);
   if (open.length === 0 || taken.trial) return;
   // To where it can be gone on with, once the room itself has taken the keyboard.
   requestAnimationFrame(() =>
@@ -262,7 +261,7 @@ function finish(store: Store, { about }: Listed, taken: Taken): void {
 export function leave(
   store: Store,
   taken: Taken,
-  said = say("lesson-left"),
+  said: ToSay = () => say("lesson-left"),
   finished: string | null = null,
 ): void {
   batch(() => {

@@ -32,8 +32,11 @@ export function offered(kind: Kind, text: string): string {
   return translated([kind, ...(kind === "note" ? words.slice(0, NOTE_WORDS) : words)].join("-")) ?? text;
 }
 
-/** A hole that the page drills, or what lines it, by the name that the module gives it. */
-export const holeName = (name: string): string => offered("hole", name);
+/** A hole that the page drills, what lines it, or a hole without a name, by the name that the module gives it. */
+export function holeName(name: string): string {
+  const number = /^hole (\d+)$/.exec(name)?.[1];
+  return (number && translated("hole-number", { number })) ?? offered("hole", name);
+}
 
 const named = <T extends { name?: string; note?: string }>(kind: Kind, file: T): T => ({
   ...file,

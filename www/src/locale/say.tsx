@@ -8,6 +8,8 @@ import { isRightToLeft, spoken } from "./language";
 /** A text is written as it is to be read; numbers come written by `units.ts`. */
 export type Args = Record<string, string | number>;
 export type Say = (id: string, args?: Args) => string;
+/** What is to be said when it is drawn, in the language and the units of then. */
+export type ToSay = () => string;
 
 const english = bundleOf("en");
 const pseudo = bundleOf("en", true);

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { ownProblem } from "../own-problem";
 import { useStore } from "../store";
 import { measure, number } from "../units";
 import { type FieldProps, NumberField } from "./field";
@@ -21,16 +22,7 @@ export function BoundedField({ least, most, onChange, ...field }: BoundedFieldPr
   return (
     <NumberField
       {...field}
-      problem={
-        outside
-          ? {
-              place: "",
-              found: "",
-              accepted: "",
-              message: say("parts-only", { low: from, high: to, unit: spoken }),
-            }
-          : null
-      }
+      problem={outside ? ownProblem(() => say("parts-only", { low: from, high: to, unit: spoken })) : null}
       onChange={(value) => {
         const inside = value >= low && value <= high;
         setOutside(!inside);

@@ -2,6 +2,7 @@
 // happens when the page is opened or sent to such an address.
 
 import type { Jobs } from "../jobs";
+import type { ToSay } from "../locale/say";
 import { worded } from "../locale/worded";
 import { type Doc, isProblem, type Shot, type Store, wholeShot } from "../store";
 import type { Problem } from "../types";
@@ -46,8 +47,8 @@ export function watchLinks(store: Store, jobs: Jobs): void {
 }
 
 async function openLink(store: Store, jobs: Jobs, hash: string, newer: AbortSignal): Promise<void> {
-  const refuse = (why: string) => {
-    store.notice.value = say("link-not-opened", { why });
+  const refuse = (why: ToSay) => {
+    store.notice.value = () => say("link-not-opened", { why: why() });
   };
   let shared: Doc;
   try {
@@ -56,28 +57,28 @@ async function openLink(store: Store, jobs: Jobs, hash: string, newer: AbortSign
     shared = { ball, shot: shot as Shot };
   } catch (error) {
     if (!isProblem(error)) throw error;
-    refuse(worded(error.message));
+    refuse(() => worded(error.message));
     return;
   }
   if (sameDoc(store, store.doc.value, shared)) {
-    store.notice.value = say("link-already");
+    store.notice.value = () => say("link-already");
     return;
   }
-  store.notice.value = say("link-opening");
+  store.notice.value = () => say("link-opening");
   const late = AbortSignal.timeout(LONGEST_MS);
   try {
     await jobs.run("attempt", shared, AbortSignal.any([late, newer]));
   } catch (error) {
     if (newer.aborted) return;
     if (late.aborted) {
-      refuse(say("link-too-long", { seconds: count(LONGEST_MS / 1000) }));
+      refuse(() => say("link-too-long", { seconds: count(LONGEST_MS / 1000) }));
       return;
     }
     // A shot that cannot be followed is opened, and the Lane says why.
     if (!isProblem(error)) throw error;
   }
   store.openShared(shared);
-  store.notice.value = say("link-opened", { ball: shared.ball.name });
+  store.notice.value = () => say("link-opened", { ball: shared.ball.name });
 }
 
 function sameDoc(store: Store, one: Doc, other: Doc): boolean {

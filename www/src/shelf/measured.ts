@@ -17,6 +17,8 @@ import type {
 } from "../types";
 
 export interface Measured {
+  /** The file of the ball as thrown. */
+  made: BallFile;
   weighed: Weighed;
   /** What drilling did; null where nothing is drilled. */
   drilled: Drilled | null;
@@ -102,6 +104,7 @@ const keys = new WeakMap<WholeShot, string>();
 export function measured(wasm: WasmModule, shot: WholeShot): Measured | Problem {
   return balls.get(ballKey(shot), () =>
     withBall(wasm, shot, (ball) => ({
+      made: ball.file(),
       weighed: ball.weigh(),
       drilled: ball.drilling(),
       checked: ball.check(),

@@ -1,6 +1,8 @@
 // What is kept of one thing on the shelf, and how it is read back: never
 // trusted, always through the module.
 
+import type { ToSay } from "../locale/say";
+import { ownProblem } from "../own-problem";
 import { isProblem, orProblem, type WholeShot } from "../store";
 import type { Problem, ShelfEntry, WasmModule } from "../types";
 import { makeBall } from "./measured";
@@ -26,9 +28,11 @@ export interface Entry {
   note: string;
   saved_at: string;
   shot: WholeShot;
-  /** Why the browser does not keep it as it is here; null where it does. */
-  unkept: string | null;
+  /** Why the browser does not keep it as it is here, or that it is not known yet; null where it does. */
+  unkept: ToSay | "not yet" | null;
 }
+
+export const whyUnkept = ({ unkept }: Entry): ToSay | null => (typeof unkept === "function" ? unkept : null);
 
 /** A record that cannot be read: shown as such, and handed out as it is. */
 export interface Broken {
@@ -56,12 +60,7 @@ export function toFile({ name, note, saved_at, shot }: Entry): ShelfEntry {
 /** Reads a record; a problem where it is not one of ours or what it holds is wrong. */
 export function readKept(wasm: WasmModule, raw: unknown): Entry | Problem {
   if (!isKept(raw)) {
-    return {
-      place: "",
-      found: raw === null ? say("kept-found-nothing") : say("kept-found-kind", { kind: typeof raw }),
-      accepted: say("kept-accepted"),
-      message: say("kept-no-record"),
-    };
+    return ownProblem(() => say("kept-no-record"));
   }
   const shot = readShot(wasm, raw.shot);
   if (isProblem(shot)) return shot;
@@ -83,12 +82,9 @@ export function readShot(wasm: WasmModule, text: string): WholeShot | Problem {
 
 /** The shelf holds what a shot needs itself. */
 function elsewhere(what: "ball" | "oil", path: string): Problem {
-  return {
-    place: what === "ball" ? "ball" : "lane.oil",
-    found: `"${path}"`,
-    accepted: say(what === "ball" ? "kept-ball-itself" : "kept-oil-itself"),
-    message: say(what === "ball" ? "kept-ball-elsewhere" : "kept-oil-elsewhere", { file: path }),
-  };
+  return what === "ball"
+    ? ownProblem(() => say("kept-ball-elsewhere", { file: path }), "ball")
+    : ownProblem(() => say("kept-oil-elsewhere", { file: path }), "lane.oil");
 }
 
 function isKept(value: unknown): value is Kept {

@@ -4,12 +4,13 @@
 import { batch, computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
+import type { ToSay } from "../locale/say";
 import { worded } from "../locale/worded";
 import type { WholeShot } from "../store";
 import { describe, isProblem } from "../store";
 import type { ShelfEntry, WasmModule } from "../types";
 import { type Cupboard, clearCupboard, type Missing, openCupboard } from "./cupboard";
-import { type Broken, type Entry, readKept, readShot, toKept, token } from "./record";
+import { type Broken, type Entry, readKept, readShot, toKept, token, whyUnkept } from "./record";
 import { say } from "./say";
 
 /** As the shelf file has it. */
@@ -26,7 +27,7 @@ export interface Shelf {
   /** How many the browser does not keep as they are here. */
   unkept: ReadonlySignal<number>;
   /** What was last done, for the reader. */
-  said: Signal<string>;
+  said: Signal<ToSay | null>;
   /** What was last taken off, to put back. */
   removed: ReadonlySignal<Entry | Broken | null>;
   /** Ids chosen to compare, the one compared with first. */
@@ -53,12 +54,11 @@ export const isBroken = (one: Entry | Broken): one is Broken => "problem" in one
 const PUT: [string, string] = ["kept-put", "kept-put-visit"];
 const PUT_AGAIN: [string, string] = ["kept-put-again", "kept-put-again-visit"];
 
-/** Not kept yet, and nothing to tell of. */
-const BEING_KEPT = "";
-
-function whyNotKept(error: unknown): string {
+function whyNotKept(error: unknown): ToSay {
   const name = error instanceof Error || error instanceof DOMException ? error.name : String(error);
-  return name === "QuotaExceededError" ? say("kept-full-storage") : say("kept-not", { why: name });
+  return name === "QuotaExceededError"
+    ? () => say("kept-full-storage")
+    : () => say("kept-not", { why: name });
 }
 
 /** Lets the page draw between two stretches of work. */
@@ -69,7 +69,7 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
   const standing = signal<"opening" | "kept" | Missing>("opening");
   const entries = signal<Entry[]>([]);
   const broken = signal<Broken[]>([]);
-  const said = signal("");
+  const said = signal<ToSay | null>(null);
   const removed = signal<Entry | Broken | null>(null);
   const chosen = signal<string[]>([]);
   let cupboard: Cupboard | null = null;
@@ -134,11 +134,11 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
   /** Shows entries as they are to be and keeps them; the name of one that went beside another page's change. */
   async function keep(wanted: Entry[]): Promise<string | null> {
     if (!cupboard) {
-      for (const entry of wanted) show(entry.id, { ...entry, unkept: say("kept-memory-only") });
+      for (const entry of wanted) show(entry.id, { ...entry, unkept: () => say("kept-memory-only") });
       return null;
     }
     batch(() => {
-      for (const entry of wanted) show(entry.id, { ...entry, unkept: BEING_KEPT });
+      for (const entry of wanted) show(entry.id, { ...entry, unkept: "not yet" });
     });
     let beside: string | null = null;
     try {
@@ -190,20 +190,20 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
     [put, putForVisit]: [string, string],
   ): Promise<void> {
     if (room() < 1) {
-      said.value = say("kept-full", { most: String(MOST_ENTRIES) });
+      said.value = () => say("kept-full", { most: String(MOST_ENTRIES) });
       return;
     }
     // As the module reads it back, whatever order its keys came in.
     const read = readShot(wasm, JSON.stringify(shot));
     if (isProblem(read)) {
-      said.value = say("kept-refused", { why: worded(read.message) });
+      said.value = () => say("kept-refused", { why: worded(read.message) });
       return;
     }
     const entry = fresh(name, note, read, new Date().toISOString());
     await keep([entry]);
-    const unkept = entries.peek().find(({ id }) => id === entry.id)?.unkept ?? null;
-    said.value =
-      unkept === null ? say(put, { name: entry.name }) : say(putForVisit, { name: entry.name, why: unkept });
+    const why = whyUnkept(entries.peek().find(({ id }) => id === entry.id) ?? entry);
+    said.value = () =>
+      why ? say(putForVisit, { name: entry.name, why: why() }) : say(put, { name: entry.name });
   }
 
   async function remove(one: Entry | Broken): Promise<void> {
@@ -212,12 +212,12 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
       try {
         if (!(await cupboard.remove(one.id, basis))) {
           await refresh();
-          said.value = say("kept-changed-elsewhere");
+          said.value = () => say("kept-changed-elsewhere");
           return;
         }
         others?.postMessage("changed");
       } catch (error) {
-        said.value = say("kept-not-taken", { why: describe(error) });
+        said.value = () => say("kept-not-taken", { why: describe(error) });
         return;
       }
     }
@@ -226,7 +226,7 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
     chosen.value = chosen.peek().filter((id) => id !== one.id);
     // What the browser itself cannot read could not be put back as it was.
     removed.value = isBroken(one) && one.raw === null ? null : one;
-    said.value = isBroken(one) ? say("kept-taken-unread") : say("kept-taken", { name: one.name });
+    said.value = () => (isBroken(one) ? say("kept-taken-unread") : say("kept-taken", { name: one.name }));
   }
 
   async function putBack(): Promise<void> {
@@ -241,14 +241,14 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
         await refresh();
       } catch (error) {
         removed.value = one;
-        said.value = say("kept-not-put-back", { why: describe(error) });
+        said.value = () => say("kept-not-put-back", { why: describe(error) });
         return;
       }
-      said.value = say("kept-put-back");
+      said.value = () => say("kept-put-back");
       return;
     }
     await keep([{ ...one, rev: null, unkept: null }]);
-    said.value = say("kept-put-back-name", { name: one.name });
+    said.value = () => say("kept-put-back-name", { name: one.name });
   }
 
   try {
@@ -268,7 +268,7 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
     standing,
     entries,
     broken,
-    unkept: computed(() => entries.value.filter((entry) => entry.unkept).length),
+    unkept: computed(() => entries.value.filter(whyUnkept).length),
     said,
     removed,
     chosen,
@@ -293,7 +293,7 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
         const now = entries.peek().find(({ id }) => id === seen.id);
         // The basis is what the reader saw, so that what another page did since is not written over.
         const beside = await keep([{ ...(now ?? seen), rev: seen.rev, name, note }]);
-        said.value = beside === null ? say("kept-changed", { name }) : say("kept-changed-beside", { name });
+        said.value = () => say(beside === null ? "kept-changed" : "kept-changed-beside", { name });
       }),
     duplicate: (entry) =>
       inTurn(() => add(say("kept-copy", { name: entry.name }), entry.note, entry.shot, PUT_AGAIN)),
@@ -302,21 +302,20 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
     retry: () =>
       inTurn(async () => {
         await keep(entries.peek().filter((entry) => entry.unkept !== null));
-        const left = entries.peek().filter((entry) => entry.unkept !== null);
-        said.value =
-          left[0] === undefined ? say("kept-all") : say("kept-still-not", { why: left[0].unkept ?? "" });
+        const why = entries.peek().map(whyUnkept).find(Boolean);
+        said.value = () => (why ? say("kept-still-not", { why: why() }) : say("kept-all"));
       }),
     startAfresh: () =>
       inTurn(async () => {
         try {
           await clearCupboard();
         } catch (error) {
-          said.value = say("kept-no-new", { why: describe(error) });
+          said.value = () => say("kept-no-new", { why: describe(error) });
           return;
         }
         await open();
         await keep(entries.peek().filter((entry) => entry.unkept !== null));
-        said.value = say("kept-new");
+        said.value = () => say("kept-new");
       }),
   };
 }

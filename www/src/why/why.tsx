@@ -1,13 +1,12 @@
 // Why one shot differs from another: a sentence, and the part of each property.
 import { Say } from "../locale/say";
-import type { Phrase } from "../locale/worded";
 import { Result } from "../parts/result";
 import { Term } from "../parts/term";
 import "./why.css";
 import { useState } from "preact/hooks";
 import { useJobs } from "../jobs";
 import { type Doc, type Units, useStore, wholeShot } from "../store";
-import type { Outcome, Property, WhyTold } from "../types";
+import type { Outcome, Problem, Property, WhyTold } from "../types";
 import { change, measure, type Quantity, reading, sentenceIn } from "../units";
 import { useWhenStill } from "../when-still";
 import type { Word } from "../words";
@@ -53,7 +52,7 @@ export function Why({ a, b, labels }: WhyProps) {
   const jobs = useJobs();
   const { hand, units } = store.view.value;
   const [told, setTold] = useState<WhyTold | null>(null);
-  const [refused, setRefused] = useState<Phrase | null>(null);
+  const [refused, setRefused] = useState<Problem | null>(null);
   const [first, second] = labels;
 
   useWhenStill(
@@ -65,12 +64,12 @@ export function Why({ a, b, labels }: WhyProps) {
     },
     (problem) => {
       setTold(null);
-      setRefused(problem.message);
+      setRefused(problem);
     },
     [a.ball, a.shot, b.ball, b.shot, hand, first, second],
   );
 
-  const sentence = refused ?? told?.sentence ?? null;
+  const sentence = refused?.message ?? told?.sentence ?? null;
   return (
     <div class="why">
       {sentence ? (

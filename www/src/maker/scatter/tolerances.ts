@@ -5,6 +5,7 @@ import { useMemo } from "preact/hooks";
 import { useStore } from "../../store";
 import type { PieceTolerances, Problem, TolerancesFile } from "../../types";
 import { useMistake } from "../mistake";
+import { say } from "./say";
 
 export type Accept = NonNullable<TolerancesFile["accept"]>;
 export const USUAL_BALLS = 10_000;
@@ -24,7 +25,10 @@ export function useTolerances(): Tolerances {
   const store = useStore();
   const { base } = store.derived.value;
   const own = store.view.value.tolerances;
-  const usual = useMemo(() => base.usual_tolerances(), [base]);
+  const usual = useMemo(
+    () => ({ ...base.usual_tolerances(), name: say("stray-usual"), note: say("stray-usual-note") }),
+    [base],
+  );
   const file = useMemo(() => {
     if (!own) return usual;
     const { name: _, note: __, ...rest } = usual;

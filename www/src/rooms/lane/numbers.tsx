@@ -1,10 +1,11 @@
 import type { ComponentChildren } from "preact";
 import { revsOf } from "../../draw/moment";
+import { USUAL_SPEED_LOST_MPH } from "../../limits";
 import { Readout } from "../../parts/readout";
 import { SayTerms } from "../../parts/say-terms";
 import { useStore } from "../../store";
 import type { Roll } from "../../types";
-import { type Quantity, reading, written } from "../../units";
+import { number, type Quantity, reading, written } from "../../units";
 import { say } from "./say";
 
 /** Where the numbers differ between two runs is worth knowing; what both have is read off each. */
@@ -14,6 +15,8 @@ interface Row {
   of(roll: Roll): number | null;
   /** Its text. */
   says: string;
+  /** What is usual, where the text tells of it. */
+  usual?: readonly [number, number];
 }
 
 const lost = (roll: Roll): number | null => {
@@ -58,6 +61,7 @@ const ROWS: Row[] = [
     quantity: "speed",
     of: lost,
     says: "lane-speed-lost-says",
+    usual: USUAL_SPEED_LOST_MPH,
   },
   {
     label: <SayTerms id="lane-revs-at-pins" terms={{ revs: "rev rate" }} />,
@@ -87,7 +91,7 @@ export function Numbers() {
   const first = roll.samples[0];
   return (
     <div class="lane-numbers">
-      {ROWS.map(({ label, quantity, of, says }, i) => {
+      {ROWS.map(({ label, quantity, of, says, usual }, i) => {
         const value = of(roll);
         if (value === null) return null;
         return (
@@ -98,7 +102,12 @@ export function Numbers() {
             value={value}
             before={rollBefore && of(rollBefore)}
           >
-            {say(says)}
+            {usual
+              ? say(says, {
+                  least: number(usual[0], quantity, units),
+                  most: reading(usual[1], quantity, units),
+                })
+              : say(says)}
           </Readout>
         );
       })}

@@ -25,8 +25,9 @@ import { Durability } from "./durability";
 import { Published } from "./published";
 import { say } from "./say";
 import { Shares } from "./shares";
-import { bandOf, partsIn, Verdict } from "./verdict";
+import { Verdict } from "./verdict";
 import { WeightLine } from "./weight-line";
+import { bandOf, partsIn } from "./words";
 
 /** The ball's numbers, each with its place among the limits and a plain line. */
 export function Scale() {

@@ -3,10 +3,10 @@ import { Column } from "../../parts/column";
 import { SayTerms } from "../../parts/say-terms";
 import { Swatch } from "../../parts/swatch";
 import { useStore } from "../../store";
-import type { Weighed } from "../../types";
-import { LB_KG, number, reading } from "../../units";
+import { LB_KG, number } from "../../units";
 import { partNames } from "../saw/parts";
 import { say } from "./say";
+import { largest } from "./words";
 
 const WIDTH = 300;
 
@@ -66,22 +66,8 @@ export function Shares() {
         </tbody>
       </table>
       <p class="readout-says">
-        {say("scale-shares-how")} {largest(weighed)}
+        {say("scale-shares-how")} {largest(weighed, names)}
       </p>
     </section>
   );
-}
-
-/** The part with the largest share of the RG, held against its share of the weight, as the numbers read. */
-function largest({ pieces }: Weighed): string {
-  const [first, ...others] = pieces.toSorted((a, b) => b.rg_share - a.rg_share);
-  if (!first || others.length === 0) return say("scale-shares-one");
-  const share = first.mass_kg / pieces.reduce((sum, { mass_kg }) => sum + mass_kg, 0);
-  const told = {
-    part: first.name,
-    rg: reading(first.rg_share, "share", "trade"),
-    weight: reading(share, "share", "trade"),
-  };
-  if (told.rg === told.weight) return say("scale-shares-even", told);
-  return say(first.rg_share > share ? "scale-shares-further" : "scale-shares-closer", told);
 }

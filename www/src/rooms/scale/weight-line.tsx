@@ -1,13 +1,13 @@
 import { useEffect, useId, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
-import { type Phrase, worded } from "../../locale/worded";
 import { Column } from "../../parts/column";
 import { LazyFold } from "../../parts/lazy-fold";
 import { Result } from "../../parts/result";
 import { useStore } from "../../store";
-import type { Ladder } from "../../types";
-import { digits, number, reading } from "../../units";
+import type { Ladder, Problem } from "../../types";
+import { digits, number, reading, sentenceIn } from "../../units";
 import { useWhenStill } from "../../when-still";
+import { partNames } from "../saw/parts";
 import { limitNotes, materialNotes } from "./material-notes";
 import { RungCards } from "./rung-cards";
 import { say } from "./say";
@@ -28,13 +28,14 @@ export function WeightLine() {
 function Line() {
   const store = useStore();
   const jobs = useJobs();
-  const { file, undrilled } = store.derived.value;
-  const names = undrilled.pieces.map(({ name }) => name);
+  const { units } = store.view.value;
+  const { file } = store.derived.value;
+  const names = partNames({ made: file });
   const [wanted, setWanted] = useState(1);
   const [wantedToo, setWantedToo] = useState(-1);
   const [wantedSize, setBySize] = useState(false);
   const [ladder, setLadder] = useState<Ladder | null>(null);
-  const [refused, setRefused] = useState<Phrase | null>(null);
+  const [refused, setRefused] = useState<Problem | null>(null);
   const part = wanted < names.length ? wanted : 0;
   const too = wantedToo < names.length && wantedToo !== part ? wantedToo : -1;
   const bySize = wantedSize && part > 0 && too !== 0;
@@ -49,7 +50,7 @@ function Line() {
       setLadder(await jobs.run("ladder", { ball: file, parts, by_size: bySize }, signal));
       setRefused(null);
     },
-    (problem) => setRefused(problem.message),
+    setRefused,
     [file, part, too, bySize],
   );
 
@@ -99,7 +100,7 @@ function Line() {
         </select>
       </label>
       {refused ? (
-        <Result of={refused}>{worded(refused)}</Result>
+        <Result of={refused}>{sentenceIn(refused.message, units)}</Result>
       ) : (
         !ladder && <p>{say("scale-line-working")}</p>
       )}
@@ -132,10 +133,12 @@ function Rungs({ ladder }: { ladder: Ladder }) {
       : say("scale-line-none");
   const notes = [
     ...ladder.rungs.flatMap(({ weight_lb, why }) =>
-      why ? [note(weight_lb, worded(why).replace(/-(?=\d)/g, "\u2212"))] : [],
+      why ? [note(weight_lb, sentenceIn(why, units).replace(/-(?=\d)/g, "\u2212"))] : [],
     ),
     ...limitNotes(ladder, weight),
-    ...ladder.rungs.flatMap(({ weight_lb, caution }) => (caution ? [note(weight_lb, worded(caution))] : [])),
+    ...ladder.rungs.flatMap(({ weight_lb, caution }) =>
+      caution ? [note(weight_lb, sentenceIn(caution, units))] : [],
+    ),
     ...materialNotes(file, ladder, weight),
   ];
   return (

@@ -4,7 +4,7 @@ import type { Units } from "../../store";
 import type { Cover, Drilled, Weighed } from "../../types";
 import { change, type Quantity, reading } from "../../units";
 import type { Word } from "../../words";
-import { bandOf } from "../scale/verdict";
+import { bandOf } from "../scale/words";
 import { say } from "./say";
 import { type Told, useCover } from "./told";
 

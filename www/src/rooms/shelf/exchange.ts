@@ -1,6 +1,7 @@
 // The shelf to files and back: one ball, one shot, or all of it.
 
 import { formatOf, saveJson, where } from "../../files";
+import type { ToSay } from "../../locale/say";
 import { worded } from "../../locale/worded";
 import type { Broken, Entry } from "../../shelf/record";
 import { readShot, toFile } from "../../shelf/record";
@@ -33,32 +34,38 @@ export function saveEntryShot({ name, note, shot }: Entry): void {
 export function saveWholeShelf(entries: Entry[]): void {
   const file: ShelfFile = { format: "pithball.shelf/1", entries: entries.map(toFile) };
   const day = new Date().toISOString().slice(0, 10);
-  saveJson(`shelf ${day}`, "shelf.json", file);
+  saveJson(say("kept-file", { day }), "shelf.json", file);
 }
 
 /** What cannot be read, as it is. */
 export function saveBroken({ id, raw }: Broken): void {
-  saveJson(`unreadable ${id}`, "json", raw);
+  saveJson(say("kept-file-unread", { id }), "json", raw);
 }
 
-/** Puts on the shelf what is in a file: a ball, a shot or a whole shelf. Tells what came of it. */
-export async function openOnShelf(store: Store, shelf: Shelf, file: File): Promise<void> {
-  if (file.size > MOST_SHELF_BYTES) {
-    shelf.said.value = say("kept-too-large", { file: file.name });
-    return;
-  }
+/** Puts on the shelf what is in files, each a ball, a shot or a whole shelf. Tells what came of it. */
+export async function openOnShelf(store: Store, shelf: Shelf, files: File[]): Promise<void> {
+  const told: ToSay[] = [];
+  for (const file of files) told.push(await openOne(store, shelf, file));
+  shelf.said.value = joined(told);
+}
+
+/** One after the other. */
+const joined =
+  (told: ToSay[]): ToSay =>
+  () =>
+    told.map((one) => one()).join(" ");
+
+async function openOne(store: Store, shelf: Shelf, file: File): Promise<ToSay> {
+  if (file.size > MOST_SHELF_BYTES) return () => say("kept-too-large", { file: file.name });
   try {
-    shelf.said.value = await takeIn(store, shelf, file.name, await file.text());
+    return await takeIn(store, shelf, file.name, await file.text());
   } catch (error) {
     if (!isProblem(error)) throw error;
-    shelf.said.value = say("kept-not-read", {
-      file: file.name,
-      why: worded(error.message) + where(error),
-    });
+    return () => say("kept-not-read", { file: file.name, why: worded(error.message) + where(error) });
   }
 }
 
-async function takeIn(store: Store, shelf: Shelf, from: string, json: string): Promise<string> {
+async function takeIn(store: Store, shelf: Shelf, from: string, json: string): Promise<ToSay> {
   const format = formatOf(json);
   if (format.startsWith("pithball.ball")) {
     new store.wasm.Ball(json).free();
@@ -67,7 +74,7 @@ async function takeIn(store: Store, shelf: Shelf, from: string, json: string): P
     const taken = await takeAll(shelf, from, [
       entryOf({ format: kind, ball, ...shot }, ball.name, ball.note),
     ]);
-    return say("kept-with-lane-shot", { taken });
+    return () => say("kept-with-lane-shot", { taken: taken() });
   }
   if (format.startsWith("pithball.shot")) {
     const shot = readShot(store.wasm, json);
@@ -76,26 +83,28 @@ async function takeIn(store: Store, shelf: Shelf, from: string, json: string): P
     return takeAll(shelf, from, [entryOf(shot, shot.name ?? ball.name, shot.note ?? ball.note)]);
   }
   const { entries, broken } = store.wasm.read_shelf(json);
-  const spoiled = broken.map(({ name, problem }) => {
+  const spoiled = broken.map(({ name, problem }) => () => {
     const why = worded(problem.message) + where(problem);
     return name === null ? say("kept-one-unread", { why }) : say("kept-named-unread", { name, why });
   });
-  return [await takeAll(shelf, from, entries), ...spoiled].join(" ");
+  return joined([await takeAll(shelf, from, entries), ...spoiled]);
 }
 
 const entryOf = (shot: WholeShot, name: string, note = ""): ShelfEntry => ({ name, note, shot });
 
-async function takeAll(shelf: Shelf, from: string, entries: ShelfEntry[]): Promise<string> {
+async function takeAll(shelf: Shelf, from: string, entries: ShelfEntry[]): Promise<ToSay> {
   const before = shelf.unkept.peek();
   const came = await shelf.addAll(entries);
   const left = entries.length - came;
-  return [
-    came === 0
-      ? say("kept-nothing-new", { file: from })
-      : say("kept-from", { many: count(came), file: from }),
-    left > 0 && say("kept-left", { many: left }),
-    shelf.unkept.peek() > before && say("kept-not-by-browser"),
-  ]
-    .filter(Boolean)
-    .join(" ");
+  const lost = shelf.unkept.peek() > before;
+  return () =>
+    [
+      came === 0
+        ? say("kept-nothing-new", { file: from })
+        : say("kept-from", { many: count(came), file: from }),
+      left > 0 && say("kept-left", { many: left }),
+      lost && say("kept-not-by-browser"),
+    ]
+      .filter(Boolean)
+      .join(" ");
 }

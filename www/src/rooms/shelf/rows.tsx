@@ -5,7 +5,7 @@ import { Say } from "../../locale/say";
 import { worded } from "../../locale/worded";
 import { SectionDrawing } from "../../parts/section-drawing";
 import { measuredSoon } from "../../shelf/measured";
-import type { Broken, Entry } from "../../shelf/record";
+import { type Broken, type Entry, whyUnkept } from "../../shelf/record";
 import { MOST_CHOSEN, useShelf } from "../../shelf/shelf";
 import { isProblem, useStore } from "../../store";
 import { reading } from "../../units";
@@ -45,7 +45,11 @@ export function EntryRow({ entry }: { entry: Entry }) {
         <Numbers item={item} />
         {entry.note && <p class="row-note">{entry.note}</p>}
         <p class="row-when">
-          {entry.unkept ? <strong class="out">{say("shelf-not-kept")}</strong> : <When at={entry.saved_at} />}
+          {whyUnkept(entry) ? (
+            <strong class="out">{say("shelf-not-kept")}</strong>
+          ) : (
+            <When at={entry.saved_at} />
+          )}
         </p>
         <div class="choices">
           <Choose item={item} />
@@ -179,7 +183,7 @@ function Choose({ item }: { item: Item }) {
         disabled={full}
         onChange={() => {
           shelf.chosen.value = at >= 0 ? chosen.toSpliced(at, 1) : [...chosen, item.id];
-          shelf.said.value =
+          shelf.said.value = () =>
             at >= 0
               ? say("shelf-is-out", { name: item.name })
               : say("shelf-is-in", { name: item.name, letter: LETTERS[chosen.length] ?? "" });

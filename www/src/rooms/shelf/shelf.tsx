@@ -91,18 +91,7 @@ function Exchange() {
   const entries = shelf.entries.value;
   return (
     <div class="choices shelf-exchange">
-      <OpenFile
-        label={say("shelf-files")}
-        multiple
-        onOpen={async (files) => {
-          const said: string[] = [];
-          for (const file of files) {
-            await openOnShelf(store, shelf, file);
-            said.push(shelf.said.peek());
-          }
-          shelf.said.value = said.join(" ");
-        }}
-      >
+      <OpenFile label={say("shelf-files")} multiple onOpen={(files) => void openOnShelf(store, shelf, files)}>
         {say("shelf-add")}
       </OpenFile>
       <button type="button" disabled={entries.length === 0} onClick={() => saveWholeShelf(entries)}>

@@ -1,3 +1,4 @@
+import { whyUnkept } from "../../shelf/record";
 import { isBroken, useShelf } from "../../shelf/shelf";
 import { saveWholeShelf } from "./exchange";
 import { say } from "./say";
@@ -12,7 +13,7 @@ export function Standing() {
   const removed = shelf.removed.value;
   const entries = shelf.entries.value;
   const unkept = shelf.unkept.value;
-  const why = entries.find((entry) => entry.unkept)?.unkept;
+  const why = entries.map(whyUnkept).find(Boolean);
   return (
     <div class="shelf-standing">
       {standing !== "opening" && standing !== "kept" && (
@@ -30,7 +31,7 @@ export function Standing() {
           <p>
             {say(standing === "kept" ? "shelf-unkept-retry" : "shelf-unkept", {
               many: unkept,
-              why: why ?? "",
+              why: why?.() ?? "",
             })}
           </p>
           <p class="choices">
@@ -46,7 +47,7 @@ export function Standing() {
         </div>
       )}
       <p class="shelf-said" role="status">
-        {shelf.said.value}
+        {shelf.said.value?.()}
       </p>
       {removed && (
         <button type="button" class="put-back" onClick={() => void shelf.putBack()}>

@@ -5,13 +5,12 @@ import { FilmDrawing, filmFrame } from "../../../draw/film";
 import { line } from "../../../draw/lane-frame";
 import { useSize } from "../../../draw/use-size";
 import { useJobs } from "../../../jobs";
-import type { Phrase } from "../../../locale/worded";
 import { BoundedField } from "../../../parts/bounded-field";
 import { LazyFold } from "../../../parts/lazy-fold";
 import { Result } from "../../../parts/result";
 import { SayTerms } from "../../../parts/say-terms";
 import { type Shot, type Units, useStore } from "../../../store";
-import type { OilMap, Roll, Worn } from "../../../types";
+import type { OilMap, Problem, Roll, Worn } from "../../../types";
 import { count, digits, measure, number, reading, sentenceIn } from "../../../units";
 import { useWhenStill } from "../../../when-still";
 import { boardOf } from "./map";
@@ -50,7 +49,7 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
   const { units } = store.view.value;
   const { file, shot } = store.derived.value;
   const [found, setFound] = useState<Found | null>(null);
-  const [refused, setRefused] = useState<Phrase | null>(null);
+  const [refused, setRefused] = useState<Problem | null>(null);
   useWhenStill(
     STILL_MS,
     async (signal) => {
@@ -58,7 +57,7 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
       setFound(whatBecame(worn));
       setRefused(null);
     },
-    (problem) => setRefused(problem.message),
+    setRefused,
     [file, shot, games],
   );
 
@@ -67,10 +66,12 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
     if ("zones" in shot.lane || typeof shot.lane.oil === "string") return null;
     const { wasm, derived } = store;
     const { ball, roll } = derived.value;
+    const { oil } = shot.lane;
+    const called = { name: say("oil-worn", { name: oil.name, games }), note: say("oil-worn-note") };
     return {
       shot,
-      worn,
-      fresh: wasm.oil_map(shot.lane.oil),
+      worn: { ...worn, oil: { ...worn.oil, ...called } },
+      fresh: wasm.oil_map(oil),
       map: wasm.oil_map(worn.oil),
       before: roll,
       after: ball.roll({ ...shot, lane: oiled(shot.lane, worn.oil) }),
@@ -91,7 +92,7 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
       />
       {refused !== null && (
         <Result class="says says-caution" of={refused}>
-          {sentenceIn(refused, units)}
+          {sentenceIn(refused.message, units)}
         </Result>
       )}
       {refused === null && !found && <p class="hint">{say("oil-wear-following", { games })}</p>}

@@ -42,7 +42,7 @@ export function Compare({ items }: { items: Items }) {
                         item.id,
                         ...chosen.map(({ id }) => id).filter((id) => id !== item.id),
                       ];
-                      shelf.said.value = say("compare-is-first", { name: item.name });
+                      shelf.said.value = () => say("compare-is-first", { name: item.name });
                     }}
                   >
                     {say("compare-make-first")}

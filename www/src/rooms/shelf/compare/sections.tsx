@@ -7,6 +7,7 @@ import { cutOf, type Plane } from "../../../shelf/measured";
 import { isProblem, useStore } from "../../../store";
 import { reading } from "../../../units";
 import { useDark } from "../../saw/dark";
+import { partNames } from "../../saw/parts";
 import { normalOf, PRESETS, planeWords } from "../../saw/plane";
 import { say } from "../say";
 import type { Compared } from "./throws";
@@ -71,7 +72,7 @@ function Cut({ one, plane, radius_in, width_px }: CutProps) {
   const { units } = store.view.value;
   const section = cutOf(store.wasm, one.shot, plane);
   if (isProblem(section)) return null;
-  const names = one.found.weighed.pieces.map(({ name }) => name);
+  const names = partNames(one.found);
   const parts = [...new Set(section.regions.map(({ part }) => part))].sort((a, b) => a - b);
   return (
     <figure class="compare-section">
