@@ -5,7 +5,7 @@ import { bundled } from "./bundled.mjs";
 
 let units;
 before(async () => {
-  units = await bundled("units.ts");
+  units = await bundled("units.ts", "locale/language.ts");
 });
 
 test("what is typed is taken as a number only when it is one", () => {
@@ -25,6 +25,31 @@ test("what is typed is taken as a number only when it is one", () => {
   }
   for (const text of ["", "-", ".", "1.2.", "2 5", "two", "NaN", "Infinity", "1e999", "0x10", "1e"]) {
     assert.equal(typed(text), null, text);
+  }
+});
+
+test("a comma before the decimals is a point in every language, in either unit", async () => {
+  globalThis.document = { documentElement: {} };
+  for (const language of ["en", "es"]) {
+    await units.speak(language);
+    for (const text of ["2,55", "2.55"]) {
+      assert.equal(units.parseField(text, "size", "trade"), 2.55);
+      assert.equal(units.parseField(text, "size", "metric"), 2.55 / 25.4);
+    }
+    assert.equal(units.fieldText(2.55, "density", "metric"), language === "es" ? "2,55" : "2.55");
+  }
+  await units.speak("en");
+  delete globalThis.document;
+});
+
+test("a count is read with its thousands apart; two marks are no number elsewhere", () => {
+  for (const text of ["10000", "10,000", "10.000", "10 000", "10\u202f000"]) {
+    assert.equal(units.parseField(text, "count", "trade"), 10_000, text);
+  }
+  assert.equal(units.parseField("1,000,000", "count", "trade"), 1_000_000);
+  assert.equal(units.parseField("1,5", "count", "trade"), 1.5);
+  for (const text of ["1.234,5", "1,234.5", "2,5,5"]) {
+    assert.equal(units.parseField(text, "size", "trade"), null, text);
   }
 });
 

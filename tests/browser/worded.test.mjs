@@ -43,6 +43,18 @@ test("English is Rust's own, in the reader's units", async () => {
   );
 });
 
+test("a length in another unit is hardly finer than it was", async () => {
+  const { sentenceIn, speak } = page;
+  await speak("en");
+  const inMetres = (text) => sentenceIn(text, "metric").replaceAll("\u00a0", " ");
+  assert.equal(inMetres("turns 0.1 ft later"), "turns 0.03 m later");
+  assert.equal(inMetres("turns 0.7 ft earlier, 0.02 lb and 3 oz"), "turns 0.21 m earlier, 0.009 kg and 85 g");
+  assert.equal(
+    inMetres("within 0.001 in, 12 to 13 in, 1e-4 in"),
+    "within 0.0254 mm, 304.8 to 330.2 mm, 0.00254 mm",
+  );
+});
+
 test("Spanish is put together from the parts, with its decimal comma", async () => {
   const { sentenceIn, speak, worded } = page;
   await speak("es");

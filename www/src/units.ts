@@ -20,6 +20,7 @@ export type Quantity =
   | "volume" // cc
   | "oil" // mL
   | "film" // micrometres
+  | "roughness" // microinches
   | "grit"
   | "count"
   | "angle" // degrees
@@ -76,6 +77,10 @@ const MEASURES: Record<Quantity, [Measure, Measure?]> = {
   volume: same("cc", "unit-cubic-centimetres", 0),
   oil: same("mL", "unit-millilitres", 1),
   film: same("µm", "unit-micrometres", 2),
+  roughness: [
+    { unit: "µin", spoken: "unit-microinches", factor: 1, decimals: 0 },
+    { unit: "µm", spoken: "unit-micrometres", factor: 0.0254, decimals: 2 },
+  ],
   grit: same("unit-grit", "unit-grit", 0),
   count: same("", "", 0),
   angle: same("°", "unit-degrees", 1),
@@ -154,9 +159,14 @@ export function fieldText(value: number, quantity: Quantity, units: Units): stri
   return written(String(Number((value * factor).toFixed(4))));
 }
 
-/** What a typed text means in the file's unit; null where it is not a number. */
+/** A count with its thousands apart, as any language writes it. */
+const THOUSANDS = /^\d{1,3}([.,\s]\d{3})+$/;
+
+/** What a typed text means in the file's unit, with a point or a comma before the decimals; null where it is not a number. */
 export function parseField(text: string, quantity: Quantity, units: Units): number | null {
-  const tidy = text.trim().replace("\u2212", "-").replace(",", ".");
+  const typed = text.trim();
+  if (quantity === "count" && THOUSANDS.test(typed)) return Number(typed.replace(/\D/g, ""));
+  const tidy = typed.replace("\u2212", "-").replace(",", ".");
   if (!/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(tidy)) return null;
   const value = Number(tidy);
   return Number.isFinite(value) ? value / measure(quantity, units).factor : null;
@@ -191,6 +201,13 @@ export function sentenceIn(phrase: Phrase, units: Units): string {
   return marked(texts.map((text, at) => (at % 2 === 1 ? text : convertedIn(text, sentence, units))).join(""));
 }
 
+/** A number of a sentence in another unit, to so many digits and hardly finer than it was: 0.1 ft is 0.03 m. */
+function converted(found: string, factor: number, digits: number): string {
+  const value = Number((Number(found.replace("\u2212", "-")) * factor).toPrecision(digits));
+  const decimals = (found.split(".")[1]?.length ?? 0) + 1;
+  return String(found.includes("e") ? value : Number(value.toFixed(decimals)));
+}
+
 function convertedIn(text: string, sentence: string, units: Units): string {
   let said = text;
   const to = say("range-to");
@@ -198,9 +215,7 @@ function convertedIn(text: string, sentence: string, units: Units): string {
     const [long, metricLong] = [say(longId), say(metricId)];
     const { factor, unit } = measure(quantity, units);
     const convert = (numbers: string, digits: number) =>
-      numbers.replace(new RegExp(NUMBER, "g"), (found) =>
-        String(Number((Number(found.replace("\u2212", "-")) * factor).toPrecision(digits))),
-      );
+      numbers.replace(new RegExp(NUMBER, "g"), (found) => converted(found, factor, digits));
     // "The diameter (inches) must be above 0, not -1." A count of points is no length.
     if (units === "metric" && sentence.includes(`(${long})`) && !/\b(points|puntos)\b/.test(sentence)) {
       said = convert(said, 5).replace(`(${long})`, `(${metricLong})`);

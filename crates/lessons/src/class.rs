@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use format::{GivenOutcome, ProgressFile};
+use format::{GivenAnswer, GivenOutcome, ProgressFile};
 use serde::Serialize;
 
 /// A class.
@@ -111,6 +111,8 @@ pub struct ClassQuestion {
 pub struct WrongSaid {
     /// What was said.
     pub said: String,
+    /// The answer itself; of several numbers or paths the first.
+    pub answer: GivenAnswer,
     /// By how many.
     pub count: usize,
 }
@@ -121,7 +123,7 @@ struct Tally {
     title: String,
     answered: usize,
     right: usize,
-    wrong: BTreeMap<String, (String, usize)>,
+    wrong: BTreeMap<String, WrongSaid>,
 }
 
 impl ClassDoc {
@@ -172,9 +174,14 @@ impl ClassDoc {
                     GivenOutcome::Wrong if answer.path.is_some() => {
                         ("another path".to_owned(), format!("another path, such as {}", answer.said))
                     }
-                    GivenOutcome::Wrong => (answer.said.clone(), answer.said.clone()),
+                    // One option is one answer, in whatever language it was read.
+                    GivenOutcome::Wrong => {
+                        let key = answer.option.map_or_else(|| answer.said.clone(), |option| format!("option {option}"));
+                        (key, answer.said.clone())
+                    }
                 };
-                tally.wrong.entry(key).or_insert((said, 0)).1 += 1;
+                let first = WrongSaid { said, answer: answer.clone(), count: 0 };
+                tally.wrong.entry(key).or_insert(first).count += 1;
             }
         }
         let lessons: Vec<ClassLesson> = titles.into_values().collect();
@@ -194,8 +201,7 @@ impl ClassDoc {
         let mut questions: Vec<ClassQuestion> = tallies
             .into_iter()
             .map(|((lesson, step), tally)| {
-                let mut wrong: Vec<WrongSaid> =
-                    tally.wrong.into_values().map(|(said, count)| WrongSaid { said, count }).collect();
+                let mut wrong: Vec<WrongSaid> = tally.wrong.into_values().collect();
                 wrong.sort_by_key(|said| std::cmp::Reverse(said.count));
                 ClassQuestion {
                     lesson: lesson.to_owned(),

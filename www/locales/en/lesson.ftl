@@ -50,7 +50,7 @@ lesson-your-number-in = Your number<unit>, { $unit }</unit>
 lesson-no-number = this is no number.
 lesson-answer-path = Answer with this path
 lesson-by-boards = by boards { $points }
-lesson-by-board = { $board } at { $far } ft
+lesson-by-board = { $board } at { $far }
 
 ## A path drawn on the lane
 
@@ -98,3 +98,7 @@ progress-no-file = This is not a progress file of Pithball. A progress file is w
 progress-where = { $says } (Where: { $place }.)
 # What a file of it is called where the learner has no name
 progress-file = my progress
+# A wrong answer, as a class is told of it
+class-too-little = too little, such as { $what }
+class-too-much = too much, such as { $what }
+class-another-path = another path, such as { $what }

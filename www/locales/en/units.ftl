@@ -9,6 +9,7 @@ unit-grams = grams
 unit-grams-per-cc = grams per cc
 unit-cubic-centimetres = cubic centimetres
 unit-millilitres = millilitres
+unit-microinches = microinches
 unit-micrometres = micrometres
 unit-degrees = degrees
 unit-miles-an-hour = miles an hour

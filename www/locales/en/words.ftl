@@ -99,7 +99,7 @@ word-val-angle = The angle at the PAP between the vertical axis line and the lin
 word-insert = A soft tube in a finger hole, or a sleeve in the thumb hole; the hole is drilled wider to take it.
     .name = insert
 
-word-static-balance = How unevenly the drilled ball hangs about its grip (top or bottom, finger or thumb, side), as a balance scale would show it in ounces.
+word-static-balance = How unevenly the drilled ball hangs about its grip (top or bottom, finger or thumb, side), as a balance scale would show it.
     .name = static balance
 
 word-bow-tie = One of the two places where the track rings cross and the band of them is narrowest.

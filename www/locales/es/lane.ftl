@@ -107,7 +107,7 @@ lane-why-from-here = Medir desde aquí
 lane-why-from-last = Desde el último cambio
 lane-why-pinned = Se mide desde «{ $ball }» tal como se apartó; cambia lo que quieras y mira qué hace cada cambio.
 lane-why-unpinned = Se mide desde antes de tu último cambio.
-lane-why-before = antes
+lane-why-before = tu tiro de antes
 lane-why-now = Tu tiro ahora
 lane-why-same = Cambia la bola, el lanzamiento o la pista, y aquí se dice cuánto de la diferencia pone cada cosa.
 

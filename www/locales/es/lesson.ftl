@@ -50,7 +50,7 @@ lesson-your-number-in = Tu número<unit>, { $unit }</unit>
 lesson-no-number = esto no es un número.
 lesson-answer-path = Responder con este recorrido
 lesson-by-boards = por las tablas { $points }
-lesson-by-board = { $board } a { $far } ft
+lesson-by-board = { $board } a { $far }
 
 ## Un recorrido dibujado en la pista
 
@@ -98,3 +98,7 @@ progress-no-file = Este no es un archivo de progreso de Pithball. Un archivo de 
 progress-where = { $says } (Dónde: { $place }.)
 # Cómo se llama su archivo si quien aprende no tiene nombre
 progress-file = mi progreso
+# Una respuesta equivocada, como se cuenta de una clase
+class-too-little = demasiado poco, por ejemplo { $what }
+class-too-much = demasiado, por ejemplo { $what }
+class-another-path = otro recorrido, por ejemplo { $what }

@@ -10,7 +10,7 @@ scatter-balls = Bolas
 scatter-seed = Semilla
 scatter-seed-says = La misma semilla cuela las mismas bolas, aquí y en la línea de órdenes.
 scatter-stray = Cómo se desvían
-scatter-stray-even = en cualquier punto del margen, con la misma frecuencia
+scatter-stray-even = por igual en todo el margen
 scatter-stray-bell = casi siempre cerca: el margen son tres desviaciones típicas
 
 ## Cuánto puede desviarse cada parte
@@ -121,7 +121,7 @@ costs-by-itself = <first>Por sí sola</first>, %
 costs-with-others = <total>Con otras</total>, %
 costs-give-or-take = más o menos
 costs-only-dearest = Solo las { $shown } más caras
-costs-all = Las { $all }
+costs-all = Ver las { $all }
 costs-note = La barra oscura es por sí sola, la de contorno con otras. Calculado en { $points } puntos; las partes pequeñas pueden resultar un poco menores que 0.
 costs-nothing = Aquí no varía nada: todas las bolas salen iguales.
 

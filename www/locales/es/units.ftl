@@ -9,6 +9,7 @@ unit-grams = gramos
 unit-grams-per-cc = gramos por centímetro cúbico
 unit-cubic-centimetres = centímetros cúbicos
 unit-millilitres = mililitros
+unit-microinches = micropulgadas
 unit-micrometres = micrómetros
 unit-degrees = grados
 unit-miles-an-hour = millas por hora

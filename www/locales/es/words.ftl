@@ -79,14 +79,14 @@ word-friction = Con cuánta fuerza frena la pista a la bola que se desliza: la f
 word-grip-centre = El medio del agarre, a la mitad del espacio entre el pulgar y los dedos.
     .name = centro del agarre
 
-word-span = A qué distancia están los dedos del pulgar, medida sobre la bola, de borde de agarre a borde de agarre, por dentro de los insertos: el espacio (span) completo.
-    .name = espacio
+word-span = A qué distancia están los dedos del pulgar, medida sobre la bola, de borde de agarre a borde de agarre, por dentro de los insertos: el span completo.
+    .name = span
 
 word-bridge = La tira de bola que queda entre los dos agujeros de los dedos.
     .name = puente
 
-word-pitch = Por cuánto el eje de un agujero no pasa por el centro de la bola (pitch): hacia delante, el agujero se inclina bajo la palma; hacia atrás, se aleja de ella.
-    .name = inclinación
+word-pitch = Por cuánto el eje de un agujero no pasa por el centro de la bola: hacia delante, el agujero se inclina bajo la palma; hacia atrás, se aleja de ella.
+    .name = pitch
 
 word-midline = La línea que pasa por el centro del agarre y lo cruza en ángulo recto.
     .name = línea media
@@ -100,7 +100,7 @@ word-val-angle = El ángulo, en el PAP, entre la línea vertical del eje y la l�
 word-insert = Un tubo blando en un agujero de los dedos, o una funda en el del pulgar; el agujero se taladra más ancho para que quepa.
     .name = inserto
 
-word-static-balance = Lo desigual que cuelga la bola taladrada alrededor de su agarre (arriba o abajo, dedos o pulgar, lado), tal como lo mostraría una balanza en onzas.
+word-static-balance = Lo desigual que cuelga la bola taladrada alrededor de su agarre (arriba o abajo, dedos o pulgar, lado), tal como lo mostraría una balanza.
     .name = equilibrio estático
 
 word-bow-tie = Uno de los dos lugares donde se cruzan los anillos de la huella y su banda es más estrecha.

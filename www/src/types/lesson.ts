@@ -123,6 +123,15 @@ export interface WasmLesson {
 }
 
 /** What one learner did in lessons. */
+/** A prediction and what came of it; `said` in the learner's language and the trade's units. */
+export interface GivenAnswer {
+  outcome: "right" | "wrong" | "low" | "high";
+  said: string;
+  option?: number;
+  number?: number;
+  path?: [number, number][];
+}
+
 export interface ProgressFile {
   format: "pithball.progress/1";
   learner: string;
@@ -139,13 +148,7 @@ export interface ProgressFile {
       hints?: number;
       /** The learner was shown the lesson's own way. */
       shown?: boolean;
-      answer?: {
-        outcome: "right" | "wrong" | "low" | "high";
-        said: string;
-        option?: number;
-        number?: number;
-        path?: [number, number][];
-      };
+      answer?: GivenAnswer;
     }[];
   }[];
 }
@@ -176,7 +179,7 @@ export interface ClassTable {
     title: string;
     answered: number;
     right: number;
-    wrong: { said: string; count: number }[];
+    wrong: { said: string; answer: GivenAnswer; count: number }[];
   }[];
   /** The one with the most failed tries first. */
   tasks: {

@@ -123,7 +123,7 @@ pub(super) const STATIC_BALANCE: Rule =
          name: the unbalance in the worst direction there is, on a scale arm of the ball's radius. Where that is \
          over the limit, only a balance scale with the grip marked tells.",
         )
-        .edition("in force now; 3, 1 and 1 oz before");
+        .edition("in force now; 3 oz, 1 oz and 1 oz before");
 
 /// Every published limit, those that can be computed first.
 pub const RULES: [Rule; 16] = [

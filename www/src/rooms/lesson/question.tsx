@@ -1,4 +1,5 @@
 import { useId, useState } from "preact/hooks";
+import { pathSaid } from "../../lessons/answers";
 import { DrawPath, type Points, straight, untouched } from "../../lessons/draw-path";
 import { Line, plain } from "../../lessons/said";
 import { say } from "../../lessons/say";
@@ -6,7 +7,7 @@ import type { StepState } from "../../lessons/taken";
 import { Say } from "../../locale/say";
 import { useStore } from "../../store";
 import type { Guess, LessonQuantity, LessonStep, Said } from "../../types";
-import { measure, parseField, reading, written } from "../../units";
+import { measure, parseField, reading } from "../../units";
 
 interface QuestionProps {
   step: LessonStep;
@@ -168,19 +169,11 @@ function Path({ state, onAnswer }: QuestionProps) {
           type="button"
           class="primary"
           disabled={untouched(points)}
-          onClick={() => onAnswer({ path: points }, pathSaid(points))}
+          onClick={() => onAnswer({ path: points }, pathSaid(points, "trade"))}
         >
           {say("lesson-answer-path")}
         </button>
       )}
     </>
   );
-}
-
-/** Where a drawn path goes, as it is told to a teacher. */
-export function pathSaid(points: Points): string {
-  const said = points.map(([board, ft]) =>
-    say("lesson-by-board", { board: written(String(board)), far: String(ft) }),
-  );
-  return say("lesson-by-boards", { points: said.join(", ") });
 }

@@ -1,11 +1,12 @@
 import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
+import { wrongSaid } from "../../lessons/answers";
 import { notProgress } from "../../lessons/progress";
 import { useLessons } from "../../lessons/read";
 import { more } from "../../more";
 import { OpenFile } from "../../parts/open-file";
 import { Wide } from "../../parts/wide";
-import { isProblem } from "../../store";
+import { isProblem, useStore } from "../../store";
 import type { ClassTable, ProgressFile } from "../../types";
 import { say } from "./say";
 
@@ -94,13 +95,15 @@ export function Classroom() {
 
 function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
   const { lessons, learners, questions, tasks } = table;
+  const { units } = useStore().view.value;
   const { lessons: known } = useLessons();
   const idOf = (at: number) => lessons[at]?.id ?? "";
   const place = (id: string) => {
     const at = known.findIndex(({ about }) => about.id === id);
     return at < 0 ? known.length : at;
   };
-  const aboutOf = (id: string) => known.find(({ about }) => about.id === id)?.about;
+  const listedAs = (id: string) => known.find(({ about }) => about.id === id);
+  const aboutOf = (id: string) => listedAs(id)?.about;
   /** In the page's language, where it is a lesson of the page. */
   const lessonTitle = (id: string, title: string) => aboutOf(id)?.title ?? title;
   const stepTitle = (id: string, step: string, title: string) =>
@@ -224,9 +227,12 @@ function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
                     <td>
                       {wrong.length === 0
                         ? say("class-none")
-                        : wrong.map(({ said, count }) => (
-                            <span key={said} class="class-wrong">
-                              {say("class-times", { count, said })}
+                        : wrong.map(({ answer, count }, at) => (
+                            <span key={at} class="class-wrong">
+                              {say("class-times", {
+                                count,
+                                said: wrongSaid(answer, step, listedAs(lesson), units),
+                              })}
                             </span>
                           ))}
                     </td>

@@ -4,7 +4,7 @@ import { SayTerms } from "../../parts/say-terms";
 import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { AxisMove, Drilled, StaticVerdict } from "../../types";
-import { reading } from "../../units";
+import { reading, sentenceIn } from "../../units";
 import { say } from "./say";
 
 /** What the holes change: the ball before and after, its static weights, where its axes went. */
@@ -111,7 +111,10 @@ function Statics({ drilled, units }: { drilled: Drilled; units: Units }) {
       </table>
       {rule && (
         <p class="fine-print">
-          {say("scale-balance-source", { source: worded(rule.source), edition: worded(rule.edition) })}
+          {say("scale-balance-source", {
+            source: worded(rule.source),
+            edition: sentenceIn(rule.edition, units),
+          })}
         </p>
       )}
     </>

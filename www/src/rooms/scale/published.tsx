@@ -4,9 +4,10 @@ import { useMemo } from "preact/hooks";
 import { useNews } from "../../aloud";
 import { Aside, ToWord } from "../../parts/term";
 import { type Units, useStore } from "../../store";
-import type { Checked } from "../../types";
-import { type Quantity, reading, written } from "../../units";
+import type { BallFile, Checked } from "../../types";
+import { type Quantity, reading, sentenceIn, written } from "../../units";
 import type { Word } from "../../words";
+import { partNames } from "../saw/parts";
 import { say } from "./say";
 
 type Rule = Checked["rules"][number];
@@ -19,7 +20,15 @@ const IN_WORDS: Record<Rule["verdict"], string> = {
   not_applicable: "scale-rule-not-for",
   not_computed: "scale-rule-not-computed",
 };
-const QUANTITIES: Record<string, Quantity> = { lb: "weight", in: "rg", "g/cc": "density", oz: "imbalance" };
+const QUANTITIES: Record<string, Quantity> = {
+  lb: "weight",
+  in: "rg",
+  "g/cc": "density",
+  oz: "imbalance",
+  µin: "roughness",
+  // What is counted is in the rule's name.
+  holes: "count",
+};
 
 /** The ball against the published limits: what is not within at once, the rest when asked for. */
 export function Published() {
@@ -52,20 +61,22 @@ export function Published() {
 }
 
 function Rules({ rules }: { rules: Rule[] }) {
-  const units = useStore().view.value.units;
+  const store = useStore();
+  const { units } = store.view.value;
+  const { made } = store.derived.value;
   return (
     <ul class="rules">
       {rules.map((rule) => (
         <li key={rule.rule}>
           <span class="rule-name">
-            <Aside text={about(rule)} more={<ToWord word={wordOf(rule)} />}>
+            <Aside text={about(rule, units)} more={<ToWord word={wordOf(rule)} />}>
               {worded(rule.name)}
             </Aside>
           </span>{" "}
           <span class={rule.verdict === "fail" ? "rule-verdict out" : "rule-verdict"}>
             {say(IN_WORDS[rule.verdict])}
           </span>
-          <span class="rule-numbers">{numbers(rule, units)}</span>
+          <span class="rule-numbers">{numbers(rule, made, units)}</span>
         </li>
       ))}
     </ul>
@@ -89,18 +100,22 @@ const WORDS_OF: Record<string, Word> = {
 };
 const wordOf = ({ rule }: Rule): Word => WORDS_OF[rule] ?? "published limit";
 
-function about({ applies, note, source, edition }: Rule): string {
+function about({ applies, note, source, edition }: Rule, units: Units): string {
   return [
-    say("scale-rule-for", { balls: worded(applies) }),
-    worded(note),
-    say("scale-rule-source", { source: worded(source), edition: worded(edition) }),
+    say("scale-rule-for", { balls: sentenceIn(applies, units) }),
+    sentenceIn(note, units),
+    say("scale-rule-source", { source: worded(source), edition: sentenceIn(edition, units) }),
   ]
     .filter((text) => text !== "")
     .join(" ");
 }
 
 /** What was found and what is allowed, in the reader's units. */
-function numbers({ found, part, found_is, unit, at_least, at_most }: Rule, units: Units): string {
+function numbers(
+  { found, part, found_is, unit, at_least, at_most }: Rule,
+  made: BallFile,
+  units: Units,
+): string {
   const quantity = QUANTITIES[unit];
   const told = (value: number) =>
     quantity ? reading(value, quantity, units) : `${written(String(value))}${unit && `\u00a0${unit}`}`;
@@ -113,7 +128,8 @@ function numbers({ found, part, found_is, unit, at_least, at_most }: Rule, units
         : at_most !== null
           ? say("scale-rule-most", { most: most ?? "" })
           : "";
-  const of = part ?? (found_is && worded(found_is));
+  const piece = made.pieces.findIndex(({ name }) => name === part);
+  const of = part === null ? found_is && worded(found_is) : (partNames({ made })[piece + 1] ?? part);
   const here = found === null ? "" : `${told(found)}${of === null ? "" : ` (${of})`}`;
   if (here === "") return allowed && say("scale-rule-allowed", { allowed });
   return say("scale-rule-found", { found: here, allowed });
