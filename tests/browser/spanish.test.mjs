@@ -350,63 +350,6 @@ for (const [name, { region = name, within, parts, open, says, place }] of Object
   });
 }
 
-test("a ball of the house has its names in the language it was put on the bench in", async () => {
-  const { page, context, check } = await site.open({ locale: "es-MX" });
-  const name = () => page.locator(".ball-name input").inputValue();
-  const speak = (tag) => page.locator(".bar select").last().selectOption(tag);
-  assert.equal(await name(), "N.º 3, de tres piezas");
-  await page.locator(".template").nth(3).click();
-  assert.equal(await name(), "N.º 4, núcleo anidado");
-  const parts = await page.locator(".part-title").allTextContents();
-  assert.deepEqual(parts, ["núcleo exterior", "núcleo interior", "corazón", "cubierta"]);
-  assert.equal(await page.locator(".template[aria-current]").textContent(), "núcleo anidado");
-  await speak("en");
-  assert.equal(await name(), "N.º 4, núcleo anidado", "one's own names are not translated");
-  await page.locator(".template").nth(3).click();
-  assert.equal(await name(), "No. 4, nested core");
-  await check();
-  await context.close();
-});
-
-test("a lesson taken in Spanish goes on in English, at its step, and back", async () => {
-  const { page, context, check } = await site.open({ locale: "es-MX", reducedMotion: "reduce" });
-  const speak = (tag) => page.locator(".bar select").last().selectOption(tag);
-  await page.getByRole("button", { name: "Lecciones", exact: true }).click();
-  const courses = page.locator("#room-lessons section > h3");
-  await page.locator(".lessons-entry").nth(19).waitFor();
-  assert.deepEqual((await courses.allTextContents()).slice(0, 3), [
-    "Qué hay dentro",
-    "Qué hace en la pista",
-    "En el taller y en la fábrica",
-  ]);
-  await page.locator(".lessons-entry .primary").first().click();
-  const step = page.locator("#lesson-step");
-  const reads = (title) => step.and(page.getByText(title, { exact: true })).waitFor();
-  await reads("Mira dentro de la bola de la casa");
-  await page.locator(".lesson-way .primary").click();
-  await reads("¿Qué bola rueda antes?");
-  assert.equal(await page.locator(".lesson-far").getAttribute("value"), "1");
-  await page.locator(".option input").last().check();
-  await page.locator(".question [type=submit]").click();
-  const answer = page.locator(".answered > p").first();
-  const spanish = await answer.textContent();
-  const things = page.locator("#room-saw");
-  assert.match(await heard(things), /núcleo interior/);
-  assert.match(spanish, /\d,\d/);
-  await speak("en");
-  await reads("Which ball rolls first?");
-  const english = await answer.textContent();
-  assert.match(await heard(things), /inner core/);
-  assert.match(english, /\d\.\d/);
-  assert.deepEqual(english.match(/\d+/g), spanish.match(/\d+/g));
-  await speak("es");
-  await reads("¿Qué bola rueda antes?");
-  assert.equal(await answer.textContent(), spanish);
-  assert.match(await heard(things), /núcleo interior/);
-  await check();
-  await context.close();
-});
-
 test("links and files are told of in Spanish", async () => {
   const { page, context, check } = await site.open({ locale: "es-MX" });
   await page.getByRole("button", { name: "Compartir enlace" }).click();

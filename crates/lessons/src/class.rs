@@ -176,7 +176,8 @@ impl ClassDoc {
                     }
                     // One option is one answer, in whatever language it was read.
                     GivenOutcome::Wrong => {
-                        let key = answer.option.map_or_else(|| answer.said.clone(), |option| format!("option {option}"));
+                        let key =
+                            answer.option.map_or_else(|| answer.said.clone(), |option| format!("option {option}"));
                         (key, answer.said.clone())
                     }
                 };

@@ -13,9 +13,14 @@ export { FILES };
 
 let filesInSpanish: Record<string, unknown> | null = null;
 
-/** What a lesson names, by the names of its language; null while those of another are not known. */
+/** Whether a text is none of the lessons of the page, whose language is known. */
+export const isOwn = (text: string): boolean =>
+  !IN_ENGLISH.includes(text) && !inSpanish.value?.includes(text);
+
+/** What a lesson names, by the names of its language, or of the page's; null while those of another are not known. */
 export function filesOf(text: string): Record<string, unknown> | null {
-  if (!inSpanish.value?.includes(text)) return FILES;
+  const spanish = isOwn(text) ? language() === "es" : !IN_ENGLISH.includes(text);
+  if (!spanish) return FILES;
   if (language() === "es") filesInSpanish ??= namedFiles(FILES);
   return filesInSpanish;
 }
@@ -29,19 +34,23 @@ export function inLanguage(text: string): string {
   return (at !== undefined && lessonTexts()[at]) || text;
 }
 
+/** One text may be read with the names of either language. */
+const keyOf = (text: string): string => `${(filesOf(text) ?? FILES) === FILES ? "en" : "es"} ${text}`;
+
 const MOST_KEPT = 40;
 const read = new Map<string, WasmLesson>();
 
 /** The lesson of a text; throws a list of `LessonProblem`. */
 export function lessonOf(text: string): WasmLesson {
-  const known = read.get(text);
+  const files = filesOf(text) ?? FILES;
+  const key = keyOf(text);
+  const known = read.get(key);
   if (known) {
     // Those in use stay the youngest.
-    read.delete(text);
-    read.set(text, known);
+    read.delete(key);
+    read.set(key, known);
     return known;
   }
-  const files = filesOf(text) ?? FILES;
   const lesson = new more.Lesson(files === FILES ? text : namedText(text), files);
   for (const [old, one] of read) {
     if (read.size < MOST_KEPT) break;
@@ -49,7 +58,7 @@ export function lessonOf(text: string): WasmLesson {
     listed.delete(old);
     one.free();
   }
-  read.set(text, lesson);
+  read.set(key, lesson);
   return lesson;
 }
 
@@ -63,10 +72,10 @@ const listed = new Map<string, Listed>();
 
 export function listedOf(text: string): Listed {
   const lesson = lessonOf(text);
-  const known = listed.get(text);
+  const known = listed.get(keyOf(text));
   if (known?.lesson === lesson) return known;
   const one = { text, lesson, about: lesson.about() };
-  listed.set(text, one);
+  listed.set(keyOf(text), one);
   return one;
 }
 
@@ -79,7 +88,7 @@ export function useLessons(): { lessons: Listed[]; done: boolean } {
   const texts = lessonTexts();
   const [failed, setFailed] = useState(false);
   const [, setRead] = useState("");
-  const next = texts.find((text) => !listed.has(text));
+  const next = texts.find((text) => !listed.has(keyOf(text)));
   useEffect(() => {
     if (next === undefined || failed) return undefined;
     // One at a time, so that the page can draw between them.
@@ -94,7 +103,7 @@ export function useLessons(): { lessons: Listed[]; done: boolean } {
     });
     return () => clearTimeout(timer);
   }, [next, failed]);
-  const lessons = texts.filter((text) => listed.has(text)).map((text) => listedOf(text));
+  const lessons = texts.filter((text) => listed.has(keyOf(text))).map((text) => listedOf(text));
   const first = FIRST.map((id) => lessons.find(({ about }) => about.id === id)?.about.course);
   const courses = [...first, ...lessons.map(({ about }) => about.course)];
   const place = ({ about }: Listed) => courses.indexOf(about.course) * 1000 + about.order;

@@ -1,9 +1,10 @@
 // A lesson that was begun in one language goes on in the one the page speaks now:
 // its editions have the same steps, its bench the same things by other names.
 
+import { language } from "../locale/language";
 import type { Doc, Store } from "../store";
 import { renaming } from "./named";
-import { filesOf, inLanguage, listedOf } from "./read";
+import { filesOf, inLanguage, isOwn, listedOf } from "./read";
 import type { Taken } from "./taken";
 import { told } from "./told";
 import { benchOf, holds, resume } from "./work";
@@ -11,13 +12,17 @@ import { benchOf, holds, resume } from "./work";
 /** As a lesson goes by its own solutions. */
 const benches = (text: string): Doc[] => told(listedOf(text)).flatMap(({ start, end }) => [start, end]);
 
+/** Whether a lesson and its bench are in the page's language, or a lesson of one's own with its bench. */
+export const isSpoken = (taken: Taken): boolean =>
+  inLanguage(taken.text) === taken.text && (!isOwn(taken.text) || (taken.named ?? "en") === language());
+
 /** Turns the lesson that has the bench to the page's language, if it is in another. */
 export function speakOn(store: Store, taken: Taken): void {
+  if (isSpoken(taken)) return;
   const text = inLanguage(taken.text);
-  if (text === taken.text) return;
   // Where the names on the bench are not known the step begins anew.
-  if (!filesOf(taken.text)) {
-    resume(store, text, taken.step);
+  if (text === taken.text || !filesOf(taken.text)) {
+    resume(store, text, taken.step, taken.trial);
     return;
   }
   const { lesson, about } = listedOf(text);
@@ -28,5 +33,11 @@ export function speakOn(store: Store, taken: Taken): void {
     const { outcome, say, truth } = lesson.answer(at, renamed.start, state.guess);
     return { ...renamed, answered: { outcome, say, truth } };
   });
-  store.lend(rename(benchOf(store)), { ...taken, text, states, ...holds(about, taken.step) });
+  store.lend(rename(benchOf(store)), {
+    ...taken,
+    text,
+    named: language(),
+    states,
+    ...holds(about, taken.step),
+  });
 }

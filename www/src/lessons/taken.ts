@@ -1,6 +1,7 @@
 // A lesson that has the bench: where the learner is in it, and what may be
 // changed meanwhile.
 
+import type { Language } from "../locale/language";
 import type { Doc, Room } from "../store";
 import type { AnsweredStep, Guess } from "../types";
 
@@ -24,6 +25,8 @@ export interface StepState {
 export interface Taken {
   /** The lesson as its file has it. */
   text: string;
+  /** The language of the names on its bench; English where it is not said. */
+  named?: Language;
   /** Tried out while it is written: leaves no trace in the progress. */
   trial: boolean;
   step: number;

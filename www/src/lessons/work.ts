@@ -1,6 +1,7 @@
 // Working through a lesson: which bench each step has, and what is noted of it.
 
 import { batch } from "@preact/signals";
+import { language } from "../locale/language";
 import type { ToSay } from "../locale/say";
 import { type Doc, isProblem, type Room, type Store } from "../store";
 import type { Guess, LessonDoc, WasmLesson } from "../types";
@@ -67,7 +68,7 @@ export const benchOf = (store: Store): Doc => {
 export function begin(store: Store, text: string, trial = false): void {
   const { lesson, about } = listedOf(text);
   const start = lesson.opens(0, null);
-  store.lend(start, { text, trial, step: 0, states: [fresh(start)], ...holds(about, 0) });
+  store.lend(start, { text, named: language(), trial, step: 0, states: [fresh(start)], ...holds(about, 0) });
   store.notice.value = null;
   store.look({ room: "lesson", exploded: 0 });
   focusLesson();
@@ -82,7 +83,7 @@ export function openStep(about: LessonDoc): number | null {
 }
 
 /** Gives the bench to a lesson begun before, at a step; those before it as the lesson has them. */
-export function resume(store: Store, text: string, step: number): void {
+export function resume(store: Store, text: string, step: number, trial = false): void {
   const { lesson, about } = listedOf(text);
   const mine = lessonProgress(about.id);
   const states: StepState[] = [];
@@ -96,7 +97,7 @@ export function resume(store: Store, text: string, step: number): void {
   }
   const start = states[step]?.start;
   if (!start) return;
-  store.lend(start, { text, trial: false, step, states, ...holds(about, step) });
+  store.lend(start, { text, named: language(), trial, step, states, ...holds(about, step) });
   store.notice.value = null;
   store.look({ room: "lesson", exploded: 0 });
   focusLesson();

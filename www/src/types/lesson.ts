@@ -122,7 +122,6 @@ export interface WasmLesson {
   free(): void;
 }
 
-/** What one learner did in lessons. */
 /** A prediction and what came of it; `said` in the learner's language and the trade's units. */
 export interface GivenAnswer {
   outcome: "right" | "wrong" | "low" | "high";
@@ -132,6 +131,7 @@ export interface GivenAnswer {
   path?: [number, number][];
 }
 
+/** What one learner did in lessons. */
 export interface ProgressFile {
   format: "pithball.progress/1";
   learner: string;

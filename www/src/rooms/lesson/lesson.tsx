@@ -1,10 +1,10 @@
 import "./lesson.css";
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { openProgress, trouble } from "../../lessons/progress";
-import { inLanguage, type Listed, listedOf } from "../../lessons/read";
+import { type Listed, listedOf } from "../../lessons/read";
 import { Prose } from "../../lessons/said";
 import { say } from "../../lessons/say";
-import { speakOn } from "../../lessons/spoken";
+import { isSpoken, speakOn } from "../../lessons/spoken";
 import { same, type Taken } from "../../lessons/taken";
 import { Watched } from "../../lessons/watched";
 import { again, answer, failed, goOn, goTo, hint, leave, pass, solve } from "../../lessons/work";
@@ -23,11 +23,11 @@ export function LessonPanel() {
   const store = useStore();
   const taken = store.loan.value?.taken ?? null;
   useEffect(() => openProgress(), []);
-  const text = taken && inLanguage(taken.text);
+  const spoken = taken !== null && isSpoken(taken);
   useEffect(() => {
     if (taken) speakOn(store, taken);
-  }, [text]);
-  if (!taken || taken.text !== text) return null;
+  }, [spoken]);
+  if (!taken || !spoken) return null;
   let one: Listed;
   try {
     one = listedOf(taken.text);
