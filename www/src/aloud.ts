@@ -1,5 +1,5 @@
-// What is said aloud to those who do not see it arrive. One place of the page says
-// all of it (`Heard`), there from the start: a live region that comes together with
+// What results are said aloud to those who do not see them arrive. One place of the page
+// says them (`Heard`), there from the start: a live region that comes together with
 // its text is often not heard. What comes in quick succession is said once, when it
 // has come to rest.
 

@@ -10,7 +10,11 @@ export function Announcer() {
   const { weighed, roll, shot, ballProblem, shotProblem } = store.derived.value;
   const { units } = store.view.value;
   const problem = ballProblem ?? shotProblem;
-  const wrong = problem && say("announce-problem", { problem: sentenceIn(problem.message, units) });
+  const wrong =
+    problem &&
+    say(ballProblem ? "announce-problem" : "announce-shot-problem", {
+      problem: sentenceIn(problem.message, units),
+    });
   const ball = say("announce-ball", {
     weight: reading(weighed.weight_lb, "weight", units),
     rg: reading(weighed.rg_in.low, "rg", units),

@@ -8,7 +8,7 @@ import { NewerPage } from "./offline/newer-page";
 import { OpenFile } from "./parts/open-file";
 import { PlacesNav } from "./places";
 import { isShelfFile, openOnShelf } from "./rooms/shelf/exchange";
-import { ShareButton, SharePanel } from "./share/share";
+import { closeShare, ShareButton, SharePanel } from "./share/share";
 import { useShelf } from "./shelf/shelf";
 import { type Theme, type Units, useStore } from "./store";
 
@@ -49,8 +49,11 @@ export function Bar() {
     return () => removeEventListener("keydown", press);
   }, [store]);
 
-  function leaveMenu(event: KeyboardEvent) {
-    if (event.key !== "Escape" || !menu || sharing.peek()) return;
+  /** What opened last closes first. */
+  function closeInnermost(event: KeyboardEvent) {
+    if (event.key !== "Escape") return;
+    if (sharing.peek()) return closeShare(sharing);
+    if (!menu) return;
     setMenu(false);
     document.getElementById("bar-menu")?.focus();
   }
@@ -75,8 +78,8 @@ export function Bar() {
   }
 
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: Escape closes the menu wherever the keyboard is in it.
-    <header class="bar" data-open={menu || undefined} onKeyDown={leaveMenu}>
+    // biome-ignore lint/a11y/noStaticElementInteractions: Escape closes what is open wherever the keyboard is in it.
+    <header class="bar" data-open={menu || undefined} onKeyDown={closeInnermost}>
       <h1 class="bar-name">
         Pithball <span class="bar-tag">{say("frame-tag")}</span>
       </h1>

@@ -6,6 +6,7 @@ const STOPS =
 
 const there = (element: Element): boolean => element.isConnected && !element.matches(":disabled");
 
+/** Keeps the focus on `page` when its element is taken away or disabled. */
 export function keepFocus(page: HTMLElement): void {
   let at: Element | null = null;
   let before: HTMLElement[] = [];

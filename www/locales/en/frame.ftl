@@ -63,6 +63,7 @@ strip-entry-whole = Entry angle
 strip-gutter = gutter
 announce-ball = Weight { $weight }, RG { $rg }, differential { $differential }.
 announce-problem = { $problem } The numbers are still those of the last good ball.
+announce-shot-problem = { $problem } The shot is still the last good one.
 newer-here = A newer Pithball is here. Your ball and shot stay as they are; only Undo begins afresh.
 newer-use = Use it now
 newer-later = Later

@@ -56,6 +56,7 @@ scale-published-counts = { $within } within, { $outside } outside, { $measured }
 scale-published-counts-close = { $within } within, { $outside } outside, { $close } too close to tell, { $measured } that only a measurement tells.
 scale-limits-kept = Within all published limits that can be computed.
 scale-limits-passed = Not within the published limits: { $rules }.
+scale-limits-close = Too close to a published limit to tell: { $rules }.
 scale-every-rule = Every rule
 scale-rule-within = within
 scale-rule-outside = outside

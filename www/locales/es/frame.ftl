@@ -63,6 +63,7 @@ strip-entry-whole = Ángulo de entrada
 strip-gutter = canaleta
 announce-ball = Peso { $weight }, RG { $rg }, diferencial { $differential }.
 announce-problem = { $problem } Los números siguen siendo los de la última bola que estaba bien.
+announce-shot-problem = { $problem } El tiro sigue siendo el último que estaba bien.
 newer-here = Hay un Pithball más nuevo. Tu bola y tu tiro quedan como están; solo Deshacer empieza de cero.
 newer-use = Usarlo ahora
 newer-later = Más tarde

@@ -56,6 +56,7 @@ scale-published-counts = { $within } dentro, { $outside } fuera, { $measured } q
 scale-published-counts-close = { $within } dentro, { $outside } fuera, { $close } demasiado cerca para decirlo, { $measured } que solo dice una medición.
 scale-limits-kept = Dentro de todos los límites publicados que se pueden calcular.
 scale-limits-passed = Fuera de los límites publicados: { $rules }.
+scale-limits-close = Demasiado cerca de un límite publicado para decirlo: { $rules }.
 scale-every-rule = Todas las reglas
 scale-rule-within = dentro
 scale-rule-outside = fuera

@@ -9,17 +9,10 @@ import { addressOf, LONG_CHARS } from "./link";
 import "./share.css";
 
 /** Away with the address, the keyboard back on the button that asked for it. */
-function close(open: Signal<boolean>): void {
+export function closeShare(open: Signal<boolean>): void {
   open.value = false;
   document.getElementById("share-button")?.focus();
 }
-
-const closeByKey = (open: Signal<boolean>) => (event: KeyboardEvent) => {
-  if (event.key !== "Escape" || !open.peek()) return;
-  // The menu that it came from stays.
-  event.stopPropagation();
-  close(open);
-};
 
 /** The bar's button, and under it the address to pass on. */
 export function ShareButton({ open }: { open: Signal<boolean> }) {
@@ -27,7 +20,6 @@ export function ShareButton({ open }: { open: Signal<boolean> }) {
     <button
       type="button"
       id="share-button"
-      onKeyDown={closeByKey(open)}
       aria-expanded={open.value}
       aria-controls="share"
       onClick={() => {
@@ -44,14 +36,8 @@ type Copied = { address: string; allowed: boolean } | null;
 
 export function SharePanel({ open }: { open: Signal<boolean> }) {
   return (
-    <section
-      id="share"
-      class="share"
-      aria-label={say("link-share")}
-      hidden={!open.value}
-      onKeyDown={closeByKey(open)}
-    >
-      {open.value && <Made close={() => close(open)} />}
+    <section id="share" class="share" aria-label={say("link-share")} hidden={!open.value}>
+      {open.value && <Made close={() => closeShare(open)} />}
     </section>
   );
 }

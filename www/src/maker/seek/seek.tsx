@@ -58,7 +58,7 @@ function Panel() {
       <FreeFields target={target} ball={ball} />
       <Search target={target} />
       {target.problem && (
-        <Result class="says says-wrong" of={target.problem.place}>
+        <Result class="says says-wrong" of={target.problem.place + worded(target.problem.message)}>
           {target.file.free.length === 0 ? say("seek-nothing-free") : worded(target.problem.message)}
         </Result>
       )}

@@ -17,9 +17,14 @@ interface TransportProps {
 
 /** Play, pause, step, go to a moment, and how fast. */
 export function Transport({ player, end_s, place, said }: TransportProps) {
-  const [runs, setRuns] = useState(0);
-  const ended = runs > 0 && !player.playing && player.t_s >= end_s;
-  useAloud(ended && runs, ended ? said : null);
+  /** Which run the reader has started; 0 where a moment was chosen since. */
+  const [run, setRun] = useState(0);
+  const ended = run > 0 && !player.playing && player.t_s >= end_s;
+  useAloud(ended && run, ended ? said : null);
+  const go = (t_s: number) => {
+    setRun(0);
+    player.go(t_s);
+  };
   return (
     <fieldset class="transport" aria-label={say("lane-playing")}>
       <button
@@ -27,16 +32,16 @@ export function Transport({ player, end_s, place, said }: TransportProps) {
         class="play"
         onClick={() => {
           if (player.playing) return player.pause();
-          setRuns(runs + 1);
+          setRun(run + 1);
           player.play();
         }}
       >
         {say(player.playing ? "lane-pause" : "lane-play")}
       </button>
-      <button type="button" aria-label={say("lane-step-back")} onClick={() => player.go(player.t_s - STEP_S)}>
+      <button type="button" aria-label={say("lane-step-back")} onClick={() => go(player.t_s - STEP_S)}>
         −
       </button>
-      <button type="button" aria-label={say("lane-step-on")} onClick={() => player.go(player.t_s + STEP_S)}>
+      <button type="button" aria-label={say("lane-step-on")} onClick={() => go(player.t_s + STEP_S)}>
         +
       </button>
       <input
@@ -48,7 +53,7 @@ export function Transport({ player, end_s, place, said }: TransportProps) {
         max={Math.ceil(end_s * 100) / 100}
         step={0.01}
         value={player.t_s}
-        onInput={(event) => player.go(Number(event.currentTarget.value))}
+        onInput={(event) => go(Number(event.currentTarget.value))}
       />
       <select
         aria-label={say("lane-rate")}

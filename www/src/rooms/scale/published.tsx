@@ -37,8 +37,15 @@ export function Published() {
   const telling = rules.filter(({ verdict }) => verdict === "fail" || verdict === "too_close");
   const others = rules.filter((rule) => !telling.includes(rule));
   const many = (verdict: Rule["verdict"]) => String(rules.filter((rule) => rule.verdict === verdict).length);
-  const names = telling.map(({ name }) => worded(name)).join(", ");
-  useNews(names, names ? say("scale-limits-passed", { rules: names }) : say("scale-limits-kept"));
+  const named = (verdict: Rule["verdict"]) =>
+    rules.flatMap((rule) => (rule.verdict === verdict ? [worded(rule.name)] : [])).join(", ");
+  const [outside, close] = [named("fail"), named("too_close")];
+  const news = [
+    outside && say("scale-limits-passed", { rules: outside }),
+    close && say("scale-limits-close", { rules: close }),
+  ].filter(Boolean);
+  const told = news.join(" ") || say("scale-limits-kept");
+  useNews(told, told);
   return (
     <section class="published" aria-labelledby="published-name">
       <h3 id="published-name">{say("scale-published")}</h3>
