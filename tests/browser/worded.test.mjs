@@ -43,16 +43,34 @@ test("English is Rust's own, in the reader's units", async () => {
   );
 });
 
-test("a length in another unit is hardly finer than it was", async () => {
-  const { sentenceIn, speak } = page;
+test("a number rounded already is in another unit hardly finer than it was", async () => {
+  const { roughlyIn, speak } = page;
   await speak("en");
-  const inMetres = (text) => sentenceIn(text, "metric").replaceAll("\u00a0", " ");
+  const inMetres = (text) => roughlyIn(text, "metric").replaceAll("\u00a0", " ");
   assert.equal(inMetres("turns 0.1 ft later"), "turns 0.03 m later");
   assert.equal(inMetres("turns 0.7 ft earlier, 0.02 lb and 3 oz"), "turns 0.21 m earlier, 0.009 kg and 85 g");
   assert.equal(
     inMetres("within 0.001 in, 12 to 13 in, 1e-4 in"),
     "within 0.0254 mm, 304.8 to 330.2 mm, 0.00254 mm",
   );
+});
+
+test("a limit in another unit is as exact as it was, and what is beyond it is not the same", async () => {
+  const { sentenceIn, speak } = page;
+  await speak("en");
+  const inMetres = (text) => sentenceIn(text, "metric").replaceAll("\u00a0", " ");
+  const tooFast = (found) =>
+    inMetres(`The speed (miles per hour) must be above 0 and up to 40, not ${found}.`);
+  const parsed = page.parseField("64.4", "speed", "metric");
+  assert.equal(
+    tooFast(parsed),
+    "The speed (kilometres per hour) must be above 0 and up to 64.37376, not 64.4.",
+  );
+  assert.equal(page.parseField("64.37376", "speed", "metric"), 40);
+  assert.equal(inMetres("drilled balls over 10 lb"), "drilled balls over 4.536 kg");
+  assert.equal(inMetres("balls of 13 lb and up"), "balls of 5.897 kg and up");
+  assert.equal(inMetres("26.704 to 27.002 in; 0.080 in before"), "678.28 to 685.85 mm; 2.032 mm before");
+  assert.equal(inMetres("by 1e-4 in"), "by 0.00254 mm");
 });
 
 test("Spanish is put together from the parts, with its decimal comma", async () => {

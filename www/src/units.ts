@@ -195,30 +195,56 @@ const NUMBER = String.raw`[\u2212-]?\d+(?:\.\d+)?(?:e[+-]?\d+)?`;
 
 /** A sentence of the module, which speaks the file's units, in the reader's language and units; names in quotes stay. */
 export function sentenceIn(phrase: Phrase, units: Units): string {
+  return inUnits(phrase, units, converted);
+}
+
+/** A sentence whose numbers are rounded already: in other units they are hardly finer than they were. */
+export function roughlyIn(phrase: Phrase, units: Units): string {
+  return inUnits(phrase, units, hardlyFiner);
+}
+
+function inUnits(phrase: Phrase, units: Units, convert: Converting): string {
   if (typeof phrase === "function") return phrase();
   const sentence = translatedPhrase(phrase);
   const texts = sentence.split(/("[^"]*")/);
-  return marked(texts.map((text, at) => (at % 2 === 1 ? text : convertedIn(text, sentence, units))).join(""));
+  return marked(
+    texts.map((text, at) => (at % 2 === 1 ? text : convertedIn(text, sentence, units, convert))).join(""),
+  );
 }
 
-/** A number of a sentence in another unit, to so many digits and hardly finer than it was: 0.1 ft is 0.03 m. */
+/** A number of a sentence in another unit, to so many digits at least. */
+type Converting = (found: string, factor: number, digits: number) => string;
+
+/** Digits beyond these only rounding made. */
+const MOST_DIGITS = 12;
+/** A limit that is told can be typed: 40 mph is 64.37376 km/h. */
+const LIMIT_DIGITS = 7;
+
+/** With as many digits as it had, if that is more: a limit and what is beyond it do not become the same. */
 function converted(found: string, factor: number, digits: number): string {
-  const value = Number((Number(found.replace("\u2212", "-")) * factor).toPrecision(digits));
+  const number = found.replace("\u2212", "-");
+  const own = number.replace(/e.*|\D/g, "").replace(/^0+/, "").length;
+  return String(Number((Number(number) * factor).toPrecision(Math.min(MOST_DIGITS, Math.max(digits, own)))));
+}
+
+/** 0.1 ft is 0.03 m. */
+function hardlyFiner(found: string, factor: number, digits: number): string {
+  const value = Number(converted(found, factor, digits));
   const decimals = (found.split(".")[1]?.length ?? 0) + 1;
   return String(found.includes("e") ? value : Number(value.toFixed(decimals)));
 }
 
-function convertedIn(text: string, sentence: string, units: Units): string {
+function convertedIn(text: string, sentence: string, units: Units, as: Converting): string {
   let said = text;
   const to = say("range-to");
   for (const [short, longId, quantity, metricId] of IN_SENTENCES) {
     const [long, metricLong] = [say(longId), say(metricId)];
     const { factor, unit } = measure(quantity, units);
     const convert = (numbers: string, digits: number) =>
-      numbers.replace(new RegExp(NUMBER, "g"), (found) => converted(found, factor, digits));
+      numbers.replace(new RegExp(NUMBER, "g"), (found) => as(found, factor, digits));
     // "The diameter (inches) must be above 0, not -1." A count of points is no length.
     if (units === "metric" && sentence.includes(`(${long})`) && !/\b(points|puntos)\b/.test(sentence)) {
-      said = convert(said, 5).replace(`(${long})`, `(${metricLong})`);
+      said = convert(said, LIMIT_DIGITS).replace(`(${long})`, `(${metricLong})`);
     }
     said = said.replace(
       new RegExp(`((?:${NUMBER} ${to} )?${NUMBER}) ${short}\\b`, "g"),

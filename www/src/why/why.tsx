@@ -7,7 +7,7 @@ import { useState } from "preact/hooks";
 import { useJobs } from "../jobs";
 import { type Doc, type Units, useStore, wholeShot } from "../store";
 import type { Outcome, Problem, Property, WhyTold } from "../types";
-import { change, measure, type Quantity, reading, sentenceIn } from "../units";
+import { change, measure, type Quantity, reading, roughlyIn, sentenceIn } from "../units";
 import { useWhenStill } from "../when-still";
 import type { Word } from "../words";
 import { HandChoice } from "./same-hand";
@@ -69,12 +69,12 @@ export function Why({ a, b, labels }: WhyProps) {
     [a.ball, a.shot, b.ball, b.shot, hand, first, second],
   );
 
-  const sentence = refused?.message ?? told?.sentence ?? null;
+  const sentence = refused ? sentenceIn(refused.message, units) : told && roughlyIn(told.sentence, units);
   return (
     <div class="why">
       {sentence ? (
-        <Result class="why-says" of={sentence}>
-          {sentenceIn(sentence, units)}
+        <Result class="why-says" of={refused?.message ?? told?.sentence}>
+          {sentence}
         </Result>
       ) : (
         <p class="why-says">{say("why-working")}</p>

@@ -6,7 +6,7 @@ import { Term } from "../../parts/term";
 import { Wide } from "../../parts/wide";
 import { useStore } from "../../store";
 import type { Section, Sought, SoughtCore, TargetFile } from "../../types";
-import { digits, measure, number, type Quantity, sentenceIn } from "../../units";
+import { digits, measure, number, type Quantity, roughlyIn, sentenceIn } from "../../units";
 import { useWhenStill } from "../../when-still";
 import { controlName, controlWord, figureWord, quantityOf } from "../controls";
 import { say } from "../say";
@@ -103,7 +103,7 @@ export function Cores({ sought, target }: { sought: Sought; target: TargetFile }
         </>
       )}
       <p class="readout-says">
-        {sentenceIn(sought.note, units)} {say("seek-cut")}
+        {roughlyIn(sought.note, units)} {say("seek-cut")}
       </p>
     </section>
   );

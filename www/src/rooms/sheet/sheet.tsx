@@ -3,7 +3,7 @@ import { type Signal, useSignal, useSignalEffect } from "@preact/signals";
 import { language } from "../../locale/language";
 import { isProblem, useStore } from "../../store";
 import type { BallFile } from "../../types";
-import { sentenceIn } from "../../units";
+import { roughlyIn, sentenceIn } from "../../units";
 import { partNames } from "../saw/parts";
 import { type Item, type Items, useItems } from "../shelf/items";
 import { Page } from "./page";
@@ -41,7 +41,7 @@ export function Sheet() {
     bench.shot,
     rival ? ["B", "A"] : [say("sheet-without-core"), say("sheet-this-ball")],
   );
-  const because = why.found ? sentenceIn(why.found.sentence, units) : "";
+  const because = why.found ? roughlyIn(why.found.sentence, units) : "";
   const lines = rival ? whyEither(bench, rival, because, units) : whyThis(bench, plain, because, units);
   usePaper(paper.value);
   useTitle(
