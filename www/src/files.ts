@@ -9,6 +9,7 @@ import { layoutOf, withLayout } from "./rooms/bench/grip";
 import { oiled } from "./rooms/lane/oil/presets";
 import { type Doc, isProblem, type Shot, type Store, wholeShot } from "./store";
 import type { BallFile, OilFile, Problem } from "./types";
+import { sentenceIn } from "./units";
 import { say } from "./work";
 
 const MOST_BYTES = 4 * 1024 * 1024;
@@ -75,7 +76,10 @@ export async function open(store: Store, file: File): Promise<void> {
       return;
     }
     store.notice.value = () =>
-      say("work-not-opened", { file: file.name, why: worded(error.message) + where(error) });
+      say("work-not-opened", {
+        file: file.name,
+        why: sentenceIn(error.message, store.view.value.units) + where(error),
+      });
   }
 }
 

@@ -93,7 +93,7 @@ async function start(root: HTMLElement): Promise<void> {
       started = resolve;
     }),
   );
-  const shelf = createShelf(store.wasm, store.fail);
+  const shelf = createShelf(store);
   root.replaceChildren();
   keepFocus(root);
   render(

@@ -3,10 +3,9 @@
 
 import type { Jobs } from "../jobs";
 import type { ToSay } from "../locale/say";
-import { worded } from "../locale/worded";
 import { type Doc, isProblem, type Shot, type Store, wholeShot } from "../store";
 import type { Problem } from "../types";
-import { count } from "../units";
+import { count, sentenceIn } from "../units";
 import { say } from "../work";
 
 /** Addresses longer than this are cut off by some programs that send messages (from memory). */
@@ -57,7 +56,7 @@ async function openLink(store: Store, jobs: Jobs, hash: string, newer: AbortSign
     shared = { ball, shot: shot as Shot };
   } catch (error) {
     if (!isProblem(error)) throw error;
-    refuse(() => worded(error.message));
+    refuse(() => sentenceIn(error.message, store.view.value.units));
     return;
   }
   if (sameDoc(store, store.doc.value, shared)) {

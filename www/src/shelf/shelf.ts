@@ -5,10 +5,10 @@ import { batch, computed, type ReadonlySignal, type Signal, signal } from "@prea
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import type { ToSay } from "../locale/say";
-import { worded } from "../locale/worded";
-import type { WholeShot } from "../store";
+import type { Store, WholeShot } from "../store";
 import { describe, isProblem } from "../store";
-import type { ShelfEntry, WasmModule } from "../types";
+import type { ShelfEntry } from "../types";
+import { sentenceIn } from "../units";
 import { type Cupboard, clearCupboard, type Missing, openCupboard } from "./cupboard";
 import { type Broken, type Entry, readKept, readShot, toKept, token, whyUnkept } from "./record";
 import { say } from "./say";
@@ -65,7 +65,7 @@ function whyNotKept(error: unknown): ToSay {
 const breathe = () => new Promise((resume) => setTimeout(resume));
 const STRETCH_MS = 12;
 
-export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): Shelf {
+export function createShelf({ wasm, fail, view }: Store): Shelf {
   const standing = signal<"opening" | "kept" | Missing>("opening");
   const entries = signal<Entry[]>([]);
   const broken = signal<Broken[]>([]);
@@ -196,7 +196,7 @@ export function createShelf(wasm: WasmModule, fail: (error: unknown) => void): S
     // As the module reads it back, whatever order its keys came in.
     const read = readShot(wasm, JSON.stringify(shot));
     if (isProblem(read)) {
-      said.value = () => say("kept-refused", { why: worded(read.message) });
+      said.value = () => say("kept-refused", { why: sentenceIn(read.message, view.value.units) });
       return;
     }
     const entry = fresh(name, note, read, new Date().toISOString());

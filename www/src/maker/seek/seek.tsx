@@ -1,9 +1,9 @@
 // The other way round: cores that have wanted numbers.
-import { worded } from "../../locale/worded";
 import "../maker.css";
 import "./seek.css";
 import { useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
+import { worded } from "../../locale/worded";
 import { BoundedField } from "../../parts/bounded-field";
 import { LazyFold } from "../../parts/lazy-fold";
 import { Result } from "../../parts/result";
@@ -12,7 +12,7 @@ import { Working } from "../../parts/working";
 import { useStore } from "../../store";
 import { useTask } from "../../task";
 import type { Sought } from "../../types";
-import { count } from "../../units";
+import { count, sentenceIn } from "../../units";
 import { FileButtons } from "../file-buttons";
 import { say } from "../say";
 import { Cores } from "./cores";
@@ -59,7 +59,9 @@ function Panel() {
       <Search target={target} />
       {target.problem && (
         <Result class="says says-wrong" of={target.problem.place + worded(target.problem.message)}>
-          {target.file.free.length === 0 ? say("seek-nothing-free") : worded(target.problem.message)}
+          {target.file.free.length === 0
+            ? say("seek-nothing-free")
+            : sentenceIn(target.problem.message, store.view.value.units)}
         </Result>
       )}
       <button

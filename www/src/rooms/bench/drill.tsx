@@ -2,7 +2,6 @@ import { useId } from "preact/hooks";
 import { LayoutDrawing, layoutWords } from "../../draw/layout";
 import { saveLayout } from "../../files";
 import { offered } from "../../locale/names";
-import { worded } from "../../locale/worded";
 import { NumberField } from "../../parts/field";
 import { Fold } from "../../parts/fold";
 import { Result } from "../../parts/result";
@@ -204,7 +203,9 @@ function Grip({ drilling, problem }: { drilling: Drilling; problem: Problem | nu
       <button type="button" class="drill-save" onClick={() => saveLayout(store.doc.value)}>
         {say("bench-layout-save")}
       </button>
-      {drilled && <p class="fine-print">{drilled.cautions.map(worded).join(" ")}</p>}
+      {drilled && (
+        <p class="fine-print">{drilled.cautions.map((caution) => sentenceIn(caution, units)).join(" ")}</p>
+      )}
     </div>
   );
 }

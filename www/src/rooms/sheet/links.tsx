@@ -1,7 +1,7 @@
 import { Say } from "../../locale/say";
-import { worded } from "../../locale/worded";
 import { addressOf } from "../../share/link";
 import { type Shot, useStore } from "../../store";
+import { sentenceIn } from "../../units";
 import { Code, MOST_CODE_CHARS, SMALL_CODE_CHARS } from "./code";
 import { say } from "./say";
 import type { Told } from "./told";
@@ -20,7 +20,12 @@ export function Links({ balls, shot }: { balls: Told[]; shot: Shot }) {
         return (
           <div key={n} class="sheet-link">
             {"problem" in made ? (
-              <p>{say("sheet-no-link", { which, why: worded(made.problem.message) })}</p>
+              <p>
+                {say("sheet-no-link", {
+                  which,
+                  why: sentenceIn(made.problem.message, store.view.value.units),
+                })}
+              </p>
             ) : (
               <Link address={made.address} which={which} />
             )}

@@ -1,8 +1,7 @@
-import { worded } from "../../locale/worded";
 import { SayTerms } from "../../parts/say-terms";
 import type { Units } from "../../store";
 import type { Ladder } from "../../types";
-import { digits, measure, number, reading } from "../../units";
+import { digits, measure, number, reading, sentenceIn } from "../../units";
 import { limitNotes, materialNotes } from "../scale/material-notes";
 import { say } from "./say";
 import type { Told } from "./told";
@@ -23,7 +22,7 @@ export function Weights({ told, ladder, units }: WeightsProps) {
   const notes = [
     ...limitNotes(ladder, weight),
     ...ladder.rungs.flatMap(({ weight_lb, caution }) =>
-      caution ? [say("sheet-note", { weight: weight(weight_lb), note: worded(caution) })] : [],
+      caution ? [say("sheet-note", { weight: weight(weight_lb), note: sentenceIn(caution, units) })] : [],
     ),
     ...materialNotes(told.file, ladder, weight),
   ];

@@ -2,14 +2,13 @@
 
 import { formatOf, saveJson, where } from "../../files";
 import type { ToSay } from "../../locale/say";
-import { worded } from "../../locale/worded";
 import type { Broken, Entry } from "../../shelf/record";
 import { readShot, toFile } from "../../shelf/record";
 import { say } from "../../shelf/say";
 import type { Shelf } from "../../shelf/shelf";
 import { isProblem, type Store, type WholeShot } from "../../store";
-import type { BallFile, ShelfEntry, ShelfFile } from "../../types";
-import { count } from "../../units";
+import type { BallFile, Problem, ShelfEntry, ShelfFile } from "../../types";
+import { count, sentenceIn } from "../../units";
 
 const MIB = 1024 * 1024;
 /** As the module reads them. */
@@ -61,9 +60,12 @@ async function openOne(store: Store, shelf: Shelf, file: File): Promise<ToSay> {
     return await takeIn(store, shelf, file.name, await file.text());
   } catch (error) {
     if (!isProblem(error)) throw error;
-    return () => say("kept-not-read", { file: file.name, why: worded(error.message) + where(error) });
+    return () => say("kept-not-read", { file: file.name, why: whyNot(store, error) });
   }
 }
+
+const whyNot = (store: Store, problem: Problem): string =>
+  sentenceIn(problem.message, store.view.value.units) + where(problem);
 
 async function takeIn(store: Store, shelf: Shelf, from: string, json: string): Promise<ToSay> {
   const format = formatOf(json);
@@ -84,7 +86,7 @@ async function takeIn(store: Store, shelf: Shelf, from: string, json: string): P
   }
   const { entries, broken } = store.wasm.read_shelf(json);
   const spoiled = broken.map(({ name, problem }) => () => {
-    const why = worded(problem.message) + where(problem);
+    const why = whyNot(store, problem);
     return name === null ? say("kept-one-unread", { why }) : say("kept-named-unread", { name, why });
   });
   return joined([await takeAll(shelf, from, entries), ...spoiled]);

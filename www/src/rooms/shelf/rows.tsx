@@ -2,13 +2,12 @@ import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { type Language, language } from "../../locale/language";
 import { Say } from "../../locale/say";
-import { worded } from "../../locale/worded";
 import { SectionDrawing } from "../../parts/section-drawing";
 import { measuredSoon } from "../../shelf/measured";
 import { type Broken, type Entry, whyUnkept } from "../../shelf/record";
 import { MOST_CHOSEN, useShelf } from "../../shelf/shelf";
 import { isProblem, useStore } from "../../store";
-import { reading } from "../../units";
+import { reading, sentenceIn } from "../../units";
 import { EditForm } from "./edit";
 import { saveBroken, saveEntryBall, saveEntryShot } from "./exchange";
 import { BENCH_ID, type Item } from "./items";
@@ -91,12 +90,13 @@ function More({ entry, onEdit }: { entry: Entry; onEdit(): void }) {
 /** A record that cannot be read: nothing of it is lost. */
 export function BrokenRow({ broken }: { broken: Broken }) {
   const { problem } = broken;
+  const { units } = useStore().view.value;
   return (
     <li class="row row-broken" data-entry={broken.id}>
       <div class="row-about">
         <h4>{say("shelf-unread")}</h4>
         <p class="says says-wrong">
-          {worded(problem.message)}{" "}
+          {sentenceIn(problem.message, units)}{" "}
           {problem.place !== "" && say("shelf-unread-where", { place: problem.place })}
         </p>
         <p class="row-note">{say("shelf-unread-stays")}</p>
@@ -142,7 +142,7 @@ function Numbers({ item }: { item: Item }) {
   const units = store.view.value.units;
   const found = measuredSoon(store.wasm, item.shot);
   if (found === null) return <p class="row-numbers">{say("shelf-measuring")}</p>;
-  if (isProblem(found)) return <p class="says says-wrong">{worded(found.message)}</p>;
+  if (isProblem(found)) return <p class="says says-wrong">{sentenceIn(found.message, units)}</p>;
   const { weight_lb, rg_in, differential_in } = found.weighed;
   return (
     <p class="row-numbers">
