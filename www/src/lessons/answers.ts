@@ -1,7 +1,8 @@
 // What was answered to a question, as it is told to a teacher.
 
+import { useEffect, useState } from "preact/hooks";
 import type { Units } from "../store";
-import type { GivenAnswer } from "../types";
+import type { GivenAnswer, ShownStep } from "../types";
 import { reading, written } from "../units";
 import type { Points } from "./draw-path";
 import type { Listed } from "./read";
@@ -17,7 +18,7 @@ export function pathSaid(points: Points, units: Units): string {
   return say("lesson-by-boards", { points: said.join(", ") });
 }
 
-/** A wrong answer in the reader's language and units; as the learner's file has it where the lesson is not known. */
+/** A wrong answer in the reader's language and units; as the learner's file has it where what the lesson offers is not known. */
 export function wrongSaid(
   answer: GivenAnswer,
   step: string,
@@ -41,20 +42,23 @@ function answerSaid(
   const asks = lesson?.about.steps.find(({ id }) => id === step)?.asks;
   if (number !== undefined && asks?.kind === "number") return reading(number, asks.quantity, units);
   if (option === undefined || !lesson) return said;
-  const line = optionsOf(lesson).get(step)?.[option];
+  const line = options.get(lesson)?.get(step)?.[option];
   return line ? plain(line, units) : said;
 }
 
-const known = new WeakMap<Listed, ReturnType<typeof findOptions>>();
-
 /** What the steps of a lesson offer, with their numbers filled in. */
-function optionsOf(lesson: Listed): ReturnType<typeof findOptions> {
-  const before = known.get(lesson);
-  if (before) return before;
-  const now = findOptions(lesson);
-  known.set(lesson, now);
-  return now;
-}
+const options = new WeakMap<Listed, Map<string, ShownStep["options"]>>();
 
-const findOptions = (lesson: Listed) =>
-  new Map(told(lesson).map(({ step, shown }) => [step.id, shown.options]));
+/** Finds what `wrongSaid` needs of lessons, one after the other once the page is drawn. */
+export function useOptions(lessons: Listed[]): void {
+  const next = lessons.find((one) => !options.has(one));
+  const [, setFound] = useState<Listed | null>(null);
+  useEffect(() => {
+    if (!next) return undefined;
+    const timer = setTimeout(() => {
+      options.set(next, new Map(told(next).map(({ step, shown }) => [step.id, shown.options])));
+      setFound(next);
+    });
+    return () => clearTimeout(timer);
+  }, [next]);
+}

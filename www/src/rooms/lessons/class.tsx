@@ -1,6 +1,6 @@
 import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
-import { wrongSaid } from "../../lessons/answers";
+import { useOptions, wrongSaid } from "../../lessons/answers";
 import { notProgress } from "../../lessons/progress";
 import { useLessons } from "../../lessons/read";
 import { more } from "../../more";
@@ -108,6 +108,13 @@ function Table({ table, handed }: { table: ClassTable; handed: Handed[] }) {
   const lessonTitle = (id: string, title: string) => aboutOf(id)?.title ?? title;
   const stepTitle = (id: string, step: string, title: string) =>
     aboutOf(id)?.steps.find((one) => one.id === step)?.title ?? title;
+  useOptions(
+    known.filter(({ about }) =>
+      questions.some(
+        ({ lesson, wrong }) => lesson === about.id && wrong.some(({ answer }) => answer.option !== undefined),
+      ),
+    ),
+  );
   /** The columns in the order of the courses. */
   const order = lessons.map((_, at) => at).sort((a, b) => place(idOf(a)) - place(idOf(b)));
   const mineOf = (name: string, id: string) =>
