@@ -218,13 +218,13 @@ test("a class's wrong answers are told in the reader's language and units", asyn
   assert.deepEqual(await told(), [
     "2 ×: Da igual. Una libra es una libra.",
     "2 ×: demasiado poco, por ejemplo 1,00 oz",
-    "2 ×: otro recorrido, por ejemplo por las tablas 20 a 0 ft, 10,5 a 60 ft",
+    "2 ×: otro recorrido, por ejemplo por la tabla 20 (0 ft), la tabla 10,5 (60 ft)",
   ]);
   await measure(page, "metric");
   assert.deepEqual(await told(), [
     "2 ×: Da igual. Una libra es una libra.",
     "2 ×: demasiado poco, por ejemplo 28,3 g",
-    "2 ×: otro recorrido, por ejemplo por las tablas 20 a 0,0 m, 10,5 a 18,3 m",
+    "2 ×: otro recorrido, por ejemplo por la tabla 20 (0,0 m), la tabla 10,5 (18,3 m)",
   ]);
   await check();
   await context.close();
@@ -239,6 +239,13 @@ test("a lesson of one's own has its things in the page's language, and begins it
   await page.locator(".write-files select").selectOption({ label: at.find((one) => /mismo peso/.test(one)) });
   const text = page.locator(".write textarea");
   await text.fill((await text.inputValue()).replace("minutes = 10", "minutes = 11"));
+  await page.getByText("Está bien hecha").waitFor();
+  const english = await text.inputValue();
+  await text.fill(english.replaceAll("inner core", "nada"));
+  await page.getByText("Qué está mal").waitFor();
+  await text.fill(english.replaceAll("inner core", "núcleo interior"));
+  await page.getByText("Está bien hecha").waitFor();
+  await text.fill(english);
   await page.getByText("Está bien hecha").waitFor();
   const write = page.locator(".write");
   await write.getByRole("button", { name: "En papel", exact: true }).click();

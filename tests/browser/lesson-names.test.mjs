@@ -62,6 +62,24 @@ for (const path of list("lessons/es", ".lesson.md")) {
   });
 }
 
+test("a mistake in a lesson read with Spanish names is where it is in the text, and things may be called so there too", () => {
+  const sound = read("scenarios/lessons/es/a-piece-within-a-piece.lesson.md");
+  const from = '{piece_rg_share["inner core"]}';
+  const text = sound.replace(from, '{piece_rg_share["inner core"]} {piece_rg_share["heart"]} {nothing}');
+  const [first, ...others] = lesson_problems(page.namedText(text), page.namedFiles(FILES));
+  assert.deepEqual(others, []);
+  const line = text.split("\n")[first.line - 1];
+  const [named] = page.namedText(line).match(/.*(?=\{nothing)/);
+  const before = (column) => page.columnBefore(line, column);
+  assert.equal(before(named.length + 1), line.indexOf("{nothing") + 1);
+  assert.equal(before(1), 1);
+  const begins = line.indexOf("heart") + 1;
+  assert.equal(before(page.namedText(line).indexOf("corazón") + 4), begins);
+  const spoken = sound.replaceAll('"heart"', '"corazón"');
+  assert.notEqual(spoken, sound);
+  assert.deepEqual(lesson_problems(page.namedText(spoken), page.namedFiles(FILES)), []);
+});
+
 test("the blank lesson is sound in Spanish and in English", async () => {
   assert.match(page.blank(), /title = "Mi lección"/);
   assert.deepEqual(lesson_problems(page.blank(), FILES), []);

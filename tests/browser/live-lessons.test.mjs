@@ -139,6 +139,9 @@ test("what a teacher hands in and writes is answered", async () => {
   const wrong = await heardOf(page, /Line/);
   assert.equal(wrong.length, 1, JSON.stringify(wrong));
   assert.match(wrong[0], /^Line \d+: .+/);
+  await area.fill(text.replace("{rg_in}", "{rg_inch}").replace("{centre_board}", "{centre}"));
+  const many = once(await heardOf(page, /mistakes/), /^2 mistakes\. The first, line \d+: .+/);
+  assert.equal(many.match(/line \d+:/gi).length, 1, many);
   await check();
   await context.close();
 });

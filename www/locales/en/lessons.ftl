@@ -179,7 +179,10 @@ write-wrong = What is wrong
 write-sound-says = Its own solutions pass every check, its start passes none, and every number in it is computed.
 write-line = Line { $line }
 write-is-sound = It is sound.
-write-at-line = Line { $line }: { $message }
+write-mistakes = { $many ->
+    [one] Line { $line }: { $message }
+   *[other] { $many } mistakes. The first, line { $line }: { $message }
+}
 write-only-form = Where the form is wrong the rest cannot be read yet: more may show once this is mended.
 write-reads = How it reads: { $title }
 write-names = Names that can be used

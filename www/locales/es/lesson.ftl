@@ -49,8 +49,8 @@ lesson-your-number = Tu número
 lesson-your-number-in = Tu número<unit>, { $unit }</unit>
 lesson-no-number = esto no es un número.
 lesson-answer-path = Responder con este recorrido
-lesson-by-boards = por las tablas { $points }
-lesson-by-board = { $board } a { $far }
+lesson-by-boards = por { $points }
+lesson-by-board = la tabla { $board } ({ $far })
 
 ## Un recorrido dibujado en la pista
 

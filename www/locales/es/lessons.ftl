@@ -179,7 +179,10 @@ write-wrong = Qué está mal
 write-sound-says = Sus propias soluciones cumplen todo lo que se comprueba, su comienzo no cumple nada, y cada número que aparece está calculado.
 write-line = Línea { $line }
 write-is-sound = Está bien hecha.
-write-at-line = Línea { $line }: { $message }
+write-mistakes = { $many ->
+    [one] Línea { $line }: { $message }
+   *[other] { $many } errores. El primero, línea { $line }: { $message }
+}
 write-only-form = Donde la forma está mal, el resto todavía no se puede leer: puede aparecer más cuando esto se arregle.
 write-reads = Cómo se lee: { $title }
 write-names = Nombres que se pueden usar

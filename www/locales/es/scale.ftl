@@ -125,7 +125,7 @@ scale-cover-thinnest = Lugar más delgado
 scale-cover-no-core = sin núcleo
 scale-cover-mean = Promedio
 scale-cover-under = Superficie con menos de { $limit }
-scale-cover-pieces = Bola que ocupan las piezas
+scale-cover-pieces = Parte de la bola que ocupan las piezas
 scale-cover-numbers = La cubierta en números
 scale-cover-not-told = Lo que ningún dibujo dice: lo bien que la <coverstock>cubierta</coverstock> se agarra al núcleo, el calor y el desgaste. La Sierra muestra el grosor en todas partes, en Cubierta.
 

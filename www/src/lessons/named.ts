@@ -9,9 +9,24 @@ type Files = Record<string, unknown>;
 
 const piece = (name: string): string => offered("piece", name);
 
-/** `pieces["heart"]` and `name = "disc"` by the names of the page's language. */
-export const namedText = (text: string): string =>
-  text.replace(/(?<=\w\[\\?")[^"\\]+(?=\\?"\])/g, piece).replace(/(?<=\bname = ")[^"]+(?=")/g, piece);
+/** `heart` of `pieces["heart"]`, `disc` of `name = "disc"`. */
+const NAMES = /(?<=\w\[\\?")[^"\\]+(?=\\?"\])|(?<=\bname = ")[^"]+(?=")/g;
+
+/** A lesson's text with the names of the page's language. */
+export const namedText = (text: string): string => text.replace(NAMES, piece);
+
+/** Where a column of a line of `namedText` is in that line as it was; the beginning of a name for all of it. */
+export function columnBefore(line: string, column: number): number {
+  let longer = 0;
+  for (const { 0: name, index } of line.matchAll(NAMES)) {
+    const begins = index + longer + 1;
+    if (column <= begins) break;
+    const now = piece(name).length;
+    if (column < begins + now) return index + 1;
+    longer += now - name.length;
+  }
+  return column - longer;
+}
 
 /** The files that lessons name, with names in the page's language. */
 export const namedFiles = (files: Files): Files =>

@@ -7,7 +7,7 @@ import { more } from "../more";
 import { useStore } from "../store";
 import type { LessonDoc, LessonProblem, WasmLesson } from "../types";
 import { inSpanish } from "./editions";
-import { namedFiles, namedText } from "./named";
+import { columnBefore, namedFiles, namedText } from "./named";
 
 export { FILES };
 
@@ -40,9 +40,21 @@ const keyOf = (text: string): string => `${(filesOf(text) ?? FILES) === FILES ? 
 const MOST_KEPT = 40;
 const read = new Map<string, WasmLesson>();
 
+/** How a lesson is read: with the things that it names, by the names that they have. */
+export function readAs(text: string): { text: string; files: Record<string, unknown> } {
+  const files = filesOf(text) ?? FILES;
+  return { text: files === FILES ? text : namedText(text), files };
+}
+
+/** The mistakes of a text read so, where they are in the text itself. */
+export function placedIn(text: string, problems: LessonProblem[]): LessonProblem[] {
+  if ((filesOf(text) ?? FILES) === FILES) return problems;
+  const lines = text.split("\n");
+  return problems.map((one) => ({ ...one, column: columnBefore(lines[one.line - 1] ?? "", one.column) }));
+}
+
 /** The lesson of a text; throws a list of `LessonProblem`. */
 export function lessonOf(text: string): WasmLesson {
-  const files = filesOf(text) ?? FILES;
   const key = keyOf(text);
   const known = read.get(key);
   if (known) {
@@ -51,7 +63,8 @@ export function lessonOf(text: string): WasmLesson {
     read.set(key, known);
     return known;
   }
-  const lesson = new more.Lesson(files === FILES ? text : namedText(text), files);
+  const as = readAs(text);
+  const lesson = new more.Lesson(as.text, as.files);
   for (const [old, one] of read) {
     if (read.size < MOST_KEPT) break;
     read.delete(old);

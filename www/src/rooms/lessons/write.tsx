@@ -6,17 +6,19 @@ import { useJobs } from "../../jobs";
 import { lessonsAt } from "../../lessons/at";
 import { blank } from "../../lessons/blank";
 import { draft, draftKept, write } from "../../lessons/draft";
-import { FILES, lessonTexts, listedOf, useLessons } from "../../lessons/read";
+import { lessonTexts, listedOf, placedIn, readAs, useLessons } from "../../lessons/read";
 import { Line, Prose } from "../../lessons/said";
 import { say as sayLesson } from "../../lessons/say";
 import { told } from "../../lessons/told";
 import { begin } from "../../lessons/work";
-import { Say } from "../../locale/say";
+import { language } from "../../locale/language";
+import { Say, type ToSay } from "../../locale/say";
 import { worded } from "../../locale/worded";
 import { more } from "../../more";
 import { OpenFile } from "../../parts/open-file";
 import { useStore } from "../../store";
 import type { LessonProblem, Said } from "../../types";
+import { sentenceIn } from "../../units";
 import { useWhenStill } from "../../when-still";
 import { say } from "./say";
 
@@ -34,9 +36,10 @@ interface Judged {
 /** A lesson as a text, what is wrong with it at its line, and how it reads. */
 export function Write() {
   const store = useStore();
+  const units = store.view.value.units;
   const jobs = useJobs();
   const area = useRef<HTMLTextAreaElement>(null);
-  const said = useSignal("");
+  const said = useSignal<ToSay | null>(null);
   const [judged, setJudged] = useState<Judged | null>(null);
   const { lessons } = useLessons();
   const text = draft.value;
@@ -44,12 +47,14 @@ export function Write() {
     STILL_MS,
     async (signal) => {
       if (text.trim() === "") return setJudged(null);
-      setJudged({ text, problems: await jobs.run("lesson", { text, files: FILES }, signal) });
+      const problems = await jobs.run("lesson", readAs(text), signal);
+      setJudged({ text, problems: placedIn(text, problems) });
     },
     (problem) => {
-      said.value = worded(problem.message);
+      said.value = () => sentenceIn(problem.message, store.view.value.units);
     },
-    [text],
+    // Another language has other names for what stands on the bench.
+    [text, language()],
   );
   const current = judged?.text === text ? judged : null;
 
@@ -68,19 +73,23 @@ export function Write() {
 
   async function open(file: File): Promise<void> {
     if (file.size > MOST_BYTES) {
-      said.value = say("write-too-large", { file: file.name });
+      said.value = () => say("write-too-large", { file: file.name });
       return;
     }
     write(await file.text());
-    said.value = say("write-opened", { file: file.name });
+    said.value = () => say("write-opened", { file: file.name });
   }
 
   const sound = current !== null && current.problems.length === 0;
+  const [first] = current?.problems ?? [];
   const verdict = sound
     ? say("write-is-sound")
-    : (current?.problems ?? [])
-        .map(({ line, message }) => say("write-at-line", { line: String(line), message: worded(message) }))
-        .join(" ");
+    : first &&
+      say("write-mistakes", {
+        many: current?.problems.length ?? 0,
+        line: String(first.line),
+        message: sentenceIn(first.message, units),
+      });
   useNews(current && verdict, verdict || null);
   return (
     <section class="write" aria-labelledby="write-name">
@@ -103,7 +112,7 @@ export function Write() {
               const from = value === SHORT ? blank() : lessonTexts()[Number(value)];
               if (!from || value === "") return;
               write(from);
-              said.value = say(value === SHORT ? "write-short-says" : "write-copy-says");
+              said.value = () => say(value === SHORT ? "write-short-says" : "write-copy-says");
             }}
           >
             <option value="">{say("write-choose")}</option>
@@ -145,7 +154,7 @@ export function Write() {
         </button>
       </div>
       <p role="status">
-        {said.value} {!draftKept.value && say("write-not-kept")}
+        {said.value?.()} {!draftKept.value && say("write-not-kept")}
       </p>
       <div class="write-columns">
         <label class="write-text">
@@ -179,7 +188,7 @@ export function Write() {
                   <button type="button" class="write-line" onClick={() => goTo(problem)}>
                     {say("write-line", { line: String(problem.line) })}
                   </button>{" "}
-                  {worded(problem.message)}
+                  {sentenceIn(problem.message, units)}
                 </li>
               ))}
             </ol>
@@ -210,7 +219,7 @@ function Reads({ text }: { text: string }) {
       // What is wrong with it is told above.
       return null;
     }
-  }, [text]);
+  }, [text, language()]);
   if (!reads) return null;
   return (
     <details class="write-reads" open>
