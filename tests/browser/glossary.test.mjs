@@ -2,7 +2,7 @@
 // and from the word to its picture; by keyboard, and in a lesson without losing it.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { accessibilityFaults, launch, PHONE } from "./harness.mjs";
+import { accessibilityFaults, launch, PHONE, unfold } from "./harness.mjs";
 
 let site;
 before(async () => {
@@ -15,21 +15,6 @@ const go = (page, name) =>
     .getByRole("navigation", { name: /Places|Rooms/ })
     .getByRole("button", { name, exact: true })
     .click();
-
-/** Opens everything that folds, until nothing is left to open. */
-async function unfold(page) {
-  for (let round = 0; round < 12; round++) {
-    const opened = await page.evaluate(() => {
-      const shut = [...document.querySelectorAll("details:not([open])")].filter((one) =>
-        one.checkVisibility(),
-      );
-      for (const one of shut) one.open = true;
-      return shut.length;
-    });
-    await page.waitForTimeout(300);
-    if (opened === 0) return;
-  }
-}
 
 /**
  * Numbers in view without a way to a word: readouts, pairs of name and number,

@@ -80,24 +80,6 @@ test("build, weigh, saw, roll and save by keyboard alone", async () => {
   await context.close();
 });
 
-test("text at twice its size loses nothing, and nothing runs out sideways", async () => {
-  const { page, context, check } = await site.open({
-    viewport: { width: 640, height: 800 },
-    reducedMotion: "reduce",
-  });
-  await page.evaluate(() => {
-    document.documentElement.style.fontSize = "200%";
-  });
-  for (const name of ["Bench", "Saw", "Scale", "Lane", "Shelf", "Sheet"]) {
-    await page.getByRole("navigation", { name: "Rooms" }).getByRole("button", { name, exact: true }).click();
-    await page.getByRole("region", { name, exact: true }).waitFor();
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-    assert.ok(wide <= 640, `${name}: ${wide} px wide`);
-  }
-  await check();
-  await context.close();
-});
-
 test("with forced colours every control keeps an edge and the focus its mark", async () => {
   const { page, context, check } = await site.open({ viewport: NARROW, forcedColors: "active" });
   const bare = await page.evaluate(() =>

@@ -1,7 +1,9 @@
-// The parts' colours as colour-blind readers see them: G. M. Machado, M. M. Oliveira
+// The parts' colours, those of the cover's thickness and those of shots and phases as
+// colour-blind readers see them: G. M. Machado, M. M. Oliveira
 // and L. A. F. Fernandes, "A Physiologically-based Model for Simulation of Color
 // Vision Deficiency", IEEE TVCG 15(6), 2009, matrices of severity 1.0 on linear sRGB.
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { test } from "node:test";
 import { bundled } from "./bundled.mjs";
 
@@ -54,7 +56,7 @@ function lab([r, g, b]) {
 }
 const apart = (a, b) => Math.hypot(...a.map((x, k) => x - b[k]));
 
-const { paintOf } = await bundled("palette.ts");
+const { CLASSES, paintOf } = await bundled("palette.ts", "cover/classes.ts");
 const PARTS = Array.from({ length: 12 }, (_, part) => paintOf(part));
 
 for (const [who, matrix] of Object.entries(SEEN_BY)) {
@@ -65,9 +67,48 @@ for (const [who, matrix] of Object.entries(SEEN_BY)) {
       const contrast = (luminance(colours[a]) + 0.05) / 0.05;
       assert.ok(contrast >= 3, `edge of part ${a}: ${contrast}`);
       for (let b = a + 1; b < PARTS.length; b += 1) {
-        // Either by the hatching, or by a difference that nobody overlooks (2.3 is just noticeable).
+        // Either by the hatching, or by a difference that nobody overlooks.
         const colour = apart(lab(colours[a]), lab(colours[b]));
-        assert.ok(one.hatch !== PARTS[b].hatch || colour > 10, `parts ${a} and ${b}: ${colour}`);
+        assert.ok(one.hatch !== PARTS[b].hatch || colour > PLAIN, `parts ${a} and ${b}: ${colour}`);
+      }
+    }
+  });
+}
+
+/** Just noticeable is 2.3; nobody overlooks this. */
+const PLAIN = 10;
+
+for (const [who, matrix] of Object.entries(SEEN_BY)) {
+  test(`classes of cover thickness that lie side by side are told apart, as seen by ${who}`, () => {
+    const colours = CLASSES.map(({ colour }) => seen(colour, matrix));
+    for (let n = 1; n < colours.length; n += 1) {
+      // The thicker the paler, so that the order is seen, too.
+      assert.ok(luminance(colours[n]) > luminance(colours[n - 1]), `class ${n}`);
+      const colour = apart(lab(colours[n - 1]), lab(colours[n]));
+      assert.ok(colour > PLAIN || luminance(colours[n]) > 0.8, `classes ${n - 1} and ${n}: ${colour}`);
+    }
+  });
+}
+
+/** The lane's colours by name, in light and in the dark. */
+const css = readFileSync(new URL("../../www/src/draw/draw.css", import.meta.url), "utf8");
+const LANE = new Map(
+  [...css.matchAll(/--([\w-]+): light-dark\(#(\w{6}), #(\w{6})\)/g)].map(([, name, ...both]) => [
+    name,
+    both.map((hex) => [0, 2, 4].map((at) => Number.parseInt(hex.slice(at, at + 2), 16) / 255)),
+  ]),
+);
+
+for (const [who, matrix] of Object.entries(SEEN_BY)) {
+  test(`paths stand out from the wood and from the thickest oil, as seen by ${who}`, () => {
+    const paths = [...LANE.keys()].filter((name) => /^(skid|hook|roll|shot-\d)$/.test(name));
+    assert.equal(paths.length, 7);
+    for (const [ground, path] of ["wood", "oil"].flatMap((ground) => paths.map((path) => [ground, path]))) {
+      for (const n of [0, 1]) {
+        const both = [ground, path].map((name) => luminance(seen(LANE.get(name)[n], matrix)));
+        const [low, high] = both.sort((a, b) => a - b);
+        const contrast = (high + 0.05) / (low + 0.05);
+        assert.ok(contrast >= 3, `${path} on ${ground}, ${n ? "dark" : "light"}: ${contrast}`);
       }
     }
   });

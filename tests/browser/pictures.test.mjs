@@ -2,7 +2,7 @@
 // what is seen with its numbers, or stands hidden beside the words that do.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { launch } from "./harness.mjs";
+import { launch, unfold } from "./harness.mjs";
 
 let site;
 before(async () => {
@@ -58,21 +58,6 @@ const mute = (page) =>
     }
     return { faults, told };
   });
-
-/** The same of everything that folds. */
-async function unfold(page) {
-  for (let round = 0; round < 12; round += 1) {
-    const opened = await page.evaluate(() => {
-      const shut = [...document.querySelectorAll("details:not([open])")].filter((one) =>
-        one.checkVisibility(),
-      );
-      for (const one of shut) one.open = true;
-      return shut.length;
-    });
-    await page.waitForTimeout(300);
-    if (opened === 0) return;
-  }
-}
 
 async function allTold(page, least, what) {
   const { faults, told } = await mute(page);

@@ -5,7 +5,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { after, before, test } from "node:test";
 import { fileURLToPath } from "node:url";
-import { DESKTOP, launch, PHONE, shoot } from "./harness.mjs";
+import { DESKTOP, launch, PHONE, shoot, unfold } from "./harness.mjs";
 
 const npm = createRequire(new URL("../../www/package.json", import.meta.url));
 const { FluentParser } = npm("@fluent/syntax");
@@ -135,22 +135,6 @@ const seen = (page) =>
     }
     return { dir: root.dir, tooWide: root.scrollWidth - innerWidth, outside, texts };
   });
-
-/** Opens every fold in view, those within folds too, and waits until nothing more is said. */
-async function unfold(page) {
-  let before = -1;
-  for (let round = 0; round < 20; round += 1) {
-    const said = await page.evaluate(() => {
-      for (const fold of document.querySelectorAll(".room details:not([open])")) {
-        if (fold.checkVisibility()) fold.open = true;
-      }
-      return document.querySelector(".rooms").textContent.length;
-    });
-    if (said === before) return;
-    before = said;
-    await page.waitForTimeout(300);
-  }
-}
 
 async function look(page, name) {
   await unfold(page);

@@ -93,7 +93,11 @@ function useGo(): (room: Room) => void {
   return (room) => {
     store.look({ room });
     // Once it is drawn, which the change above asked for first.
-    requestAnimationFrame(() => document.getElementById(`room-${room}`)?.focus({ preventScroll: true }));
+    requestAnimationFrame(() => {
+      // At its beginning, not where the one before was left.
+      document.getElementById("rooms")?.scrollTo(0, 0);
+      document.getElementById(`room-${room}`)?.focus({ preventScroll: true });
+    });
   };
 }
 

@@ -7,6 +7,7 @@ import { ARROWS, boardToX, GUTTER_IN, LANE_FT, line, PINS, PIT_FT, type Place, W
 import { momentAt, stretches } from "./moment";
 import { Picture } from "./picture";
 import { phaseName, say } from "./say";
+import { remPx } from "./use-size";
 
 export interface LaneProps {
   id: string;
@@ -24,7 +25,9 @@ export interface LaneProps {
 
 const HALF_IN = WIDTH_IN / 2;
 /** Room a letter of a phase's name needs, so that it is not wider than its phase. */
-const LETTER_PX = 7.5;
+const LETTER_REM = 0.47;
+/** And a number above the next. */
+const NUMBER_REM = 0.62;
 
 function box(place: Place, x0: number, y0: number, x1: number, y1: number) {
   const [ax, ay] = place.at(x0, y0);
@@ -107,7 +110,7 @@ export function Ground({ place, ground }: Pick<LaneProps, "place" | "ground">) {
 function numbered(place: Place): number[] {
   const [, five] = place.at(boardToX(5, "left"), 0);
   const [, ten] = place.at(boardToX(10, "left"), 0);
-  return Math.abs(ten - five) < 10 ? [10, 20, 30] : [5, 10, 15, 20, 25, 30, 35];
+  return Math.abs(ten - five) < remPx(NUMBER_REM) ? [10, 20, 30] : [5, 10, 15, 20, 25, 30, 35];
 }
 
 type RulersProps = Pick<LaneProps, "place" | "hand" | "ground" | "metric">;
@@ -187,7 +190,7 @@ function Phases({ roll, place, hand }: LaneProps) {
               class="extent"
               d={`M${from + 1} ${y}H${to - 1}M${from + 1} ${y - 4}v8M${to - 1} ${y - 4}v8`}
             />
-            {to - from > LETTER_PX * name.length && (
+            {to - from > remPx(LETTER_REM) * name.length && (
               <text x={(from + to) / 2} y={y + 4} text-anchor="middle">
                 {name}
               </text>

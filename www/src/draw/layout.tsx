@@ -9,6 +9,7 @@ import { reading } from "../units";
 import { Picture } from "./picture";
 import { say } from "./say";
 import { circleAt, greatCircle, outline, type Seen, seenFrom } from "./sphere";
+import { remPx } from "./use-size";
 import { add, cross, dot, scale, unit } from "./vectors";
 
 export interface LayoutProps {
@@ -24,7 +25,7 @@ export interface LayoutProps {
 
 export function LayoutDrawing({ id, drilled, hand, track, radius_in, size_px, units }: LayoutProps) {
   const { marks } = drilled;
-  const r = size_px / 2 - 34;
+  const r = size_px / 2 - remPx(2.125);
   const see = seenFrom(marks.grip_centre, marks.up, r);
   const line = (pole: Vec3, kind: string) => {
     const { near, far } = outline(greatCircle(pole), see);

@@ -6,6 +6,7 @@ import { Ground, Rulers } from "./lane";
 import { BOARD_IN, boardToX, line, type Place } from "./lane-frame";
 import { momentAt, sampleAfter } from "./moment";
 import { Picture } from "./picture";
+import { remPx } from "./use-size";
 
 export interface OneShot {
   letter: string;
@@ -88,7 +89,7 @@ export function CloseDrawing(props: ShotsProps) {
   const { id, shots, hand, place, t_s, metric } = props;
   const foot_px = place.height_px - CLOSE_FOOT_PX;
   const board_px = Math.abs(place.at(BOARD_IN, 0)[1] - place.at(0, 0)[1]);
-  const every = board_px > 13 ? 1 : 5;
+  const every = board_px > remPx(0.81) ? 1 : 5;
   const boards = Array.from({ length: 39 }, (_, i) => i + 1).filter((board) => board % every === 0);
   const marks = metric ? [12, 14, 16, 18] : [40, 45, 50, 55, 60];
   return (

@@ -1,5 +1,6 @@
 import { useId } from "preact/hooks";
 import { LayoutDrawing, layoutWords } from "../../draw/layout";
+import { remPx } from "../../draw/use-size";
 import { saveLayout } from "../../files";
 import { offered } from "../../locale/names";
 import { NumberField } from "../../parts/field";
@@ -120,7 +121,7 @@ function Grip({ drilling, problem }: { drilling: Drilling; problem: Problem | nu
             hand={shot.hand}
             track={roll.track}
             radius_in={made.diameter_in / 2}
-            size_px={300}
+            size_px={remPx(18.75)}
             units={units}
           />
           <figcaption class="hint">{layoutWords(drilled, shot.hand, units)}</figcaption>

@@ -7,6 +7,7 @@ import { place } from "../../draw/lane-frame";
 import { LayoutDrawing } from "../../draw/layout";
 import { endOf } from "../../draw/moment";
 import { ShotsDrawing } from "../../draw/shots";
+import { remPx } from "../../draw/use-size";
 import { fromGlossary } from "../../lessons/at";
 import { type Scene, sceneOf } from "../../lessons/scenes";
 import { language } from "../../locale/language";
@@ -83,8 +84,6 @@ export function Words({ word, from }: { word: Word | null; from?: Room }) {
   );
 }
 
-const LANE = place(300, 150);
-
 function Drawn({ word }: { word: Word }) {
   const store = useStore();
   const { units } = store.view.value;
@@ -145,7 +144,7 @@ function Drawing({ id, draws, scenes, word, says }: DrawingProps) {
     id,
     hand,
     ground: groundOf(store.wasm, first.shot.lane),
-    place: LANE,
+    place: place(remPx(18.75), remPx(9.4)),
     t_s: null,
     metric: units === "metric",
     title: say("words-on-lane", { word: nameOf(word) }),
@@ -177,7 +176,7 @@ function Drawing({ id, draws, scenes, word, says }: DrawingProps) {
           radius_in={first.file.diameter_in / 2}
           measured
           t_s={endOf(first.roll)}
-          size_px={200}
+          size_px={remPx(12.5)}
           title={say("words-on-ball", { word: nameOf(word) })}
           desc={says}
         />
@@ -192,7 +191,7 @@ function Drawing({ id, draws, scenes, word, says }: DrawingProps) {
           hand={hand}
           track={null}
           radius_in={first.file.diameter_in / 2}
-          size_px={260}
+          size_px={remPx(16.25)}
           units={units}
         />
       ) : null;

@@ -1,7 +1,7 @@
 // The ball in three dimensions, drawn by the module on a canvas: turn it by
 // dragging or with the arrow keys, zoom with the wheel, two fingers or + and −.
 import { useEffect, useRef, useState } from "preact/hooks";
-import { useSize } from "../../draw/use-size";
+import { remPx, useSize } from "../../draw/use-size";
 import { Result } from "../../parts/result";
 import { useStore } from "../../store";
 import type { Look, MarkPlace, Vec3, WasmBall, WasmView } from "../../types";
@@ -44,7 +44,7 @@ const MARKS = new Map<MarkPlace["mark"], string>([
 
 /** Room a mark's name needs beside it: for the sign, and about so much for a letter. */
 const SIGN_PX = 24;
-const LETTER_PX = 7;
+const LETTER_REM = 0.45;
 const TURN_DEG_PX = 0.45;
 const KEY_DEG = 5;
 /** A finger trembles more than a mouse. */
@@ -92,13 +92,14 @@ export function Solid(props: SolidProps) {
       label.hidden = !place || (cover !== undefined && !place.visible);
       label.classList.toggle("behind", place?.visible === false);
       if (!place) continue;
-      const y_px = Math.min(latest.current.height_px - 12, Math.max(12, place.y_px));
       // The low RG axis mostly comes out near the pin: its name stands on the other side.
       // So does one that would run out of the picture.
       const left =
-        name === "low_rg" || place.x_px + SIGN_PX + LETTER_PX * text.length > latest.current.width_px;
+        name === "low_rg" || place.x_px + SIGN_PX + remPx(LETTER_REM) * text.length > latest.current.width_px;
       const x = left ? `calc(${place.x_px - 22}px - 100%)` : `${place.x_px}px`;
-      label.style.translate = `${x} ${y_px}px`;
+      // Half a line from either edge, as large as the text may be.
+      const y = `clamp(0.75em, ${place.y_px}px, ${latest.current.height_px}px - 0.75em)`;
+      label.style.translate = `${x} ${y}`;
     }
   }
 
