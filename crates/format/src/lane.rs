@@ -134,15 +134,19 @@ impl ZonedLane {
             .map(|zone| lane::Zone { from_m: zone.from_ft * M_PER_FT, to_m: zone.to_ft * M_PER_FT, mu: zone.mu })
             .collect();
         lane::Friction::from_zones(&zones).map_err(|error| {
-            let place = match error {
-                FrictionError::Mu { zone, .. } => format!("zones[{zone}].mu"),
-                FrictionError::Ends { zone, .. } => format!("zones[{zone}].to_ft"),
-                FrictionError::Join { zone, .. } => format!("zones[{zone}].from_ft"),
-                FrictionError::Short { .. } => "zones".to_owned(),
+            let feet = |metres: f64| Phrase::from(short(rounded(metres / M_PER_FT)));
+            let (place, found) = match error {
+                FrictionError::Mu { zone, found } => (format!("zones[{zone}].mu"), short(found).into()),
+                FrictionError::Ends { zone, to_m, .. } => (format!("zones[{zone}].to_ft"), feet(to_m)),
+                FrictionError::Join { zone, found_m, .. } => (format!("zones[{zone}].from_ft"), feet(found_m)),
+                FrictionError::Short { found_m } => {
+                    let found = phrase!("zones-to", "zones that end at {end} ft", end = feet(found_m));
+                    ("zones".to_owned(), found)
+                }
             };
             // Files are checked for this as they are read.
             let accepted = phrase!("good-zones", "zones that cover 0 to 63 ft without gap or overlap, mu 0 to 2");
-            Problem::new(place, error.to_string().into(), accepted)
+            Problem::new(place, found, accepted)
         })
     }
 }

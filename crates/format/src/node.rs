@@ -61,6 +61,11 @@ impl<'a> Node<'a> {
         Self { tree, place: Place::Root }
     }
 
+    /// A value that stands there.
+    pub(crate) fn at(tree: &'a Tree, place: Place<'a>) -> Self {
+        Self { tree, place }
+    }
+
     /// Where this stands in its file.
     pub(crate) fn place(&self) -> String {
         self.place.to_string()
@@ -150,16 +155,17 @@ impl<'a> Node<'a> {
 
     /// An object with no other keys than these.
     pub(crate) fn object(&'a self, keys: &'static [&'static str]) -> Result<Object<'a>, Problem> {
-        let map = self.map()?;
-        if let Some(key) = map.keys().find(|key| !keys.contains(&key.as_str())) {
-            return Err(Problem::new(
-                Place::Key(&self.place, key),
-                phrase!("unknown-key", "the unknown key {key}", key = quote(key)),
-                phrase!("known-keys", "the keys {keys}", keys = keys.join(", ")),
-            )
-            .saying(phrase!("key-not-known", "The key {key} is not known here.", key = quote(key))));
+        let object = self.open()?;
+        let unknown = object.unknown(keys).next();
+        match unknown {
+            Some(problem) => Err(problem),
+            None => Ok(object),
         }
-        Ok(Object { node: self, map })
+    }
+
+    /// An object, whatever its keys are.
+    pub(crate) fn open(&'a self) -> Result<Object<'a>, Problem> {
+        Ok(Object { node: self, map: self.map()? })
     }
 
     /// Every key of an object, whatever the keys are, with its value as it is read.
@@ -181,7 +187,7 @@ impl<'a> Node<'a> {
 
     /// The value of one key of an object, before its other keys are looked at.
     pub(crate) fn key(&'a self, key: &'static str) -> Result<Node<'a>, Problem> {
-        Object { node: self, map: self.map()? }.get(key)
+        self.open()?.get(key)
     }
 
     pub(crate) fn is_text(&self) -> bool {
@@ -207,6 +213,19 @@ pub(crate) struct Object<'a> {
 }
 
 impl<'a> Object<'a> {
+    /// A problem for each key that is none of these.
+    pub(crate) fn unknown(&self, keys: &'static [&'static str]) -> impl Iterator<Item = Problem> {
+        let unknown = self.map.keys().filter(|key| !keys.contains(&key.as_str()));
+        unknown.map(|key| {
+            Problem::new(
+                Place::Key(&self.node.place, key),
+                phrase!("unknown-key", "the unknown key {key}", key = quote(key)),
+                phrase!("known-keys", "the keys {keys}", keys = keys.join(", ")),
+            )
+            .saying(phrase!("key-not-known", "The key {key} is not known here.", key = quote(key)))
+        })
+    }
+
     /// The value of a key that must be there.
     pub(crate) fn get(&self, key: &'static str) -> Result<Node<'a>, Problem> {
         self.find(key).ok_or_else(|| {

@@ -8,9 +8,9 @@ use serde::Serialize;
 use crate::build::accepted_words;
 use crate::limits;
 use crate::node::{Node, Object};
-use crate::phrase;
 use crate::problem::Problem;
 use crate::tree::{Tree, rounded, short};
+use crate::{Phrase, phrase};
 
 /// Metres in a micrometre.
 pub(crate) const M_PER_UM: f64 = 1e-6;
@@ -128,12 +128,11 @@ impl OilFile {
                     .iter()
                     .map(|row| core::array::from_fn(|i| row.get(i).map_or(0.0, |um| um * M_PER_UM)))
                     .collect();
-                Film::from_cells(&cells_m).map_err(|error| {
-                    let place = match error {
-                        FilmError::Rows { .. } => "film_um".to_owned(),
-                        FilmError::Thickness { row, board, .. } => format!("film_um[{row}][{}]", board - 1),
-                    };
-                    Problem::new(place, error.to_string().into(), limits::FILM_UM.words())
+                Film::from_cells(&cells_m).map_err(|error| match error {
+                    FilmError::Rows { found } => Problem::new("film_um", so_many_rows(found), most_rows()),
+                    FilmError::Thickness { row, board, found_m } => {
+                        Problem::new(format!("film_um[{row}][{}]", board - 1), um(found_m), limits::FILM_UM.words())
+                    }
                 })
             }
         }
@@ -173,12 +172,22 @@ impl Oil {
 fn read_rows(node: &Node<'_>) -> Result<Vec<Vec<f64>>, Problem> {
     let rows = node.items()?;
     if rows.len() > ROW_COUNT {
-        let found = phrase!("so-many-rows", "{count} rows", count = rows.len());
-        return Err(
-            node.problem_found(found, phrase!("most-rows", "at most {most} rows, one a foot", most = ROW_COUNT))
-        );
+        return Err(node.problem_found(so_many_rows(rows.len()), most_rows()));
     }
     rows.map(|row| row.numbers::<BOARD_COUNT>(&limits::FILM_UM).map(Vec::from)).collect()
+}
+
+pub(crate) fn so_many_rows(count: usize) -> Phrase {
+    phrase!("so-many-rows", "{count} rows", count = count)
+}
+
+fn most_rows() -> Phrase {
+    phrase!("most-rows", "at most {most} rows, one a foot", most = ROW_COUNT)
+}
+
+/// How thick a film is.
+pub(crate) fn um(film_m: f64) -> Phrase {
+    short(rounded(film_m / M_PER_UM)).into()
 }
 
 impl Pattern {

@@ -82,9 +82,16 @@ impl Problem {
     }
 }
 
-/// The last key of a place as the subject of a sentence, with its unit.
+/// The last key of a place as the subject of a sentence, with its unit; a key that
+/// the file's writer chose as it is.
 pub fn subject(place: &str) -> Phrase {
-    let tail = place.rsplit('.').next().unwrap_or_default();
+    if let Some((_, key)) = place.strip_suffix("\"]").and_then(|place| place.split_once("[\"")) {
+        return format!("\"{key}\"").into();
+    }
+    let (parent, tail) = place.rsplit_once('.').unwrap_or(("", place));
+    if matches!(parent, "given" | "states") {
+        return format!("{tail:?}").into();
+    }
     let (key, index) = match tail.split_once('[') {
         Some((key, _)) => (key, true),
         None => (tail, false),

@@ -61,52 +61,58 @@ impl Layout {
 
 impl From<&ShotError> for Problem {
     fn from(error: &ShotError) -> Self {
-        let ShotError::OutOfRange { quantity, found, accepted } = *error else {
-            return Self::new(
-                "",
-                error.to_string().into(),
-                phrase!("good-shot", "a shot that keeps the ball on the lane"),
-            )
-            .saying(not_followed(error));
-        };
-        let value = |unit: f64| short(rounded(found / unit));
-        let degree = 1.0_f64.to_radians();
-        let (place, found) = match quantity {
-            "speed_m_s" => ("release.speed_mph", value(M_S_PER_MPH)),
-            "spin_rad_s" => ("release.revs_rpm", value(RAD_S_PER_RPM)),
-            "axis_rotation_rad" => ("release.axis_rotation_deg", value(degree)),
-            "axis_tilt_rad" => ("release.axis_tilt_deg", value(degree)),
-            "launch_angle_rad" => ("release.launch_angle_deg", value(degree)),
-            "board" => ("release.board", value(1.0)),
-            "pin_to_pap_m" => ("layout.pin_to_pap_in", value(M_PER_IN)),
-            "drilling_angle_rad" => ("layout.drilling_angle_deg", value(degree)),
-            "start_turn_rad" => ("layout.start_turn_deg", value(degree)),
-            // The ball itself cannot be rolled.
-            _ => ("ball", format!("{quantity} {}", value(1.0))),
-        };
-        Self::new(place, found.into(), accepted_words(accepted))
+        let down = |distance_m: f64| format!("{:.1}", distance_m / M_PER_FT);
+        match *error {
+            ShotError::OutOfRange { quantity, found, accepted } => out_of_range(quantity, found, accepted),
+            ShotError::Hops { distance_m, .. } => not_followed(
+                phrase!("hop-at", "a hop at {at} ft", at = down(distance_m)),
+                phrase!(
+                    "shot-hops",
+                    "This ball would hop up off the lane at {at} ft: its centre of gravity is too far from the middle for this spin.",
+                    at = down(distance_m)
+                ),
+            ),
+            ShotError::Jams { distance_m, .. } => not_followed(
+                phrase!("jam-at", "a jam at {at} ft", at = down(distance_m)),
+                phrase!(
+                    "shot-jams",
+                    "This ball would jam against the lane at {at} ft: the friction is too high for a centre of gravity so far from the middle.",
+                    at = down(distance_m)
+                ),
+            ),
+            ShotError::TooManySteps { distance_m, .. } => not_followed(
+                phrase!("too-many-steps", "too many steps"),
+                phrase!(
+                    "shot-too-many-steps",
+                    "The shot could not be followed beyond {at} ft: it takes too many steps.",
+                    at = down(distance_m)
+                ),
+            ),
+        }
     }
 }
 
-/// Why a shot cannot be followed, in plain words and the file's units.
-fn not_followed(error: &ShotError) -> Phrase {
-    let down = |distance_m: f64| format!("{:.1}", distance_m / M_PER_FT);
-    match *error {
-        ShotError::Hops { distance_m, .. } => phrase!(
-            "shot-hops",
-            "This ball would hop up off the lane at {at} ft: its centre of gravity is too far from the middle for this spin.",
-            at = down(distance_m)
-        ),
-        ShotError::Jams { distance_m, .. } => phrase!(
-            "shot-jams",
-            "This ball would jam against the lane at {at} ft: the friction is too high for a centre of gravity so far from the middle.",
-            at = down(distance_m)
-        ),
-        ShotError::TooManySteps { distance_m, .. } => phrase!(
-            "shot-too-many-steps",
-            "The shot could not be followed beyond {at} ft: it takes too many steps.",
-            at = down(distance_m)
-        ),
-        ShotError::OutOfRange { .. } => error.to_string().into(),
-    }
+/// A number of the shot at its place and in its file's unit.
+fn out_of_range(quantity: &str, found: f64, accepted: &str) -> Problem {
+    let value = |unit: f64| short(rounded(found / unit));
+    let degree = 1.0_f64.to_radians();
+    let (place, found) = match quantity {
+        "speed_m_s" => ("release.speed_mph", value(M_S_PER_MPH)),
+        "spin_rad_s" => ("release.revs_rpm", value(RAD_S_PER_RPM)),
+        "axis_rotation_rad" => ("release.axis_rotation_deg", value(degree)),
+        "axis_tilt_rad" => ("release.axis_tilt_deg", value(degree)),
+        "launch_angle_rad" => ("release.launch_angle_deg", value(degree)),
+        "board" => ("release.board", value(1.0)),
+        "pin_to_pap_m" => ("layout.pin_to_pap_in", value(M_PER_IN)),
+        "drilling_angle_rad" => ("layout.drilling_angle_deg", value(degree)),
+        "start_turn_rad" => ("layout.start_turn_deg", value(degree)),
+        // The ball itself cannot be rolled.
+        _ => ("ball", format!("{quantity} {}", value(1.0))),
+    };
+    Problem::new(place, found.into(), accepted_words(accepted))
+}
+
+/// A shot that cannot be followed, and why.
+fn not_followed(found: Phrase, why: Phrase) -> Problem {
+    Problem::new("", found, phrase!("good-shot", "a shot that keeps the ball on the lane")).saying(why)
 }

@@ -9,6 +9,7 @@ use serde::de::{Deserialize, DeserializeSeed, Deserializer, Error, MapAccess, Se
 use serde_json::{Value, json};
 use serde_path_to_error::Segment;
 
+use crate::json::not_json;
 use crate::limits;
 use crate::node::Step;
 use crate::problem::Problem;
@@ -57,7 +58,7 @@ impl Tree {
             Ok(tree) => tree,
             Err(e) => return Err(explain(text, &track.path(), fault.take(), &e)),
         };
-        json.end().map_err(|e| not_json(&e))?;
+        json.end().map_err(|e| no_tree(&e))?;
         Ok(tree)
     }
 
@@ -144,14 +145,13 @@ fn explain(text: &str, path: &serde_path_to_error::Path, fault: Option<Fault>, e
         None if e.to_string().starts_with("number out of range") => {
             Problem::new(place, number_before(text, e), limits::ANY.words())
         }
-        None => not_json(e),
+        None => no_tree(e),
     }
 }
 
-fn not_json(e: &serde_json::Error) -> Problem {
-    // The reader's own words are English.
-    let why = e.to_string();
-    Problem::new("", why.clone().into(), phrase!("json-text", "JSON text")).saying(phrase!(
+fn no_tree(e: &serde_json::Error) -> Problem {
+    let why = not_json(e);
+    Problem::new("", why.clone(), phrase!("json-text", "JSON text")).saying(phrase!(
         "not-json",
         "The file is not JSON: {why}.",
         why = why

@@ -1,6 +1,6 @@
 //! What `wear` prints: a lane game after game.
 
-use physics::lane::oil::{Film, WEAR_RATES, Wearing};
+use physics::lane::oil::{Film, FilmError, WEAR_RATES, Wearing};
 use physics::roll::{RigidBall, roll};
 use physics::units::M_PER_FT;
 use physics::wear::{SHOTS_A_GAME, SPREAD_BOARDS, Thrower, WearError, play};
@@ -8,7 +8,7 @@ use serde::Serialize;
 
 use crate::ball::Cover;
 use crate::lane::{Lane, OilRef, oil_itself};
-use crate::oil::{M_PER_UM, M3_PER_ML, Oil, OilFile};
+use crate::oil::{M_PER_UM, M3_PER_ML, Oil, OilFile, so_many_rows, um};
 use crate::phrase;
 use crate::problem::Problem;
 use crate::rolled::SummaryDoc;
@@ -142,7 +142,17 @@ fn problem(error: &WearError) -> Problem {
     match error {
         WearError::Throw { error, .. } => Problem::from(error),
         WearError::Film(error) => {
-            Problem::new("lane.oil", error.to_string().into(), phrase!("stays-film", "oil that stays a film"))
+            let found = match *error {
+                FilmError::Rows { found } => so_many_rows(found),
+                FilmError::Thickness { row, board, found_m } => phrase!(
+                    "film-at",
+                    "a film of {thick} µm on board {board} at {far} ft",
+                    thick = um(found_m),
+                    board = board,
+                    far = row
+                ),
+            };
+            Problem::new("lane.oil", found, phrase!("stays-film", "oil that stays a film"))
         }
     }
 }

@@ -2,9 +2,15 @@
 
 #![allow(clippy::expect_used, reason = "a check that fails stops its test")]
 
+#[path = "../../../tests/shared/sayable.rs"]
+mod sayable;
+
 use pithball_format::{
-    BallFile, FrictionCurveDoc, LayoutFile, OilFile, ProgressFile, ShotFile, TargetFile, Throw, TolerancesFile,
+    BallFile, FrictionCurveDoc, LayoutFile, OilFile, Problem, ProgressFile, ShotFile, TargetFile, Throw,
+    TolerancesFile, in_parts,
 };
+use sayable::assert_sayable;
+use serde_json::json;
 
 const BALL: &str = r#"{
   "format": "pithball.ball/1",
@@ -46,13 +52,20 @@ fn with(text: &str, old: &str, new: &str) -> String {
     text.replacen(old, new, 1)
 }
 
+/// A mistake that is told where it is, and in every language of the page.
+#[track_caller]
+fn told(problem: &Problem, place: &str, found: &str) {
+    assert_eq!((problem.place.as_str(), problem.found.as_str()), (place, found), "{problem}");
+    assert!(!problem.accepted.is_empty() && problem.message.ends_with('.'), "{problem}");
+    assert_sayable(&in_parts(|| json!(problem)));
+}
+
 /// Reads and, where that succeeds, builds: every check a ball file goes through.
 #[track_caller]
 fn check_ball(text: &str, place: &str, found: &str) {
     let problem =
         BallFile::read(text.as_bytes()).and_then(|file| file.build()).expect_err("a mistake that goes unseen");
-    assert_eq!((problem.place.as_str(), problem.found.as_str()), (place, found), "{problem}");
-    assert!(!problem.accepted.is_empty() && !problem.message.is_empty(), "{problem}");
+    told(&problem, place, found);
 }
 
 /// The same for [`BALL`] with one stretch replaced.
@@ -66,8 +79,7 @@ fn ball(old: &str, new: &str, place: &str, found: &str) {
 fn shot(old: &str, new: &str, place: &str, found: &str) {
     let text = with(SHOT, old, new);
     let problem = ShotFile::read(text.as_bytes()).expect_err("a mistake that goes unseen");
-    assert_eq!((problem.place.as_str(), problem.found.as_str()), (place, found), "{problem}");
-    assert!(!problem.accepted.is_empty() && !problem.message.is_empty(), "{problem}");
+    told(&problem, place, found);
 }
 
 /// [`OIL`] with one stretch replaced, read and laid on the lane.
@@ -75,8 +87,7 @@ fn shot(old: &str, new: &str, place: &str, found: &str) {
 fn oil(old: &str, new: &str, place: &str, found: &str) {
     let text = with(OIL, old, new);
     let problem = OilFile::read(text.as_bytes()).and_then(|file| file.film()).expect_err("a mistake that goes unseen");
-    assert_eq!((problem.place.as_str(), problem.found.as_str()), (place, found), "{problem}");
-    assert!(!problem.accepted.is_empty() && problem.message.ends_with('.'), "{problem}");
+    told(&problem, place, found);
 }
 
 #[test]
@@ -87,12 +98,22 @@ fn the_examples_themselves_are_read() {
 
 #[test]
 fn a_file_that_is_not_json() {
-    check_ball("", "", "EOF while parsing a value at line 1 column 0");
-    check_ball("weigh me", "", "expected value at line 1 column 1");
-    ball("8.55,", "8.55", "", "expected `,` or `}` at line 5 column 3");
-    ball("8.55", "NaN", "", "expected value at line 4 column 18");
-    ball("8.55", "-Infinity", "", "invalid number at line 4 column 19");
-    check_ball(&format!("{BALL} x"), "", "trailing characters at line 16 column 3");
+    check_ball("", "", "it is empty");
+    check_ball("{", "", "it ends too early (line 1, column 1)");
+    let no_value = "a value is missing, or is not one that JSON knows";
+    check_ball("weigh me", "", &format!("{no_value} (line 1, column 1)"));
+    ball("8.55,", "8.55", "", "a comma or } is missing (line 5, column 3)");
+    ball("0.1]", "0.1 0]", "", "a comma or ] is missing (line 10, column 27)");
+    ball("\"diameter_in\":", "\"diameter_in\"", "", "a colon is missing (line 4, column 17)");
+    ball("\"name\": \"Two", "name: \"Two", "", "a key is not in double quotes (line 3, column 3)");
+    ball("0.1]", "0.1, ]", "", "a comma has nothing after it (line 10, column 28)");
+    ball("8.55", "NaN", "", &format!("{no_value} (line 4, column 18)"));
+    ball("8.55", "-Infinity", "", "a number is not written as JSON writes numbers (line 4, column 19)");
+    let escape = "a backslash in a text is followed by what JSON does not know";
+    ball("Two-piece", "Two\\piece", "", &format!("{escape} (line 3, column 16)"));
+    let control = "a text has a line break or another control character in it";
+    ball("Two-piece", "Two\npiece", "", &format!("{control} (line 4, column 0)"));
+    check_ball(&format!("{BALL} x"), "", "more follows after its end (line 16, column 3)");
     check_ball("[]", "", "a list of 0");
     check_ball("null", "", "null");
 }
@@ -334,8 +355,7 @@ fn layout(old: &str, new: &str, place: &str, found: &str) {
     let problem = LayoutFile::read(text.as_bytes())
         .and_then(|file| file.laid.drill(&ball))
         .expect_err("a mistake that goes unseen");
-    assert_eq!((problem.place.as_str(), problem.found.as_str()), (place, found), "{problem}");
-    assert!(!problem.accepted.is_empty() && !problem.message.is_empty(), "{problem}");
+    told(&problem, place, found);
 }
 
 #[test]
@@ -419,7 +439,7 @@ fn oil_maps_that_cannot_be() {
     let row = |last: &str| format!("[{}{last}]", "1, ".repeat(38));
     let check = |rows: &str, place: &str, found: &str| {
         let problem = OilFile::read(map(rows).as_bytes()).expect_err("a mistake that goes unseen");
-        assert_eq!((problem.place.as_str(), problem.found.as_str()), (place, found), "{problem}");
+        told(&problem, place, found);
     };
     OilFile::read(map(&format!("[{}]", row("1"))).as_bytes()).and_then(|file| file.film()).expect("a map");
     OilFile::read(map("[]").as_bytes()).and_then(|file| file.film()).expect("a dry lane");
@@ -440,8 +460,7 @@ fn lane(lane: &str, place: &str, found: &str) {
     let text = with(SHOT, zones, lane);
     let cover = BallFile::read(BALL.as_bytes()).expect("the ball").cover;
     let problem = Throw::read(text.as_bytes()).and_then(|throw| throw.shot(&cover)).expect_err("a mistake");
-    assert_eq!((problem.place.as_str(), problem.found.as_str()), (place, found), "{problem}");
-    assert!(!problem.accepted.is_empty() && problem.message.ends_with('.'), "{problem}");
+    told(&problem, place, found);
 }
 
 #[test]
@@ -487,13 +506,13 @@ const TOLERANCES: &str = r#"{
 }"#;
 
 /// The problem, which must not be in the ball's file.
-fn of_tolerances(problem: pithball_format::ScatterProblem) -> pithball_format::Problem {
+fn of_tolerances(problem: pithball_format::ScatterProblem) -> Problem {
     let in_ball = matches!(problem, pithball_format::ScatterProblem::Ball(_));
     assert!(!in_ball, "{problem:?}");
-    let problem = pithball_format::Problem::from(problem);
+    let problem = Problem::from(problem);
     // As it stands in the tolerances file by itself.
     let place = problem.place.strip_prefix("tolerances").expect("its file").trim_start_matches('.').to_owned();
-    pithball_format::Problem { place, ..problem }
+    Problem { place, ..problem }
 }
 
 /// [`TOLERANCES`] for [`BALL`] with one stretch replaced.
@@ -503,8 +522,7 @@ fn tolerances(old: &str, new: &str, place: &str, found: &str) {
     let read = TolerancesFile::read(with(TOLERANCES, old, new).as_bytes());
     let made = read.map(|file| pithball_format::Scatter::new(&ball, &file).expect_err("a mistake that goes unseen"));
     let problem = made.map_or_else(|problem| problem, of_tolerances);
-    assert_eq!((problem.place.as_str(), problem.found.as_str()), (place, found), "{problem}");
-    assert!(!problem.accepted.is_empty() && !problem.message.is_empty(), "{problem}");
+    told(&problem, place, found);
 }
 
 #[test]
@@ -553,13 +571,12 @@ fn target(old: &str, new: &str, place: &str, found: &str) {
     let problem = made.map_or_else(
         |problem| problem,
         |problem| {
-            let problem = pithball_format::Problem::from(problem);
+            let problem = Problem::from(problem);
             let place = problem.place.strip_prefix("target.").expect("its file").to_owned();
-            pithball_format::Problem { place, ..problem }
+            Problem { place, ..problem }
         },
     );
-    assert_eq!((problem.place.as_str(), problem.found.as_str()), (place, found), "{problem}");
-    assert!(!problem.accepted.is_empty() && !problem.message.is_empty(), "{problem}");
+    told(&problem, place, found);
 }
 
 #[test]
@@ -586,8 +603,7 @@ fn progress(old: &str, new: &str, place: &str, found: &str) {
               "answer": { "outcome": "low", "said": "0.02 in", "option": 2, "number": 0.02, "path": [[20, 0]] } } ] } ] }"#;
     ProgressFile::read(PROGRESS.as_bytes()).expect("a progress file");
     let problem = ProgressFile::read(with(PROGRESS, old, new).as_bytes()).expect_err("a mistake that goes unseen");
-    assert_eq!((problem.place.as_str(), problem.found.as_str()), (place, found), "{problem}");
-    assert!(!problem.accepted.is_empty() && !problem.message.is_empty(), "{problem}");
+    told(&problem, place, found);
 }
 
 #[test]

@@ -209,7 +209,7 @@ fn what_is_hostile() {
     refused(&forged(&vec![b' '; 40 << 20]), "", "more than 524288 bytes", "more than any shot");
     refused(&forged(&vec![b'['; MAX_LINK_JSON_BYTES]), "", "more than 64 levels", "64");
     refused(&forged(b"[1]"), "", "a list of 1", "object");
-    refused(&forged(b""), "", "EOF", "not JSON");
+    refused(&forged(b""), "", "empty", "not JSON");
     refused(&forged(&[0xff; 9]), "", "not UTF-8", "UTF-8");
     refused(&forged(br#"{"__proto__":{"format":"pithball.shot/1"}}"#), "format", "nothing", "missing");
     let shot = json(&opening());

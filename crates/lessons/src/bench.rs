@@ -6,13 +6,14 @@ use std::collections::BTreeMap;
 
 use format::lesson::{Change, Given};
 use format::{
-    BallFile, BallRef, CheckedDoc, CoverDoc, Lane, LayoutFile, OilFile, OilRef, PouredDoc, Problem, RolledDoc,
-    SAMPLE_INTERVAL_S, ShotFile, Throw, WeighedDoc, WeighedShot,
+    BallFile, BallRef, CheckedDoc, CoverDoc, Lane, LayoutFile, OilFile, OilRef, Phrase, PouredDoc, Problem, RolledDoc,
+    SAMPLE_INTERVAL_S, ShotFile, Throw, WeighedDoc, WeighedShot, not_json, phrase,
 };
 use physics::drill::statics;
 use physics::roll::{RigidBall, trace};
 use serde_json::{Value, json};
 
+use crate::expr::{here_must_be, quoted};
 use crate::path::{Leg, Path, differences};
 
 /// Where a lesson's balls, shots and oil come from: the text of a file by its
@@ -58,7 +59,7 @@ impl Bench {
         if let Lane::Oiled(lane) = &throw.lane
             && let OilRef::Path(path) = &lane.oil
         {
-            return Err(problem("shot.lane.oil", format!("{path:?}"), "the oil itself"));
+            return Err(refused("shot.lane.oil", quoted(path), phrase!("the-oil", "the oil itself")));
         }
         let format = format::ShotVersion::V1;
         let whole = ShotFile { format, name: None, note: None, ball: BallRef::Object(Box::new(ball.clone())), throw };
@@ -193,15 +194,19 @@ impl Bench {
     }
 }
 
-fn problem(place: &str, found: impl Into<String>, accepted: &str) -> Problem {
-    let found = found.into();
-    let message = format!("Here must be {accepted}, not {found}.");
-    Problem { place: place.to_owned(), found: found.into(), accepted: accepted.into(), message: message.into() }
+fn refused(place: &str, found: Phrase, accepted: Phrase) -> Problem {
+    let message = here_must_be(accepted.clone(), found.clone());
+    Problem { place: place.to_owned(), found, accepted, message }
 }
 
 fn nowhere(key: &str, place: &str) -> Problem {
-    let accepted = "a place that is there, such as ball.pieces[0].density_g_cc or shot.release.revs_rpm";
-    problem(&format!("{key}[{place:?}]"), format!("{place:?}"), accepted)
+    let accepted = phrase!(
+        "there-such-as",
+        "a place that is there, such as {one} or {other}",
+        one = "ball.pieces[0].density_g_cc",
+        other = "shot.release.revs_rpm"
+    );
+    refused(&format!("{key}[{place:?}]"), quoted(place), accepted)
 }
 
 /// What a change gives, and the folder that its own paths begin in.
@@ -228,10 +233,12 @@ fn within(value: Value, folder: &str, files: &dyn Files, place: &str) -> Result<
 
 fn load(path: &str, folder: &str, files: &dyn Files, place: &str) -> Result<(Value, String), Problem> {
     let at = joined(folder, path);
-    let bytes =
-        files.read(&at).ok_or_else(|| problem(place, format!("{path:?}"), "the path of a file that is there"))?;
-    let value = serde_json::from_slice(&bytes)
-        .map_err(|error| problem(place, format!("{path:?}, {error}"), "the path of a JSON file"))?;
+    let no_file = || refused(place, quoted(path), phrase!("path-there", "the path of a file that is there"));
+    let bytes = files.read(&at).ok_or_else(no_file)?;
+    let value = serde_json::from_slice(&bytes).map_err(|error| {
+        let found = phrase!("path-not-json", "{path}: {why}", path = quoted(path), why = not_json(&error));
+        refused(place, found, phrase!("path-of-json", "the path of a JSON file"))
+    })?;
     Ok((value, at))
 }
 

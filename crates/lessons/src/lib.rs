@@ -15,6 +15,7 @@ mod lesson;
 mod path;
 mod prose;
 mod quantity;
+mod reader;
 mod reading;
 mod said;
 mod sound;

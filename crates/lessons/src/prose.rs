@@ -7,9 +7,10 @@
 
 use std::ops::Range;
 
+use format::{Phrase, phrase};
 use pulldown_cmark::{Event, Options, Parser, Tag, TagEnd, TextMergeWithOffset};
 
-use crate::expr::{Expr, Fault, Names, OPEN_BRACE, Scene, Type, parse};
+use crate::expr::{Expr, Fault, Names, Scene, Type, parse, quoted};
 use crate::glossary;
 use crate::said::{Block, Said};
 use crate::typed::typed_number;
@@ -85,11 +86,11 @@ impl Line {
         let mut prose = Prose::parse(text, names)?.0;
         match (prose.pop(), prose.is_empty()) {
             (Some(Stretch::Paragraph(parts)), true) => Ok(Self(parts)),
-            _ => Err(vec![Fault {
-                at: 0,
-                found: "none, several or a list".to_owned(),
-                accepted: "one paragraph".to_owned(),
-            }]),
+            _ => Err(vec![Fault::new(
+                0,
+                phrase!("no-paragraph", "none, several or a list"),
+                phrase!("one-paragraph", "one paragraph"),
+            )]),
         }
     }
 
@@ -138,13 +139,16 @@ struct Reader<'a> {
 }
 
 impl Reader<'_> {
-    fn fault(&mut self, byte: usize, found: impl Into<String>, accepted: &str) {
-        let at = self.source.get(..byte).unwrap_or_default().chars().count();
-        self.faults.push(Fault { at, found: found.into(), accepted: accepted.to_owned() });
+    /// Characters before a byte.
+    fn chars_to(&self, byte: usize) -> usize {
+        self.source.get(..byte).unwrap_or_default().chars().count()
+    }
+
+    fn fault(&mut self, byte: usize, found: Phrase, accepted: Phrase) {
+        self.faults.push(Fault::new(self.chars_to(byte), found, accepted));
     }
 
     fn take(&mut self, event: Event<'_>, range: Range<usize>) {
-        const ALLOWED: &str = "paragraphs, lists, *stress*, **weight**, [[trade words]] and {values}";
         match event {
             Event::Start(Tag::Paragraph) | Event::End(TagEnd::Item) => {}
             Event::Start(Tag::Item) => self.parts.push(Vec::new()),
@@ -169,7 +173,7 @@ impl Reader<'_> {
             }
             Event::Start(Tag::Link { link_type: pulldown_cmark::LinkType::WikiLink { .. }, dest_url, .. }) => {
                 if !glossary::knows(&dest_url) {
-                    self.fault(range.start, format!("{:?}", dest_url.as_ref()), "a word of the glossary");
+                    self.fault(range.start, quoted(&dest_url), glossary::word());
                 }
                 self.term = Some(dest_url.to_string());
             }
@@ -179,7 +183,7 @@ impl Reader<'_> {
                 None => self.text(&text, range),
             },
             Event::SoftBreak | Event::HardBreak => self.push(Part::Text(" ".to_owned())),
-            other => self.fault(range.start, words(&other), ALLOWED),
+            other => self.fault(range.start, words(&other), allowed()),
         }
     }
 
@@ -199,14 +203,21 @@ impl Reader<'_> {
             let open = text.len() - rest.len() + before.len();
             self.words(before, byte(text.len() - rest.len()));
             let Some((expression, after)) = inside.split_once('}') else {
-                self.fault(byte(open), OPEN_BRACE, "{an expression} with both braces");
+                let found = phrase!("open-brace", "a {open} that is never closed", open = "{");
+                self.faults.push(Fault::new(self.chars_to(byte(open)), found, both_braces()).saying(phrase!(
+                    "close-brace",
+                    "This {open} is never closed: a {close} is missing.",
+                    open = "{",
+                    close = "}"
+                )));
                 return;
             };
             self.value(expression, byte(open) + 1, same);
             rest = after;
         }
         if let Some(at) = rest.find('}') {
-            self.fault(byte(text.len() - rest.len() + at), "a closing brace", "{an expression} with both braces");
+            let found = phrase!("closing-brace", "a closing brace");
+            self.fault(byte(text.len() - rest.len() + at), found, both_braces());
         }
         self.words(rest, byte(text.len() - rest.len()));
     }
@@ -215,7 +226,13 @@ impl Reader<'_> {
         if let Some(typed) = typed_number(words) {
             let at = byte + typed.start;
             let found = words.get(typed).unwrap_or_default();
-            self.fault(at, format!("{found:?}"), "a number with a unit computed, as {an expression}, not typed");
+            let accepted = phrase!(
+                "computed-number",
+                "a number with a unit computed, as {open}an expression{close}, not typed",
+                open = "{",
+                close = "}"
+            );
+            self.fault(at, quoted(found), accepted);
         }
         if !words.is_empty() {
             self.push(Part::Text(words.to_owned()));
@@ -226,31 +243,53 @@ impl Reader<'_> {
         let (expression, decimals) = match written.rsplit_once(':') {
             Some((expression, digits)) => match digits.trim().parse::<u8>() {
                 Ok(decimals) if decimals <= 6 => (expression, Some(decimals)),
-                _ => return self.fault(byte, format!("{digits:?} after a colon"), "a number of decimals, 0 to 6"),
+                _ => {
+                    let found = phrase!("after-colon", "{what} after a colon", what = quoted(digits));
+                    return self.fault(byte, found, phrase!("some-decimals", "a number of decimals, 0 to 6"));
+                }
             },
             None => (written, None),
         };
         match parse(expression, self.names) {
             Ok(expr) if matches!(expr.of, Type::Number(_)) => self.push(Part::Value(expr, decimals)),
-            Ok(_) => self.fault(byte, "a comparison", "an expression that is a number"),
+            Ok(_) => self.fault(
+                byte,
+                phrase!("a-comparison", "a comparison"),
+                phrase!("number-expression", "an expression that is a number"),
+            ),
             Err(fault) => {
-                let at = self.source.get(..byte).unwrap_or_default().chars().count();
+                let at = self.chars_to(byte);
                 self.faults.push(Fault { at: if exact { at + fault.at } else { at }, ..fault });
             }
         }
     }
 }
 
-fn words(event: &Event<'_>) -> &'static str {
+fn both_braces() -> Phrase {
+    phrase!("both-braces", "{open}an expression{close} with both braces", open = "{", close = "}")
+}
+
+fn allowed() -> Phrase {
+    phrase!(
+        "prose-of",
+        "paragraphs, lists, *stress*, **weight**, [[trade words]] and {open}values{close}",
+        open = "{",
+        close = "}"
+    )
+}
+
+fn words(event: &Event<'_>) -> Phrase {
     match event {
-        Event::Html(_) | Event::InlineHtml(_) | Event::Start(Tag::HtmlBlock) | Event::End(TagEnd::HtmlBlock) => "HTML",
-        Event::Start(Tag::Link { .. }) => "a link",
-        Event::Start(Tag::Image { .. }) | Event::End(TagEnd::Image) => "a picture",
-        Event::Start(Tag::Heading { .. }) | Event::End(TagEnd::Heading(_)) => "a heading",
-        Event::Start(Tag::List(_)) => "a list within a list",
-        Event::Code(_) | Event::Start(Tag::CodeBlock(_)) | Event::End(TagEnd::CodeBlock) => "code",
-        Event::Start(Tag::BlockQuote(_)) | Event::End(TagEnd::BlockQuote(_)) => "a quotation",
-        Event::Rule => "a rule",
-        _ => "something else",
+        Event::Html(_) | Event::InlineHtml(_) | Event::Start(Tag::HtmlBlock) | Event::End(TagEnd::HtmlBlock) => {
+            "HTML".into()
+        }
+        Event::Start(Tag::Link { .. }) => phrase!("md-link", "a link"),
+        Event::Start(Tag::Image { .. }) | Event::End(TagEnd::Image) => phrase!("md-picture", "a picture"),
+        Event::Start(Tag::Heading { .. }) | Event::End(TagEnd::Heading(_)) => phrase!("md-heading", "a heading"),
+        Event::Start(Tag::List(_)) => phrase!("md-list", "a list within a list"),
+        Event::Code(_) | Event::Start(Tag::CodeBlock(_)) | Event::End(TagEnd::CodeBlock) => phrase!("md-code", "code"),
+        Event::Start(Tag::BlockQuote(_)) | Event::End(TagEnd::BlockQuote(_)) => phrase!("md-quotation", "a quotation"),
+        Event::Rule => phrase!("md-rule", "a rule"),
+        _ => phrase!("md-other", "something else"),
     }
 }

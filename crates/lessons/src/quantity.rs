@@ -1,5 +1,6 @@
 //! What a number is a number of: its unit and how it is written.
 
+use format::{Phrase, phrase};
 use serde::Serialize;
 
 /// A kind of number; the page knows each by the same name and shows it in the
@@ -64,6 +65,22 @@ impl Quantity {
             Self::Board => "boards",
             Self::Share => "%",
             Self::Count | Self::Friction | Self::Ratio => "",
+        }
+    }
+
+    /// The unit as a sentence has it.
+    pub(crate) fn unit_said(self) -> Phrase {
+        match self.unit() {
+            "" => phrase!("plain-number", "a plain number"),
+            unit => unit.into(),
+        }
+    }
+
+    /// A number of this unit.
+    pub(crate) fn number_said(self) -> Phrase {
+        match self.unit() {
+            "" => phrase!("plain-number", "a plain number"),
+            unit => phrase!("number-of", "a number of {unit}", unit = unit),
         }
     }
 

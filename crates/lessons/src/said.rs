@@ -1,7 +1,7 @@
 //! What is said to the learner: text with numbers in it that keep their kind,
 //! so that a page shows them in the reader's units.
 
-use format::Phrase;
+use format::{Phrase, phrase};
 use serde::Serialize;
 
 use crate::quantity::Quantity;
@@ -75,14 +75,18 @@ pub(crate) fn value(value: f64, quantity: Quantity, decimals: Option<u8>) -> Sai
 
 /// The same as plain text in the trade's units.
 pub fn plain(said: &[Said]) -> String {
-    said.iter()
-        .map(|part| match part {
-            Said::Text { text } | Said::Term { text, .. } => text.to_string(),
-            Said::Value { value, quantity, decimals, between } => {
-                let decimals = decimals.unwrap_or_else(|| quantity.decimals());
-                quantity.text(between.map_or(*value, |two| quantity.difference(two, decimals)), decimals)
-            }
-            Said::Strong { said } | Said::Emphasis { said } => plain(said),
-        })
-        .collect()
+    in_one(said).into_text()
+}
+
+/// The same as one phrase, its numbers in the trade's units.
+pub(crate) fn in_one(said: &[Said]) -> Phrase {
+    let parts = said.iter().map(|part| match part {
+        Said::Text { text } | Said::Term { text, .. } => text.clone(),
+        Said::Value { value, quantity, decimals, between } => {
+            let decimals = decimals.unwrap_or_else(|| quantity.decimals());
+            quantity.text(between.map_or(*value, |two| quantity.difference(two, decimals)), decimals).into()
+        }
+        Said::Strong { said } | Said::Emphasis { said } => in_one(said),
+    });
+    parts.reduce(|one, next| phrase!("joined", "{one}{next}", one = one, next = next)).unwrap_or_default()
 }

@@ -5,7 +5,7 @@
 use std::collections::BTreeMap;
 
 use format::lesson::{Kind, LessonProblem};
-use format::{Phrase, Problem};
+use format::{Phrase, Problem, phrase};
 
 use crate::bench::Bench;
 use crate::expr::Expr;
@@ -13,7 +13,7 @@ use crate::lesson::{Lesson, Task, in_change};
 use crate::path::Path;
 use crate::prose::Line;
 use crate::quantity::Quantity;
-use crate::said::{Said, plain};
+use crate::said::{Said, in_one};
 use crate::work::Guess;
 
 impl Lesson {
@@ -43,9 +43,21 @@ struct Proof<'a> {
 }
 
 impl Proof<'_> {
-    fn problem(&mut self, place: String, found: impl Into<Phrase>, accepted: &str, message: String) {
-        let problem = Problem { place, found: found.into(), accepted: accepted.into(), message: message.into() };
+    fn problem(&mut self, place: String, found: Phrase, accepted: Phrase, message: Phrase) {
+        let problem = Problem { place, found, accepted, message };
         self.problems.push(self.lesson.places.locate(problem, 0));
+    }
+
+    /// A number that has no value where it stands.
+    fn no_value(&mut self, place: String, why: Phrase) {
+        let message = phrase!("not-computed", "A number here cannot be computed: {why}.", why = why.clone());
+        self.problem(place, why, phrase!("computable", "a number that can be computed here"), message);
+    }
+
+    /// A place that is not there; `message` says what for.
+    fn nowhere(&mut self, place: String, path: &Path, message: Phrase) {
+        let found = path.to_string().into();
+        self.problem(place, found, phrase!("place-there", "a place that is there"), message);
     }
 
     /// Every one of these has a value.
@@ -55,12 +67,7 @@ impl Proof<'_> {
         let scene = lesson.scene(start, now, &none);
         for expr in exprs {
             if let Err(why) = scene.known(expr) {
-                self.problem(
-                    place.to_owned(),
-                    why.clone(),
-                    "a number that can be computed here",
-                    format!("A number here cannot be computed: {why}."),
-                );
+                self.no_value(place.to_owned(), why);
             }
         }
     }
@@ -76,8 +83,12 @@ impl Proof<'_> {
         let asks = steps.iter().any(|step| matches!(step.kind, Kind::Predict(_)));
         let does = steps.iter().any(|step| matches!(step.kind, Kind::Do(_)));
         if !asks || !does {
-            let (found, message) = ("none of one kind", "A lesson has a step to predict and a step to do.");
-            self.problem("steps".to_owned(), found, "one \"predict\" and one \"do\" at least", message.to_owned());
+            self.problem(
+                "steps".to_owned(),
+                phrase!("none-of-kind", "none of one kind"),
+                phrase!("both-kinds", "one {one} and one {other} at least", one = "\"predict\"", other = "\"do\""),
+                phrase!("predict-and-do", "A lesson has a step to predict and a step to do."),
+            );
         }
     }
 
@@ -110,8 +121,9 @@ impl Proof<'_> {
         for (k, free) in stage.free.iter().flatten().enumerate() {
             let known = free.numbered(start.doc()).is_some_and(|way| reachable(&way, &start) || reachable(&way, &end));
             if !known {
-                let message = format!("There is nothing at {free} to set free.");
-                self.problem(format!("{place}.free[{k}]"), free.to_string(), "a place that is there", message);
+                let message =
+                    phrase!("nothing-to-free", "There is nothing at {place} to set free.", place = free.to_string());
+                self.nowhere(format!("{place}.free[{k}]"), free, message);
             }
         }
         self.task(n, &place, &stage.task, &start, &end);
@@ -134,12 +146,15 @@ impl Proof<'_> {
                     right += usize::from(scene.truth(&option.right) == Ok(true));
                 }
                 if right != 1 {
-                    let message = format!("Of the options {right} are right, and exactly one must be.");
                     self.problem(
                         format!("{place}.option"),
-                        format!("{right} right ones"),
-                        "exactly one right one",
-                        message,
+                        phrase!("right-ones", "{count} right ones", count = right),
+                        phrase!("one-right", "exactly one right one"),
+                        phrase!(
+                            "so-many-right",
+                            "Of the options {count} are right, and exactly one must be.",
+                            count = right
+                        ),
                     );
                 }
             }
@@ -154,13 +169,7 @@ impl Proof<'_> {
                     for (key, line) in [("right", right), ("low", low), ("high", high)] {
                         for expr in line.values() {
                             if let Err(why) = told.known(expr) {
-                                let message = format!("A number here cannot be computed: {why}.");
-                                self.problem(
-                                    format!("{inner}.{key}"),
-                                    why,
-                                    "a number that can be computed here",
-                                    message,
-                                );
+                                self.no_value(format!("{inner}.{key}"), why);
                             }
                         }
                     }
@@ -210,10 +219,15 @@ impl Proof<'_> {
                 let place = format!("steps[{n}].check");
                 let told = self.problems.iter().any(|told| told.problem.place == place);
                 if !told && self.holds(n, &start) {
-                    let message = "There is nothing to do for whoever skips the question before: the bench passes the \
-                        check as it was before the answer. Give the step a start of its own.";
-                    let found = "a check that holds at once where no question is answered";
-                    self.problem(place, found, "a check that fails at first", message.to_owned());
+                    self.problem(
+                        place,
+                        phrase!("holds-unanswered", "a check that holds at once where no question is answered"),
+                        fails_at_first(),
+                        phrase!(
+                            "nothing-where-skipped",
+                            "There is nothing to do for whoever skips the question before: the bench passes the check as it was before the answer. Give the step a start of its own."
+                        ),
+                    );
                 }
                 // A solution may lean on what an answer put there.
                 lesson.ends(n, &start).ok().or(Some(start))
@@ -267,13 +281,15 @@ impl Proof<'_> {
                 })
             });
             if set.is_none() {
-                let message = "The last hint names numbers, and nothing says what they are to be set to. Say it in a \
-                    table \"hinted\": each place, and the expression of its number.";
                 self.problem(
                     format!("{place}.hints[2]"),
-                    "numbers of places that are not told",
-                    "a table \"hinted\"",
-                    message.to_owned(),
+                    phrase!("numbers-untold", "numbers of places that are not told"),
+                    phrase!("hinted-table", "a table {key}", key = "\"hinted\""),
+                    phrase!(
+                        "hint-untold",
+                        "The last hint names numbers, and nothing says what they are to be set to. Say it in a table {key}: each place, and the expression of its number.",
+                        key = "\"hinted\""
+                    ),
                 );
                 return None;
             }
@@ -282,26 +298,34 @@ impl Proof<'_> {
             let number = scene.number(expr).ok()?;
             let as_written = named.iter().find(|(value, ..)| (value - number).abs() <= 1e-9 * number.abs());
             if !named.is_empty() && as_written.is_none() {
-                let message = format!("The last hint does not name the number that is to be set at {path}.");
                 self.problem(
                     format!("{place}.hinted.{path}"),
-                    "a number that the hint does not name",
-                    "one that it names",
-                    message,
+                    phrase!("unnamed-number", "a number that the hint does not name"),
+                    phrase!("named-one", "one that it names"),
+                    phrase!(
+                        "hint-names-none",
+                        "The last hint does not name the number that is to be set at {place}.",
+                        place = path.to_string()
+                    ),
                 );
                 return None;
             }
             let put = as_written.and_then(written).unwrap_or(number);
             if path.set(&mut doc, put.into()).is_none() {
-                let message = format!("There is nothing at {path} to set.");
-                self.problem(format!("{place}.hinted.{path}"), path.to_string(), "a place that is there", message);
+                let message =
+                    phrase!("nothing-to-set", "There is nothing at {place} to set.", place = path.to_string());
+                self.nowhere(format!("{place}.hinted.{path}"), path, message);
                 return None;
             }
         }
         let passes = Bench::new(doc).and_then(|now| lesson.check(n, start, &now)).is_ok_and(|checked| checked.passed);
         if !passes {
-            let message = format!("What the last hint names does not pass the check: {}", plain(&said));
-            self.problem(format!("{place}.hints[2]"), "a number that fails", "a number that passes", message);
+            self.problem(
+                format!("{place}.hints[2]"),
+                phrase!("failing-number", "a number that fails"),
+                phrase!("passing-number", "a number that passes"),
+                phrase!("hint-fails", "What the last hint names does not pass the check: {hint}", hint = in_one(&said)),
+            );
         }
         Some(())
     }
@@ -310,26 +334,33 @@ impl Proof<'_> {
     fn reached(&mut self, n: usize, place: &str, start: &Bench, end: &Bench) -> bool {
         let lesson = self.lesson;
         if self.holds(n, start) {
-            let message = "There is nothing to do: the bench passes the check as the step opens.".to_owned();
             self.problem(
                 format!("{place}.check"),
-                "a check that holds at once",
-                "a check that fails at first",
-                message,
+                phrase!("holds-at-once", "a check that holds at once"),
+                fails_at_first(),
+                phrase!("nothing-to-do", "There is nothing to do: the bench passes the check as the step opens."),
             );
         }
         let Ok(checked) = lesson.check(n, start, end) else { return false };
         if !checked.passed {
-            let missing: Vec<String> = checked.missing.iter().map(|said| plain(said)).collect();
-            let message = format!("The solution does not pass the check. {}", missing.join(" "));
-            self.problem(format!("{place}.solution"), "a state that fails", "a state that passes every check", message);
+            let fails = phrase!("solution-fails", "The solution does not pass the check.");
+            self.problem(
+                format!("{place}.solution"),
+                phrase!("failing-state", "a state that fails"),
+                phrase!("passing-state", "a state that passes every check"),
+                checked.missing.iter().map(|said| in_one(said)).fold(fails, Phrase::then),
+            );
         }
         checked.passed
     }
 }
 
+fn fails_at_first() -> Phrase {
+    phrase!("fails-at-first", "a check that fails at first")
+}
+
 /// Whether there is something at a place, or could be: a key that may be left out.
-fn reachable(way: &crate::path::Path, bench: &Bench) -> bool {
+fn reachable(way: &Path, bench: &Bench) -> bool {
     let mut parent = way.clone();
     parent.0.pop();
     way.get(bench.doc()).is_some() || parent.get(bench.doc()).is_some_and(serde_json::Value::is_object)

@@ -3,13 +3,19 @@
 
 use std::ops::Range;
 
+/// In English and in Spanish, as every list here.
 const UNITS: &str = "inch inches lb lbs pound pounds oz ounce ounces ft foot feet mph rpm deg degree degrees percent mm cm kg \
     kilogram kilograms gram grams second seconds board boards rev revs turn turns mile miles ml cc micrometre micrometres \
-    metre metres g/cc";
+    metre metres g/cc pulgada pulgadas libra libras onza onzas pie pies grado grados kilo kilos kilogramo kilogramos \
+    gramo gramos segundo segundos tabla tablas vuelta vueltas milla millas micrómetro micrómetros metro metros";
 /// A short word that is a unit only right after digits.
 const AFTER_DIGITS: &str = "in m g s";
 const NUMBERS: &str = "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen \
-    seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand half";
+    seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand half dos tres \
+    cuatro cinco seis siete ocho nueve diez doce trece catorce quince dieciséis diecisiete dieciocho diecinueve veinte \
+    treinta cuarenta cincuenta sesenta setenta ochenta noventa cien mil medio media";
+/// What stands before the number of a board.
+const BOARDS: &str = "board boards tabla tablas";
 
 /// Where the first number with a unit stands, in bytes.
 pub(crate) fn typed_number(text: &str) -> Option<Range<usize>> {
@@ -35,7 +41,7 @@ pub(crate) fn typed_number(text: &str) -> Option<Range<usize>> {
             return Some(range.start..words.get(n + 1)?.end);
         }
         // Board 17, boards 3 to 7.
-        if is_digits && stuck.is_empty() && n > 0 && matches!(at(n - 1)?.to_lowercase().as_str(), "board" | "boards") {
+        if is_digits && stuck.is_empty() && n > 0 && among(BOARDS, at(n - 1)?) {
             return Some(words.get(n - 1)?.start..range.end);
         }
     }

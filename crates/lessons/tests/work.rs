@@ -4,11 +4,16 @@
 #![allow(clippy::expect_used, clippy::panic, reason = "a check that fails stops its test")]
 
 mod common;
+#[path = "../../../tests/shared/sayable.rs"]
+mod sayable;
 
 use std::fs;
 
 use common::{read, scenarios};
+use format::in_parts;
+use format::lesson::LessonProblem;
 use pithball_lessons::{Bench, Guess, Lesson, Outcome, Said, Truth, plain};
+use sayable::assert_sayable;
 use serde_json::json;
 
 fn text(name: &str) -> String {
@@ -115,9 +120,15 @@ fn wrong_at(old: &str, new: &str, at: &str, place: &str, found: &str) {
         Err(problems) => problems,
         Ok(lesson) => lesson.unsound(),
     };
+    sayable(&problems);
     let first = problems.first().unwrap_or_else(|| panic!("nothing is wrong with {new:?}"));
     let of = &first.problem;
     assert_eq!((first.line, of.place.as_str(), of.found.as_str()), (line, place, found), "{problems:#?}");
+}
+
+#[track_caller]
+fn sayable(problems: &[LessonProblem]) {
+    problems.iter().for_each(|one| assert_sayable(&in_parts(|| json!(one))));
 }
 
 fn line_of(text: &str, stretch: &str) -> usize {
@@ -131,7 +142,7 @@ fn every_mistake_is_told_at_its_line() {
     wrong("id = \"the-puck\"", "id = \"The Puck\"", "id", "\"The Puck\"");
     wrong("minutes = 10", "minutes = 10.5", "minutes", "10.5");
     wrong("minutes = 10", "minutes = nan", "minutes", "nan");
-    wrong("minutes = 10", "minutes = ", "", "string values must be quoted, expected literal string");
+    wrong("minutes = 10", "minutes = ", "", "\"minutes =\"");
     wrong("[\"puck\", ", "[\"pock\", ", "words[0]", "\"pock\"");
     wrong("goal_in = \"0.040 in\"", "rg_in = \"0.040 in\"", "given.rg_in", "\"rg_in\"");
     wrong_at("no-3-three-piece", "no-9", "[start]", "start", "\"../balls/no-9.ball.json\"");
@@ -184,7 +195,9 @@ fn unsound(name: &str, old: &str, new: &str) -> Vec<(String, String)> {
     let text = text(name);
     assert_eq!(text.matches(old).count(), 1, "{old:?} is not once in the text");
     let lesson = read(&text.replacen(old, new, 1)).unwrap_or_else(|problems| panic!("{problems:#?}"));
-    lesson.unsound().into_iter().map(|told| (told.problem.place, told.problem.found.into_text())).collect()
+    let problems = lesson.unsound();
+    sayable(&problems);
+    problems.into_iter().map(|told| (told.problem.place, told.problem.found.into_text())).collect()
 }
 
 #[test]
@@ -246,6 +259,7 @@ fn what_is_left_open_is_said_in_words() {
         let text = text(PUCK);
         assert_eq!(text.matches(old).count(), 1, "{old:?} is not once in the text");
         let problems = read(&text.replacen(old, new, 1)).map(|_| ()).expect_err("a mistake");
+        sayable(&problems);
         problems[0].problem.message.clone()
     };
     let weight = "only {piece_weight_lb[\"puck\"]}";
@@ -315,7 +329,8 @@ fn a_text_that_is_no_lesson_is_refused() {
         "```step\n```",
     ] {
         let problems = read(text).map(|_| ()).expect_err(text);
-        assert_eq!(problems.len(), 1, "{text:?}: {problems:?}");
+        sayable(&problems);
+        assert!(problems.iter().all(|one| one.line > 0), "{text:?}: {problems:?}");
     }
     let long = "x".repeat(300_000);
     assert!(read(&long).map(|_| ()).expect_err("too long")[0].problem.accepted.contains("262144"));

@@ -6,7 +6,7 @@ use std::collections::{BTreeMap, VecDeque};
 use std::rc::Rc;
 
 use format::lesson::LessonProblem;
-use format::{Phrase, Problem, ProgressFile, phrase};
+use format::{Phrase, Problem, ProgressFile, not_json, phrase};
 use lessons::{Bench, ClassDoc, FIGURES, Guess};
 use serde::Serialize;
 use serde_json::Value;
@@ -94,7 +94,7 @@ impl Lesson {
     pub fn answer(&self, step: usize, start: &JsValue, guess: &JsValue) -> Result<JsValue, JsValue> {
         let guess: Guess = serde_json::from_str(&json_text(guess)?).map_err(|error| {
             let accepted = phrase!("an-answer", "an option, a number or a path");
-            let problem = Problem::new("answer", error.to_string().into(), accepted);
+            let problem = Problem::new("answer", not_json(&error), accepted);
             thrown(problem.saying(phrase!("no-answer", "This is no answer.")))
         })?;
         let start = self.bench(start)?;
@@ -179,12 +179,11 @@ fn lesson(text: &str, files: &JsValue) -> Result<lessons::Lesson, JsValue> {
 }
 
 fn table(files: &JsValue) -> Result<BTreeMap<String, Vec<u8>>, JsValue> {
-    let no_files = |found: String| {
-        let problem =
-            Problem::new("files", found.into(), phrase!("files-by-path", "an object of files by their paths"));
-        thrown(problem.saying(phrase!("files-no-object", "The files of a lesson are an object.")))
-    };
     let read: Result<BTreeMap<String, Value>, _> = serde_json::from_str(&json_text(files)?);
-    let read = read.map_err(|error| no_files(error.to_string()))?;
+    let read = read.map_err(|error| {
+        let accepted = phrase!("files-by-path", "an object of files by their paths");
+        let problem = Problem::new("files", not_json(&error), accepted);
+        thrown(problem.saying(phrase!("files-no-object", "The files of a lesson are an object.")))
+    })?;
     Ok(read.into_iter().map(|(path, file)| (path, file.to_string().into_bytes())).collect())
 }

@@ -183,7 +183,7 @@ write-mistakes = { $many ->
     [one] Line { $line }: { $message }
    *[other] { $many } mistakes. The first, line { $line }: { $message }
 }
-write-only-form = Where the form is wrong the rest cannot be read yet: more may show once this is mended.
+write-more = More may show once this is mended: expressions are looked at where the form is right, and the lesson is worked through where they can be read.
 write-reads = How it reads: { $title }
 write-names = Names that can be used
 write-names-says = Any number of the ball or shot can be used by its place too, such as <piece/> or <revs/>. With <start/> before it a name speaks of the bench as the step opened, with the name of a state before it of that state.

@@ -183,7 +183,7 @@ write-mistakes = { $many ->
     [one] Línea { $line }: { $message }
    *[other] { $many } errores. El primero, línea { $line }: { $message }
 }
-write-only-form = Donde la forma está mal, el resto todavía no se puede leer: puede aparecer más cuando esto se arregle.
+write-more = Puede aparecer más cuando esto se arregle: las expresiones se miran donde la forma está bien, y la lección se recorre donde se pueden leer.
 write-reads = Cómo se lee: { $title }
 write-names = Nombres que se pueden usar
 write-names-says = También se puede usar cualquier número de la bola o del tiro por su lugar, como <piece/> o <revs/>. Con <start/> delante, un nombre habla del banco como estaba al abrirse el paso; con el nombre de un estado delante, de ese estado.

@@ -6,7 +6,10 @@
 //! kept as text here; the crate `lessons` knows what they mean.
 
 mod change;
+mod mistakes;
+mod not_toml;
 mod read;
+mod read_step;
 mod source;
 mod step;
 

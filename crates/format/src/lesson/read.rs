@@ -1,13 +1,15 @@
 //! From the text of a lesson to its types.
 
 use super::change::Change;
-use super::source::{LessonProblem, Places, parse};
+use super::mistakes::Mistakes;
+use super::source::{LessonProblem, Places, Source, parse};
 use super::step::Step;
 use super::{LessonFile, LessonVersion, MAX_STEPS};
 use crate::limits::Range;
-use crate::node::{Node, Object};
+use crate::node::{Node, Place};
 use crate::phrase;
 use crate::problem::Problem;
+use crate::tree::{Tree, quote};
 
 const ORDER: Range = Range { min: 1.0, above_min: false, max: 999.0 };
 const MINUTES: Range = Range { min: 1.0, above_min: false, max: 240.0 };
@@ -26,65 +28,95 @@ impl ReadLesson {
     /// Reads a lesson from Markdown text.
     ///
     /// # Errors
-    /// The first mistake in its form, with line and column. Expressions and
-    /// prose are not looked into.
-    pub fn read(text: &str) -> Result<Self, LessonProblem> {
-        let (tree, places) = parse(text)?;
-        match LessonFile::read(&Node::root(&tree)) {
-            Ok(file) => Ok(Self { file, places }),
-            Err(problem) => Err(places.locate(problem, 0)),
+    /// Every mistake in its form, with line and column, in their order; one alone where head and
+    /// steps cannot be told apart. Expressions and prose are not looked into.
+    pub fn read(text: &str) -> Result<Self, Vec<LessonProblem>> {
+        let Source { head, steps, places, mut problems } = parse(text).map_err(|problem| vec![problem])?;
+        let mut all = Mistakes::default();
+        let steps = steps_of(&steps, &mut all);
+        let file = head.and_then(|head| LessonFile::read(&Node::root(&head), steps, &mut all));
+        problems.extend(all.0.into_iter().map(|problem| places.locate(problem, 0)));
+        match file {
+            Some(file) if problems.is_empty() => Ok(Self { file, places }),
+            _ => {
+                problems.sort_by_key(|problem| (problem.line, problem.column));
+                Err(problems)
+            }
         }
     }
 }
 
+fn steps_of(trees: &[Option<Tree>], all: &mut Mistakes) -> Option<Vec<Step>> {
+    let place = Place::Key(&Place::Root, "steps");
+    let read = trees.iter().enumerate().map(|(n, tree)| {
+        let step = Step::read(&Node::at(tree.as_ref()?, Place::Index(&place, n)), all)?;
+        Some((n, step))
+    });
+    let read: Vec<Option<(usize, Step)>> = read.collect();
+    if !(1..=MAX_STEPS).contains(&trees.len()) {
+        let found = phrase!("list-of", "a list of {count}", count = trees.len());
+        all.0.push(Problem::new(place, found, phrase!("so-many-steps", "1 to {most} steps", most = MAX_STEPS)));
+    }
+    for (at, (n, step)) in read.iter().flatten().enumerate() {
+        if read.iter().flatten().take(at).any(|(_, before)| before.id == step.id) {
+            all.0.push(Problem::new(
+                format!("steps[{n}].id"),
+                phrase!("again", "{what} again", what = quote(&step.id)),
+                phrase!("own-name", "a name that no other step has"),
+            ));
+        }
+    }
+    read.into_iter().map(|step| step.map(|(_, step)| step)).collect()
+}
+
 impl LessonFile {
-    fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let format = node.key("format")?.choice(&[("pithball.lesson/1", LessonVersion::V1)])?;
-        let lesson = node.object(&[
-            "format", "id", "title", "course", "order", "aim", "minutes", "words", "teacher", "start", "given",
-            "states", "steps",
-        ])?;
-        let given = lesson.find("given").map(|given| given.map_of(|value| value.text())).transpose()?;
-        let states = lesson.find("states").map(|states| states.map_of(Change::read)).transpose()?;
-        let list = lesson.get("steps")?;
-        let steps: Vec<Step> = list.items()?.map(|step| Step::read(&step)).collect::<Result<_, _>>()?;
-        if !(1..=MAX_STEPS).contains(&steps.len()) {
-            return Err(list.problem(phrase!("so-many-steps", "1 to {most} steps", most = MAX_STEPS)));
-        }
-        for (n, step) in steps.iter().enumerate() {
-            if steps.iter().take(n).any(|before| before.id == step.id) {
-                let found = format!("{:?} a second time", step.id);
-                return Err(Problem::new(
-                    format!("steps[{n}].id"),
-                    found.into(),
-                    phrase!("own-name", "a name that no other step has"),
-                ));
-            }
-        }
-        Ok(Self {
+    /// The head, and the steps as far as they could be read.
+    fn read(node: &Node<'_>, steps: Option<Vec<Step>>, all: &mut Mistakes) -> Option<Self> {
+        // What else may stand in the head is this edition's.
+        let editions = [("pithball.lesson/1", LessonVersion::V1)];
+        let format = all.keep(node.key("format").and_then(|format| format.choice(&editions)))?;
+        let lesson = all.object(
+            node,
+            &[
+                "format", "id", "title", "course", "order", "aim", "minutes", "words", "teacher", "start", "given",
+                "states",
+            ],
+        )?;
+        let id = all.need(&lesson, "id", id);
+        let title = all.need(&lesson, "title", text);
+        let course = all.need(&lesson, "course", text);
+        let order = all.need(&lesson, "order", |order| order.whole(&ORDER));
+        let aim = all.need(&lesson, "aim", text);
+        let minutes = all.need(&lesson, "minutes", |minutes| minutes.whole(&MINUTES));
+        let words = all.list(&lesson, "words", text);
+        let teacher = all.need(&lesson, "teacher", text);
+        let start = all.need(&lesson, "start", Change::read);
+        let given = all.may(&lesson, "given", |given| given.map_of(|value| value.text()));
+        let states = all.may(&lesson, "states", |states| states.map_of(Change::read));
+        Some(Self {
             format,
-            id: id(&lesson.get("id")?)?,
-            title: lesson.get("title")?.text()?,
-            course: lesson.get("course")?.text()?,
-            order: lesson.get("order")?.whole(&ORDER)?,
-            aim: lesson.get("aim")?.text()?,
-            minutes: lesson.get("minutes")?.whole(&MINUTES)?,
-            words: texts(&lesson.get("words")?)?,
-            teacher: lesson.get("teacher")?.text()?,
-            start: Change::read(&lesson.get("start")?)?,
-            given: given.unwrap_or_default(),
-            states: states.unwrap_or_default(),
-            steps,
+            id: id?,
+            title: title?,
+            course: course?,
+            order: order?,
+            aim: aim?,
+            minutes: minutes?,
+            words: words?,
+            teacher: teacher?,
+            start: start?,
+            given: given?.unwrap_or_default(),
+            states: states?.unwrap_or_default(),
+            steps: steps?,
         })
     }
 }
 
-pub(super) fn texts(node: &Node<'_>) -> Result<Vec<String>, Problem> {
-    node.items()?.map(|item| item.text()).collect()
+pub(super) fn text(node: &Node<'_>) -> Result<String, Problem> {
+    node.text()
 }
 
-pub(super) fn optional_text(object: &Object<'_>, key: &'static str) -> Result<Option<String>, Problem> {
-    object.find(key).map(|node| node.text()).transpose()
+pub(super) fn texts(node: &Node<'_>) -> Result<Vec<String>, Problem> {
+    node.items()?.map(|item| item.text()).collect()
 }
 
 /// A name for progress files.

@@ -9,9 +9,10 @@ use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
 use super::MAX_LESSON_BYTES;
+use super::not_toml::{line_of, not_toml};
 use crate::node::Step;
 use crate::problem::Problem;
-use crate::tree::Tree;
+use crate::tree::{Tree, quote};
 use crate::{Phrase, phrase};
 
 /// A mistake in a lesson, with its line and column in the file.
@@ -62,8 +63,19 @@ impl Places {
     }
 }
 
-/// Splits a lesson into its head and steps, all in one tree.
-pub(super) fn parse(text: &str) -> Result<(Tree, Places), LessonProblem> {
+/// A lesson in its parts, and where everything stands in its text.
+pub(super) struct Source {
+    /// None where it is not TOML.
+    pub(super) head: Option<Tree>,
+    /// With heading and prose; none where the block is not TOML.
+    pub(super) steps: Vec<Option<Tree>>,
+    pub(super) places: Places,
+    /// What is wrong with the parts that are none.
+    pub(super) problems: Vec<LessonProblem>,
+}
+
+/// Splits a lesson into its head and steps.
+pub(super) fn parse(text: &str) -> Result<Source, LessonProblem> {
     let mut places = Places { text: text.to_owned(), spans: BTreeMap::new() };
     if text.len() > MAX_LESSON_BYTES {
         let problem = Problem::new(
@@ -74,7 +86,8 @@ pub(super) fn parse(text: &str) -> Result<(Tree, Places), LessonProblem> {
         return Err(places.locate(problem, 0));
     }
     let outline = Outline::of(text).map_err(|(at, problem)| places.at(at, problem))?;
-    let mut lesson = places.table(text, outline.head, "")?;
+    let mut problems = Vec::new();
+    let head = places.table(text, outline.head, "").map_err(|problem| problems.push(problem)).ok();
     if let Some(span) = places.spans.get("steps") {
         let problem = Problem::new(
             "steps",
@@ -87,7 +100,11 @@ pub(super) fn parse(text: &str) -> Result<(Tree, Places), LessonProblem> {
     for (n, part) in outline.steps.into_iter().enumerate() {
         let place = format!("steps[{n}]");
         places.spans.insert(place.clone(), part.block.clone());
-        let mut step = places.table(text, part.block, &place)?;
+        let table = places.table(text, part.block, &place);
+        let Some(mut step) = table.map_err(|problem| problems.push(problem)).ok() else {
+            steps.push(None);
+            continue;
+        };
         for (key, range) in [("title", part.title), ("text", part.prose)] {
             let slice = text.get(range.clone()).unwrap_or_default();
             let (lead, value) = (slice.len() - slice.trim_start().len(), slice.trim());
@@ -101,10 +118,9 @@ pub(super) fn parse(text: &str) -> Result<(Tree, Places), LessonProblem> {
                 return Err(places.locate(problem, 0));
             }
         }
-        steps.push(Tree::Object(step));
+        steps.push(Some(Tree::Object(step)));
     }
-    lesson.insert("steps".to_owned(), Tree::List(steps));
-    Ok((Tree::Object(lesson), places))
+    Ok(Source { head: head.map(Tree::Object), steps, places, problems })
 }
 
 /// What stands where in the Markdown.
@@ -208,22 +224,6 @@ fn inner<'a>(events: &mut impl Iterator<Item = (Event<'a>, Range<usize>)>, whole
     found.unwrap_or(whole.end..whole.end)
 }
 
-/// What to say of a line of TOML where a quotation mark has no other.
-fn missing_quote(text: &str, at: usize) -> Option<Phrase> {
-    let (before, after) = (text.get(..at)?, text.get(at..)?);
-    let line = text.get(before.rfind('\n').map_or(0, |end| end + 1)..)?.lines().next()?;
-    let marks = line.matches('"').count() - line.matches("\\\"").count();
-    if marks.is_multiple_of(2) || line.contains("\"\"\"") || line.contains('\'') {
-        return None;
-    }
-    let at_end = after.is_empty() || after.starts_with(['\n', '\r']);
-    Some(if at_end {
-        phrase!("quote-missing-at-end", "A quotation mark is missing at the end of this line.")
-    } else {
-        phrase!("quote-missing", "A quotation mark is missing on this line.")
-    })
-}
-
 impl Places {
     fn at(&self, start: usize, problem: Problem) -> LessonProblem {
         let mut places = self.clone();
@@ -235,15 +235,13 @@ impl Places {
     fn table(&mut self, text: &str, range: Range<usize>, place: &str) -> Result<BTreeMap<String, Tree>, LessonProblem> {
         let base = range.start;
         let part = text.get(range).unwrap_or_default();
-        let table = DeTable::parse(part).map_err(|error| {
-            let at = base + error.span().map_or(0, |span| span.start);
-            let said = match missing_quote(text, at) {
-                Some(said) => said,
-                // The reader's own words are English.
-                None => phrase!("not-toml", "This is not TOML: {why}.", why = error.message()),
-            };
-            self.at(at, Problem::new(place, error.message().into(), "TOML".into()).saying(said))
-        })?;
+        let (table, errors) = DeTable::parse_recoverable(part);
+        if let Some(first) = errors.first() {
+            let at = base + first.span().map_or(0, |span| span.start);
+            return Err(
+                self.at(at, Problem::new(place, line_of(text, at), "TOML".into()).saying(not_toml(text, at, &errors)))
+            );
+        }
         self.entries(table.get_ref(), base, place)
     }
 
@@ -268,20 +266,20 @@ impl Places {
         let start = base + span.start;
         self.spans.insert(place.clone(), start..base + span.end);
         let number = |text: &str| text.replace('_', "").parse::<f64>().ok().filter(|number| number.is_finite());
-        let refused = |found: String| {
+        let refused = |found: Phrase| {
             let accepted = phrase!("toml-value", "a text, a finite decimal number, true, false, a list or a table");
-            Problem::new(&place, found.into(), accepted)
+            Problem::new(&place, found, accepted)
         };
         Ok(match value.get_ref() {
             DeValue::String(text) => Tree::Text(text.to_string()),
             DeValue::Boolean(flag) => Tree::Flag(*flag),
             DeValue::Integer(whole) if whole.radix() == 10 => match number(whole.as_str()) {
                 Some(number) => Tree::Number(number),
-                None => return Err(self.at(start, refused(whole.as_str().to_owned()))),
+                None => return Err(self.at(start, refused(whole.as_str().into()))),
             },
             DeValue::Float(float) => match number(float.as_str()) {
                 Some(number) => Tree::Number(number),
-                None => return Err(self.at(start, refused(float.as_str().to_owned()))),
+                None => return Err(self.at(start, refused(float.as_str().into()))),
             },
             DeValue::Array(items) => {
                 let items = items.iter().enumerate();
@@ -290,7 +288,11 @@ impl Places {
                 )
             }
             DeValue::Table(table) => Tree::Object(self.entries(table, base, &place)?),
-            other => return Err(self.at(start, refused(other.type_str().to_owned()))),
+            // A number with another base, a date or a time.
+            _ => {
+                let written = self.text.get(start..base + span.end).unwrap_or_default();
+                return Err(self.at(start, refused(quote(written).into())));
+            }
         })
     }
 }

@@ -5,12 +5,8 @@ use std::collections::BTreeMap;
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use super::HINTS;
 use super::change::Change;
-use super::read::{optional_text, texts};
-use super::{HINTS, read};
-use crate::node::{Node, Object};
-use crate::phrase;
-use crate::problem::Problem;
 
 /// One step: its heading, its `step` block and the prose below.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
@@ -206,76 +202,6 @@ pub struct Wrong {
     pub say: String,
 }
 
-const COMMON: [&str; 8] = ["id", "title", "text", "kind", "rooms", "free", "watch", "start"];
-
-impl Step {
-    pub(super) fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        #[derive(Clone, Copy)]
-        enum Of {
-            Explore,
-            Predict,
-            Do,
-            Observe,
-            Explain,
-        }
-        let of = node.key("kind")?.choice(&[
-            ("explore", Of::Explore),
-            ("predict", Of::Predict),
-            ("do", Of::Do),
-            ("observe", Of::Observe),
-            ("explain", Of::Explain),
-        ])?;
-        let own: &'static [&'static str] = match of {
-            Of::Explore | Of::Observe | Of::Explain => &COMMON,
-            Of::Predict => &const { with(["option", "number", "path", "then", "", ""]) },
-            Of::Do => &const { with(["check", "wrong", "hints", "hinted", "solution", "done"]) },
-        };
-        let step = node.object(own)?;
-        let title = step.get("title")?.text()?;
-        let id = match step.find("id") {
-            Some(id) => read::id(&id)?,
-            None => read::id_of(&title).ok_or_else(|| {
-                node.problem_found(
-                    format!("{title:?}").into(),
-                    phrase!("heading-or-id", "a heading with letters or digits, or a key {key}", key = "\"id\""),
-                )
-            })?,
-        };
-        let rooms = step.find("rooms").map(|rooms| rooms.items()?.map(|room| Room::read(&room)).collect());
-        let kind = match of {
-            Of::Explore => Kind::Explore,
-            Of::Observe => Kind::Observe,
-            Of::Explain => Kind::Explain,
-            Of::Predict => Kind::Predict(Box::new(Predict::read(node, &step)?)),
-            Of::Do => Kind::Do(Box::new(Deed::read(&step)?)),
-        };
-        Ok(Self {
-            id,
-            title,
-            text: step.get("text")?.text()?,
-            rooms: rooms.transpose()?,
-            free: step.find("free").map(|list| texts(&list)).transpose()?,
-            watch: step
-                .find("watch")
-                .map(|list| list.items()?.map(|item| Watch::read(&item)).collect())
-                .transpose()?
-                .unwrap_or_default(),
-            start: step.find("start").map(|start| Change::read(&start)).transpose()?,
-            kind,
-        })
-    }
-}
-
-const fn with(own: [&'static str; 6]) -> [&'static str; 14] {
-    let mut keys = [""; 14];
-    let mut n = 0;
-    while n < 14 {
-        keys[n] = if n < 8 { COMMON[n] } else { own[n - 8] };
-        n += 1;
-    }
-    keys
-}
-
 impl Watch {
     /// The expression.
     pub fn value(&self) -> &str {
@@ -291,121 +217,5 @@ impl Watch {
             Self::Plain(_) => None,
             Self::Named(named) => Some(&named.name),
         }
-    }
-
-    fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        if node.is_text() {
-            return Ok(Self::Plain(node.text()?));
-        }
-        let named = node.object(&["name", "value"])?;
-        Ok(Self::Named(NamedValue { name: named.get("name")?.text()?, value: named.get("value")?.text()? }))
-    }
-}
-
-impl Room {
-    fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        node.choice(&[("bench", Self::Bench), ("saw", Self::Saw), ("scale", Self::Scale), ("lane", Self::Lane)])
-    }
-}
-
-impl Predict {
-    fn read(node: &Node<'_>, step: &Object<'_>) -> Result<Self, Problem> {
-        let then = step.find("then").map(|then| Change::read(&then)).transpose()?;
-        let answer = match (step.find("option"), step.find("number"), step.find("path")) {
-            (Some(options), None, None) => {
-                let read: Vec<Choice> =
-                    options.items()?.map(|option| Choice::read(&option)).collect::<Result<_, _>>()?;
-                if !(2..=8).contains(&read.len()) {
-                    return Err(options.problem(phrase!("some-options", "2 to 8 options")));
-                }
-                Answer::Option(read)
-            }
-            (None, Some(number), None) => Answer::Number(NumberAnswer::read(&number)?),
-            (None, None, Some(path)) => Answer::Path(PathAnswer::read(&path)?),
-            _ => {
-                return Err(node
-                    .problem_found(
-                        phrase!("none-or-several", "none or several of them"),
-                        phrase!("one-of", "one of {names}", names = "\"option\", \"number\", \"path\""),
-                    )
-                    .saying(phrase!("prediction-kinds", "A prediction is either a choice, a number or a path.")));
-            }
-        };
-        Ok(Self { answer, then })
-    }
-}
-
-impl Choice {
-    fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let choice = node.object(&["text", "right", "say"])?;
-        let text = |key| choice.get(key)?.text();
-        Ok(Self { text: text("text")?, right: text("right")?, say: text("say")? })
-    }
-}
-
-impl NumberAnswer {
-    fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let number = node.object(&["value", "within", "right", "low", "high"])?;
-        let text = |key| number.get(key)?.text();
-        Ok(Self {
-            value: text("value")?,
-            within: text("within")?,
-            right: text("right")?,
-            low: text("low")?,
-            high: text("high")?,
-        })
-    }
-}
-
-impl PathAnswer {
-    fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let path = node.object(&["within", "right", "wrong", "no_turn"])?;
-        let text = |key| path.get(key)?.text();
-        Ok(Self {
-            within: text("within")?,
-            right: text("right")?,
-            wrong: text("wrong")?,
-            no_turn: optional_text(&path, "no_turn")?,
-        })
-    }
-}
-
-impl Deed {
-    fn read(step: &Object<'_>) -> Result<Self, Problem> {
-        let list = step.get("check")?;
-        let check: Vec<Check> = list.items()?.map(|check| Check::read(&check)).collect::<Result<_, _>>()?;
-        if !(1..=16).contains(&check.len()) {
-            return Err(list.problem(phrase!("some-checks", "1 to 16 checks")));
-        }
-        let wrong = step.find("wrong").map(|list| list.items()?.map(|wrong| Wrong::read(&wrong)).collect());
-        let hints = step.get("hints")?;
-        let three =
-            texts(&hints)?.try_into().map_err(|_| hints.problem(phrase!("three-texts", "a list of 3 texts")))?;
-        Ok(Self {
-            check,
-            wrong: wrong.transpose()?.unwrap_or_default(),
-            hints: three,
-            hinted: step
-                .find("hinted")
-                .map(|table| table.map_of(|value| value.text()))
-                .transpose()?
-                .unwrap_or_default(),
-            solution: Change::read(&step.get("solution")?)?,
-            done: step.get("done")?.text()?,
-        })
-    }
-}
-
-impl Check {
-    fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let check = node.object(&["want", "say"])?;
-        Ok(Self { want: check.get("want")?.text()?, say: optional_text(&check, "say")? })
-    }
-}
-
-impl Wrong {
-    fn read(node: &Node<'_>) -> Result<Self, Problem> {
-        let wrong = node.object(&["when", "say"])?;
-        Ok(Self { when: wrong.get("when")?.text()?, say: wrong.get("say")?.text()? })
     }
 }

@@ -6,6 +6,7 @@ use serde::Serialize;
 use serde_json::ser::{CompactFormatter, Formatter, Serializer};
 
 use super::{MAX_LINK_JSON_BYTES, too_much_for_a_link, too_much_inside};
+use crate::json::not_json;
 use crate::phrase;
 use crate::problem::Problem;
 
@@ -16,7 +17,7 @@ pub(super) fn minimal(value: &impl Serialize) -> Result<Vec<u8>, Problem> {
     let written = value.serialize(&mut Serializer::with_formatter(&mut json, Short(CompactFormatter)));
     // Plain data that was read from JSON can be written as JSON.
     written.map_err(|error| {
-        Problem::new("", error.to_string().into(), phrase!("writable-shot", "a shot that can be written as JSON"))
+        Problem::new("", not_json(&error), phrase!("writable-shot", "a shot that can be written as JSON"))
     })?;
     if json.len() > MAX_LINK_JSON_BYTES {
         return Err(too_much_inside().saying(too_much_for_a_link()));

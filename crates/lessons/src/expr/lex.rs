@@ -1,12 +1,13 @@
 //! The words of an expression.
 
+use format::{Phrase, phrase};
 use winnow::LocatingSlice;
 use winnow::ascii::multispace0;
 use winnow::combinator::{alt, delimited, opt, preceded, repeat, terminated};
 use winnow::prelude::*;
 use winnow::token::{one_of, take_while};
 
-use super::{Fault, MAX_CHARS, OPEN_QUOTE, Token, TokenKind};
+use super::{Fault, MAX_CHARS, Token, TokenKind};
 use crate::quantity::Quantity;
 
 type Input<'a> = LocatingSlice<&'a str>;
@@ -14,24 +15,33 @@ type Input<'a> = LocatingSlice<&'a str>;
 /// Splits a text into its words.
 pub(super) fn tokens(text: &str) -> Result<Vec<Token>, Fault> {
     if text.chars().count() > MAX_CHARS {
-        let found = format!("{} characters", text.chars().count());
-        return Err(Fault { at: 0, found, accepted: format!("at most {MAX_CHARS} characters") });
+        let found = phrase!("so-many-chars", "{count} characters", count = text.chars().count());
+        return Err(Fault::new(0, found, phrase!("most-chars", "at most {most} characters", most = MAX_CHARS)));
     }
     let word = alt((number, name, quoted, mark));
     let token = word.with_span().map(|(kind, span)| Token { kind, span });
     let mut all = preceded(multispace0, repeat(0.., terminated(token, multispace0)));
     all.parse(LocatingSlice::new(text)).map_err(|error| {
-        let at = error.offset();
-        let rest = text.get(at..).unwrap_or_default();
+        let (before, rest) = text.split_at_checked(error.offset()).unwrap_or((text, ""));
+        let at = before.chars().count();
         if rest.starts_with('"') {
-            let at = text.get(..at).unwrap_or_default().chars().count();
-            let accepted = "a name between two quotation marks".to_owned();
-            return Fault { at, found: OPEN_QUOTE.to_owned(), accepted };
+            let found = phrase!("open-quote", "a quotation mark that is never closed");
+            return Fault::new(at, found, phrase!("quoted-name", "a name between two quotation marks"))
+                .saying(phrase!("close-quote", "This quotation mark is never closed: a second one is missing."));
         }
-        let found = rest.chars().next().map_or_else(|| "the end".to_owned(), |c| format!("{c:?}"));
-        let accepted = "a number with its unit, a name, one of + - * / ( ) < <= > >= = != [ ] . ,".to_owned();
-        Fault { at: text.get(..at).unwrap_or_default().chars().count(), found, accepted }
+        let found = rest.chars().next().map_or_else(the_end, |c| format!("{c:?}").into());
+        let accepted = phrase!(
+            "some-token",
+            "a number with its unit, a name, one of {marks}",
+            marks = "+ - * / ( ) < <= > >= = != [ ] . ,"
+        );
+        Fault::new(at, found, accepted)
     })
+}
+
+/// What is found where nothing follows.
+pub(super) fn the_end() -> Phrase {
+    phrase!("the-end", "the end")
 }
 
 fn digits<'a>(input: &mut Input<'a>) -> winnow::Result<&'a str> {

@@ -19,6 +19,7 @@
 
 mod eval;
 mod lex;
+mod near;
 mod parse;
 #[cfg(test)]
 mod tests;
@@ -28,6 +29,8 @@ pub(crate) use eval::{describe, no_number, sentence, unmet};
 pub(crate) use parse::{Names, parse};
 
 use std::ops::Range;
+
+use format::{Phrase, phrase};
 
 use crate::figure::Figure;
 use crate::path::Path;
@@ -111,15 +114,35 @@ pub(crate) struct Fault {
     /// Where, in characters from its beginning.
     pub(crate) at: usize,
     /// What stands there.
-    pub(crate) found: String,
+    pub(crate) found: Phrase,
     /// What may stand there.
-    pub(crate) accepted: String,
+    pub(crate) accepted: Phrase,
+    /// One plain sentence.
+    pub(crate) message: Phrase,
 }
 
-/// What is found where a brace has no other.
-pub(crate) const OPEN_BRACE: &str = "a { that is never closed";
-/// What is found where a quotation mark has no other.
-pub(crate) const OPEN_QUOTE: &str = "a quotation mark that is never closed";
+impl Fault {
+    /// A fault whose sentence is built from its parts.
+    pub(crate) fn new(at: usize, found: Phrase, accepted: Phrase) -> Self {
+        let message = here_must_be(accepted.clone(), found.clone());
+        Self { at, found, accepted, message }
+    }
+
+    /// The same with a sentence of its own.
+    pub(crate) fn saying(self, message: Phrase) -> Self {
+        Self { message, ..self }
+    }
+}
+
+/// What a place in a lesson must have instead of what it has.
+pub(crate) fn here_must_be(accepted: Phrase, found: Phrase) -> Phrase {
+    phrase!("here-must-be", "Here must be {accepted}, not {found}.", accepted = accepted, found = found)
+}
+
+/// A text as it was written, in quotes.
+pub(crate) fn quoted(text: &str) -> Phrase {
+    format!("{text:?}").into()
+}
 
 /// A word of an expression and where it stands, in bytes.
 #[derive(Clone, Debug, PartialEq)]

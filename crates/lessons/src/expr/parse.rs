@@ -2,8 +2,11 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::lex::tokens;
-use super::{At, Expr, ExprKind, Fault, Function, MAX_DEPTH, Op, Token, TokenKind, Type};
+use format::{Phrase, phrase};
+
+use super::lex::{the_end, tokens};
+use super::near::known;
+use super::{At, Expr, ExprKind, Fault, Function, MAX_DEPTH, Op, Token, TokenKind, Type, quoted};
 use crate::figure::{Figure, Index};
 use crate::path::{Leg, Path};
 use crate::quantity::Quantity;
@@ -26,7 +29,7 @@ pub(crate) fn parse(text: &str, names: &Names) -> Result<Expr, Fault> {
     let expr = parser.either()?;
     match parser.peek() {
         None => Ok(expr),
-        Some(_) => Err(parser.fault("the end, or an operator such as + or <=")),
+        Some(_) => Err(parser.fault(phrase!("end-or-operator", "the end, or an operator such as + or <="))),
     }
 }
 
@@ -51,14 +54,13 @@ impl Parser<'_> {
     }
 
     /// A fault at the word that is next.
-    fn fault(&self, accepted: impl Into<String>) -> Fault {
+    fn fault(&self, accepted: Phrase) -> Fault {
         self.fault_at(self.at, accepted)
     }
 
-    fn fault_at(&self, token: usize, accepted: impl Into<String>) -> Fault {
+    fn fault_at(&self, token: usize, accepted: Phrase) -> Fault {
         let word = self.tokens.get(token).and_then(|token| self.text.get(token.span.clone()));
-        let found = word.map_or_else(|| "the end".to_owned(), |word| format!("{word:?}"));
-        Fault { at: self.chars_to(token), found, accepted: accepted.into() }
+        Fault::new(self.chars_to(token), word.map_or_else(the_end, quoted), accepted)
     }
 
     fn eat(&mut self, mark: &str) -> bool {
@@ -74,13 +76,13 @@ impl Parser<'_> {
     }
 
     fn need(&mut self, mark: &str) -> Result<(), Fault> {
-        if self.eat(mark) { Ok(()) } else { Err(self.fault(format!("{mark:?}"))) }
+        if self.eat(mark) { Ok(()) } else { Err(self.fault(quoted(mark))) }
     }
 
     fn either(&mut self) -> Read {
         self.depth += 1;
         if self.depth > MAX_DEPTH {
-            return Err(self.fault(format!("brackets at most {MAX_DEPTH} deep")));
+            return Err(self.fault(deepest()));
         }
         let mut left = self.both()?;
         while self.eat_word("or") {
@@ -102,7 +104,7 @@ impl Parser<'_> {
         let before = self.at.saturating_sub(1);
         let right = next(self)?;
         if left.of != Type::Truth || right.of != Type::Truth {
-            return Err(self.fault_at(before, "a comparison on either side"));
+            return Err(self.fault_at(before, phrase!("comparisons", "a comparison on either side")));
         }
         Ok(Expr { kind: ExprKind::Two(op, Box::new(left), Box::new(right)), of: Type::Truth })
     }
@@ -114,7 +116,7 @@ impl Parser<'_> {
         }
         let inner = self.compared()?;
         if inner.of != Type::Truth {
-            return Err(self.fault_at(before, "a comparison after \"not\""));
+            return Err(self.fault_at(before, phrase!("comparison-after", "a comparison after \"not\"")));
         }
         Ok(Expr { kind: ExprKind::Not(Box::new(inner)), of: Type::Truth })
     }
@@ -144,14 +146,19 @@ impl Parser<'_> {
     fn quantities(&self, mark: usize, left: &Expr, right: &Expr) -> Result<[Quantity; 2], Fault> {
         let of = |expr: &Expr| match expr.of {
             Type::Number(quantity) => Ok(quantity),
-            Type::Truth => Err(self.fault_at(mark, "a number on either side")),
+            Type::Truth => Err(self.fault_at(mark, numbers())),
         };
         let both = [of(left)?, of(right)?];
         let [one, other] = both;
         if one.goes_with(other) {
             return Ok(both);
         }
-        let accepted = format!("two numbers of one unit, not {} and {}", unit(one), unit(other));
+        let accepted = phrase!(
+            "one-unit",
+            "two numbers of one unit, not {one} and {other}",
+            one = one.unit_said(),
+            other = other.unit_said()
+        );
         Err(self.fault_at(mark, accepted))
     }
 
@@ -193,9 +200,10 @@ impl Parser<'_> {
                 }
                 (Op::Times, Type::Number(one), Type::Number(other)) if one.unit().is_empty() => Type::Number(other),
                 (_, Type::Number(_), Type::Number(_)) => {
-                    return Err(self.fault_at(mark, "a plain number on one side, or division by the same unit"));
+                    let accepted = phrase!("plain-or-same", "a plain number on one side, or division by the same unit");
+                    return Err(self.fault_at(mark, accepted));
                 }
-                _ => return Err(self.fault_at(mark, "a number on either side")),
+                _ => return Err(self.fault_at(mark, numbers())),
             };
             left = Expr { kind: ExprKind::Two(op, Box::new(left), Box::new(right)), of };
         }
@@ -208,13 +216,12 @@ impl Parser<'_> {
         }
         let inner = self.value()?;
         if inner.of == Type::Truth {
-            return Err(self.fault_at(mark, "a number after the minus"));
+            return Err(self.fault_at(mark, phrase!("number-after-minus", "a number after the minus")));
         }
         Ok(Expr { of: inner.of, kind: ExprKind::Negated(Box::new(inner)) })
     }
 
     fn value(&mut self) -> Read {
-        const WANTED: &str = "a number with its unit, a name or a bracket";
         if self.eat("(") {
             let inner = self.either()?;
             self.need(")")?;
@@ -240,7 +247,7 @@ impl Parser<'_> {
                     _ => self.name(before, word),
                 }
             }
-            _ => Err(self.fault(WANTED)),
+            _ => Err(self.fault(phrase!("some-value", "a number with its unit, a name or a bracket"))),
         }
     }
 
@@ -262,8 +269,11 @@ impl Parser<'_> {
         let first = inputs.first().map_or(Type::Truth, |input| input.of);
         let fits = if function == Function::Abs { inputs.len() == 1 } else { inputs.len() >= 2 };
         if first == Type::Truth || !fits {
-            let accepted =
-                if function == Function::Abs { "one number in brackets" } else { "two numbers or more in brackets" };
+            let accepted = if function == Function::Abs {
+                phrase!("one-in-brackets", "one number in brackets")
+            } else {
+                phrase!("two-in-brackets", "two numbers or more in brackets")
+            };
             return Err(self.fault_at(name, accepted));
         }
         Ok(Expr { kind: ExprKind::Call(function, inputs), of: first })
@@ -276,7 +286,10 @@ impl Parser<'_> {
             [base, exponent] if plain(exponent.of) && (plain(base.of) || base.of == Type::Number(Quantity::Share)) => {
                 Ok(Expr { kind: ExprKind::Call(Function::Power, inputs), of: Type::Number(Quantity::Ratio) })
             }
-            _ => Err(self.fault_at(name, "a plain number or a share, and a plain number, in brackets")),
+            _ => {
+                let accepted = phrase!("power-of", "a plain number or a share, and a plain number, in brackets");
+                Err(self.fault_at(name, accepted))
+            }
         }
     }
 
@@ -285,7 +298,7 @@ impl Parser<'_> {
         let (state, word, word_at) = if is_state {
             self.need(".")?;
             let Some(TokenKind::Word(inner)) = self.peek().cloned() else {
-                return Err(self.fault("the name of a number"));
+                return Err(self.fault(phrase!("name-of-number", "the name of a number")));
             };
             self.at += 1;
             (Some(word), inner, self.at - 1)
@@ -307,21 +320,7 @@ impl Parser<'_> {
                 return Ok(Expr { kind: ExprKind::Local(word), of: Type::Number(*quantity) });
             }
         }
-        Err(self.fault_at(word_at, self.known(&word)))
-    }
-
-    /// What may stand where a name is not known: what is spelled nearest, and where to look.
-    fn known(&self, word: &str) -> String {
-        let all = crate::figure::FIGURES.iter().map(|figure| figure.name);
-        let all = all.chain(self.names.given.keys().map(String::as_str)).chain(self.names.locals.keys().copied());
-        let mut near: Vec<(usize, &str)> =
-            all.map(|name| (distance(word, name), name)).filter(|(far, _)| *far <= 4).collect();
-        near.sort_unstable();
-        let nearest = near.first().map_or(0, |(far, _)| *far);
-        let near: Vec<&str> =
-            near.iter().filter(|(far, _)| *far <= nearest + 1).take(3).map(|(_, name)| *name).collect();
-        let near = if near.is_empty() { String::new() } else { format!(", perhaps {}", near.join(" or ")) };
-        format!("a name from the list of names{near}")
+        Err(self.fault_at(word_at, known(self.names, &word)))
     }
 
     fn index(&mut self, figure: &Figure) -> Result<At, Fault> {
@@ -332,17 +331,19 @@ impl Parser<'_> {
                 self.at += 1;
                 At::Piece(piece)
             }
-            (Index::Piece, _) => return Err(self.fault("the name of a piece in double quotes")),
+            (Index::Piece, _) => {
+                return Err(self.fault(phrase!("name-of-piece", "the name of a piece in double quotes")));
+            }
             (Index::Distance, _) => {
                 let before = self.at;
                 self.depth += 1;
                 if self.depth > MAX_DEPTH {
-                    return Err(self.fault(format!("brackets at most {MAX_DEPTH} deep")));
+                    return Err(self.fault(deepest()));
                 }
                 let distance = self.sum()?;
                 self.depth -= 1;
                 if distance.of != Type::Number(Quantity::Distance) {
-                    return Err(self.fault_at(before, "a distance in ft"));
+                    return Err(self.fault_at(before, phrase!("distance-in-ft", "a distance in ft")));
                 }
                 At::Distance(Box::new(distance))
             }
@@ -355,14 +356,20 @@ impl Parser<'_> {
         let mut path = Path(vec![Leg::Key(root)]);
         loop {
             if self.eat(".") {
-                let Some(TokenKind::Word(key)) = self.peek().cloned() else { return Err(self.fault("a key")) };
+                let Some(TokenKind::Word(key)) = self.peek().cloned() else {
+                    return Err(self.fault(phrase!("a-key", "a key")));
+                };
                 self.at += 1;
                 path.0.push(Leg::Key(key));
             } else if self.eat("[") {
                 let leg = match self.peek().cloned() {
                     Some(TokenKind::Number(number, None, 0)) => Leg::Index(number as usize),
                     Some(TokenKind::Text(name)) => Leg::Named(name),
-                    _ => return Err(self.fault("the number of an item, from 0, or its name in double quotes")),
+                    _ => {
+                        let accepted =
+                            phrase!("item-number", "the number of an item, from 0, or its name in double quotes");
+                        return Err(self.fault(accepted));
+                    }
                 };
                 self.at += 1;
                 self.need("]")?;
@@ -376,23 +383,10 @@ impl Parser<'_> {
     }
 }
 
-fn unit(quantity: Quantity) -> &'static str {
-    if quantity.unit().is_empty() { "a plain number" } else { quantity.unit() }
+fn numbers() -> Phrase {
+    phrase!("numbers", "a number on either side")
 }
 
-/// Letters to change, add or leave out (Levenshtein).
-fn distance(a: &str, b: &str) -> usize {
-    let b: Vec<char> = b.chars().collect();
-    let mut row: Vec<usize> = (0..=b.len()).collect();
-    for (i, x) in a.chars().take(60).enumerate() {
-        let mut next = vec![i + 1];
-        for (j, y) in b.iter().enumerate() {
-            let swap = row.get(j).copied().unwrap_or_default() + usize::from(x != *y);
-            let leave = row.get(j + 1).copied().unwrap_or_default() + 1;
-            let add = next.get(j).copied().unwrap_or_default() + 1;
-            next.push(swap.min(leave).min(add));
-        }
-        row = next;
-    }
-    row.last().copied().unwrap_or_default()
+fn deepest() -> Phrase {
+    phrase!("brackets-deep", "brackets at most {most} deep", most = MAX_DEPTH)
 }

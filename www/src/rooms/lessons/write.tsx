@@ -182,18 +182,20 @@ export function Write() {
           </h4>
           {sound && <p>{say("write-sound-says")}</p>}
           {current && current.problems.length > 0 && (
-            <ol class="write-problems">
-              {current.problems.map((problem, at) => (
-                <li key={at}>
-                  <button type="button" class="write-line" onClick={() => goTo(problem)}>
-                    {say("write-line", { line: String(problem.line) })}
-                  </button>{" "}
-                  {sentenceIn(problem.message, units)}
-                </li>
-              ))}
-            </ol>
+            <>
+              <ol class="write-problems">
+                {current.problems.map((problem, at) => (
+                  <li key={at}>
+                    <button type="button" class="write-line" onClick={() => goTo(problem)}>
+                      {say("write-line", { line: String(problem.line) })}
+                    </button>{" "}
+                    {sentenceIn(problem.message, units)}
+                  </li>
+                ))}
+              </ol>
+              <p class="hint">{say("write-more")}</p>
+            </>
           )}
-          {current?.problems.length === 1 && <p class="hint">{say("write-only-form")}</p>}
           {current && <Reads text={text} />}
           <Names />
         </div>
