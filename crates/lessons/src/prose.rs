@@ -148,6 +148,11 @@ impl Reader<'_> {
         self.faults.push(Fault::new(self.chars_to(byte), found, accepted));
     }
 
+    /// Whether the fault before was of this.
+    fn told(&self, found: &Phrase) -> bool {
+        self.faults.last().is_some_and(|last| last.found == *found)
+    }
+
     fn take(&mut self, event: Event<'_>, range: Range<usize>) {
         match event {
             Event::Start(Tag::Paragraph) | Event::End(TagEnd::Item) => {}
@@ -183,6 +188,8 @@ impl Reader<'_> {
                 None => self.text(&text, range),
             },
             Event::SoftBreak | Event::HardBreak => self.push(Part::Text(" ".to_owned())),
+            // Its beginning is told already.
+            Event::InlineHtml(tag) if tag.starts_with("</") && self.told(&html()) => {}
             other => self.fault(range.start, words(&other), allowed()),
         }
     }
@@ -265,6 +272,10 @@ impl Reader<'_> {
     }
 }
 
+fn html() -> Phrase {
+    "HTML".into()
+}
+
 fn both_braces() -> Phrase {
     phrase!("both-braces", "{open}an expression{close} with both braces", open = "{", close = "}")
 }
@@ -280,9 +291,7 @@ fn allowed() -> Phrase {
 
 fn words(event: &Event<'_>) -> Phrase {
     match event {
-        Event::Html(_) | Event::InlineHtml(_) | Event::Start(Tag::HtmlBlock) | Event::End(TagEnd::HtmlBlock) => {
-            "HTML".into()
-        }
+        Event::Html(_) | Event::InlineHtml(_) | Event::Start(Tag::HtmlBlock) | Event::End(TagEnd::HtmlBlock) => html(),
         Event::Start(Tag::Link { .. }) => phrase!("md-link", "a link"),
         Event::Start(Tag::Image { .. }) | Event::End(TagEnd::Image) => phrase!("md-picture", "a picture"),
         Event::Start(Tag::Heading { .. }) | Event::End(TagEnd::Heading(_)) => phrase!("md-heading", "a heading"),
