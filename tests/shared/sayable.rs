@@ -35,7 +35,7 @@ fn parts(said: &Value, problem: &Value) {
 
 /// Whether a text is the same in every language.
 fn is_data(text: &str) -> bool {
-    const WORDS: [&str; 9] = ["", "true", "false", "null", "HTML", "TOML", "in", "lb", "boards"];
+    const WORDS: [&str; 8] = ["", "true", "false", "null", "HTML", "TOML", "in", "lb"];
     let written = |c: char| c.is_ascii_alphanumeric() || "_.[],-+% ".contains(c);
     let plain = unquoted(text);
     let place = plain.chars().all(written) && plain.contains(['_', '.', '[']) && !plain.trim().contains(' ');

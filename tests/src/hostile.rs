@@ -2,6 +2,7 @@
 //! in numbers or in a problem. One function a kind of input, for the bounded run
 //! of `tests/tests/hostile.rs` and for the fuzz targets of `fuzz/` alike.
 
+use format::lesson::MAX_MISTAKES;
 use format::{
     BallFile, BallRef, LayoutFile, MAX_LINK_CHARS, OilFile, Problem, ProgressFile, ReadShelf, Scatter, Seeker,
     ShotFile, TargetFile, TolerancesFile,
@@ -110,10 +111,16 @@ pub fn lesson(bytes: &[u8]) {
         }
     }
     let Ok(text) = std::str::from_utf8(bytes) else { return };
-    match Lesson::read(text, Box::new(Scenarios)) {
-        Ok(lesson) => drop(lesson.unsound()),
-        Err(problems) => assert!(!problems.is_empty()),
-    }
+    let problems = match Lesson::read(text, Box::new(Scenarios)) {
+        Ok(lesson) => lesson.unsound(),
+        Err(problems) => {
+            assert!(!problems.is_empty());
+            problems
+        }
+    };
+    assert!(problems.len() <= MAX_MISTAKES);
+    // As the page is told of them.
+    assert!(format::in_parts(|| serde_json::to_string(&problems)).is_ok());
 }
 
 /// Reads how far somebody has come with the lessons.

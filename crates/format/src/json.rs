@@ -7,6 +7,10 @@ use crate::{Phrase, phrase};
 
 /// What is wrong with a text that is not JSON, and where, as the end of a sentence.
 pub fn not_json(error: &Error) -> Phrase {
+    if !error.is_syntax() && !error.is_eof() {
+        // It is JSON, but not of what was asked for: a mistake of a program, not of a person.
+        return error.to_string().into();
+    }
     if error.is_eof() && error.column() == 0 && error.line() <= 1 {
         return phrase!("json-empty", "it is empty");
     }

@@ -67,14 +67,11 @@ pub(crate) struct Choosable {
     pub(crate) say: Line,
 }
 
-/// Most problems that are told of one lesson.
-const MAX_PROBLEMS: usize = 50;
-
 impl Lesson {
     /// Reads a lesson and everything that it names.
     ///
     /// # Errors
-    /// Every mistake in it, each with its line; those of its form alone where there are any.
+    /// The mistakes in it, `MAX_MISTAKES` of them at most, each with its line; those of its form alone where there are any.
     pub fn read(text: &str, files: Box<dyn Files>) -> Result<Self, Vec<LessonProblem>> {
         let ReadLesson { file, places } = ReadLesson::read(text)?;
         let mut reader = Reader::new(&places);
@@ -93,7 +90,6 @@ impl Lesson {
             return Ok(Self { file, places, files, start, states, given, aim, teacher, stages });
         }
         problems.sort_by_key(|problem| (problem.line, problem.column));
-        problems.truncate(MAX_PROBLEMS);
         Err(problems)
     }
 

@@ -7,6 +7,7 @@
 
 use std::ops::Range;
 
+use format::lesson::MAX_MISTAKES;
 use format::{Phrase, phrase};
 use pulldown_cmark::{Event, Options, Parser, Tag, TagEnd, TextMergeWithOffset};
 
@@ -145,7 +146,9 @@ impl Reader<'_> {
     }
 
     fn fault(&mut self, byte: usize, found: Phrase, accepted: Phrase) {
-        self.faults.push(Fault::new(self.chars_to(byte), found, accepted));
+        if self.faults.len() < MAX_MISTAKES {
+            self.faults.push(Fault::new(self.chars_to(byte), found, accepted));
+        }
     }
 
     /// Whether the fault before was of this.

@@ -72,7 +72,7 @@ impl Quantity {
     pub(crate) fn unit_said(self) -> Phrase {
         match self.unit() {
             "" => phrase!("plain-number", "a plain number"),
-            unit => unit.into(),
+            _ => self.unit_word(),
         }
     }
 
@@ -80,7 +80,15 @@ impl Quantity {
     pub(crate) fn number_said(self) -> Phrase {
         match self.unit() {
             "" => phrase!("plain-number", "a plain number"),
-            unit => phrase!("number-of", "a number of {unit}", unit = unit),
+            _ => phrase!("number-of", "a number of {unit}", unit = self.unit_word()),
+        }
+    }
+
+    /// Boards have a word in each language, the rest a sign.
+    fn unit_word(self) -> Phrase {
+        match self {
+            Self::Board => phrase!("unit-boards", "boards"),
+            _ => self.unit().into(),
         }
     }
 

@@ -3,7 +3,7 @@
 
 use std::collections::BTreeMap;
 
-use format::lesson::{Answer, Change, Kind, LessonFile, LessonProblem, Places, Step};
+use format::lesson::{Answer, Change, Kind, LessonFile, LessonProblem, MAX_MISTAKES, Places, Step};
 use format::{Phrase, Problem, phrase};
 
 use crate::bench::{Bench, Files};
@@ -38,7 +38,9 @@ impl<'a> Reader<'a> {
     }
 
     fn problem(&mut self, problem: Problem, at: usize) {
-        self.problems.push(self.places.locate(problem, at));
+        if self.problems.len() < MAX_MISTAKES {
+            self.problems.push(self.places.locate(problem, at));
+        }
     }
 
     pub(crate) fn start(&mut self, change: &Change, files: &dyn Files) -> Option<Bench> {

@@ -75,18 +75,30 @@ pub(crate) fn value(value: f64, quantity: Quantity, decimals: Option<u8>) -> Sai
 
 /// The same as plain text in the trade's units.
 pub fn plain(said: &[Said]) -> String {
-    in_one(said).into_text()
+    parts(said).map(Phrase::into_text).collect()
 }
 
 /// The same as one phrase, its numbers in the trade's units.
 pub(crate) fn in_one(said: &[Said]) -> Phrase {
-    let parts = said.iter().map(|part| match part {
+    let mut all: Vec<Phrase> = parts(said).collect();
+    // In pairs, and pairs of these, so that many parts are not nested deep.
+    while all.len() > 1 {
+        let join = |pair: &[Phrase]| match pair {
+            [one, next] => phrase!("joined", "{one}{next}", one = one.clone(), next = next.clone()),
+            rest => rest.first().cloned().unwrap_or_default(),
+        };
+        all = all.chunks(2).map(join).collect();
+    }
+    all.pop().unwrap_or_default()
+}
+
+fn parts(said: &[Said]) -> impl Iterator<Item = Phrase> {
+    said.iter().map(|part| match part {
         Said::Text { text } | Said::Term { text, .. } => text.clone(),
         Said::Value { value, quantity, decimals, between } => {
             let decimals = decimals.unwrap_or_else(|| quantity.decimals());
             quantity.text(between.map_or(*value, |two| quantity.difference(two, decimals)), decimals).into()
         }
         Said::Strong { said } | Said::Emphasis { said } => in_one(said),
-    });
-    parts.reduce(|one, next| phrase!("joined", "{one}{next}", one = one, next = next)).unwrap_or_default()
+    })
 }

@@ -4,7 +4,7 @@
 
 use std::collections::BTreeMap;
 
-use format::lesson::{Kind, LessonProblem};
+use format::lesson::{Kind, LessonProblem, MAX_MISTAKES};
 use format::{Phrase, Problem, phrase};
 
 use crate::bench::Bench;
@@ -17,7 +17,7 @@ use crate::said::{Said, in_one};
 use crate::work::Guess;
 
 impl Lesson {
-    /// What is unsound, each with its line; empty for a sound lesson.
+    /// What is unsound, each with its line, `MAX_MISTAKES` at most; empty for a sound lesson.
     pub fn unsound(&self) -> Vec<LessonProblem> {
         let mut proof = Proof { lesson: self, problems: Vec::new() };
         proof.head();
@@ -44,8 +44,13 @@ struct Proof<'a> {
 
 impl Proof<'_> {
     fn problem(&mut self, place: String, found: Phrase, accepted: Phrase, message: Phrase) {
-        let problem = Problem { place, found, accepted, message };
-        self.problems.push(self.lesson.places.locate(problem, 0));
+        self.add(Problem { place, found, accepted, message });
+    }
+
+    fn add(&mut self, problem: Problem) {
+        if self.problems.len() < MAX_MISTAKES {
+            self.problems.push(self.lesson.places.locate(problem, 0));
+        }
     }
 
     /// A number that has no value where it stands.
@@ -99,7 +104,7 @@ impl Proof<'_> {
         let start = match lesson.opens(n, left) {
             Ok(start) => start,
             Err(problem) => {
-                self.problems.push(lesson.places.locate(in_change(&format!("{place}.start"), problem), 0));
+                self.add(in_change(&format!("{place}.start"), problem));
                 return None;
             }
         };
@@ -107,7 +112,7 @@ impl Proof<'_> {
             Ok(end) => end,
             Err(problem) => {
                 let key = if matches!(lesson.file.steps.get(n)?.kind, Kind::Do(_)) { "solution" } else { "then" };
-                self.problems.push(lesson.places.locate(in_change(&format!("{place}.{key}"), problem), 0));
+                self.add(in_change(&format!("{place}.{key}"), problem));
                 return None;
             }
         };
@@ -178,7 +183,7 @@ impl Proof<'_> {
             Task::Draw { .. } => {
                 for drawn in [vec![[20.0, 0.0], [17.5, 60.0]], vec![[20.0, 0.0], [-30.0, 40.0], [17.5, 60.0]]] {
                     let Err(problem) = lesson.answer(n, start, &Guess::Path(drawn)) else { continue };
-                    self.problems.push(lesson.places.locate(in_change(&format!("{place}.path"), problem), 0));
+                    self.add(in_change(&format!("{place}.path"), problem));
                 }
             }
             Task::Reach { check, wrong, hints, hinted, done } => {

@@ -459,6 +459,7 @@ said-true-or-false = true or false
 said-truth = a comparison, which is true or false
 said-two-in-brackets = two numbers or more in brackets
 said-two-numbers = two finite numbers, the smaller first
+said-unit-boards = boards
 said-universal-time = a moment of universal time, such as { $example }
 said-unknown-key = the unknown key { $key }
 said-unnamed-number = a number that the hint does not name

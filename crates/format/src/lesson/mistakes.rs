@@ -1,21 +1,32 @@
 //! Reads on after a mistake, so that all of them are told at once.
 
+use super::MAX_MISTAKES;
 use crate::node::{Node, Object};
 use crate::problem::Problem;
 
-/// The mistakes met so far. What is read is none where it is one of them.
+/// The first mistakes met, [`MAX_MISTAKES`] at most. What is read is none where it is one of them.
 #[derive(Default)]
-pub(super) struct Mistakes(pub(super) Vec<Problem>);
+pub(super) struct Mistakes(Vec<Problem>);
 
 impl Mistakes {
+    pub(super) fn push(&mut self, problem: Problem) {
+        if self.0.len() < MAX_MISTAKES {
+            self.0.push(problem);
+        }
+    }
+
+    pub(super) fn into_problems(self) -> Vec<Problem> {
+        self.0
+    }
+
     pub(super) fn keep<T>(&mut self, read: Result<T, Problem>) -> Option<T> {
-        read.map_err(|problem| self.0.push(problem)).ok()
+        read.map_err(|problem| self.push(problem)).ok()
     }
 
     /// An object, each key that is none of these kept as a mistake.
     pub(super) fn object<'a>(&mut self, node: &'a Node<'a>, keys: &'static [&'static str]) -> Option<Object<'a>> {
         let object = self.keep(node.open())?;
-        self.0.extend(object.unknown(keys));
+        object.unknown(keys).into_iter().for_each(|problem| self.push(problem));
         Some(object)
     }
 

@@ -27,6 +27,8 @@ pub use step::{Answer, Check, Choice, Deed, Kind, NumberAnswer, PathAnswer, Pred
 pub const MAX_LESSON_BYTES: usize = 256 << 10;
 /// Most steps of a lesson.
 pub const MAX_STEPS: usize = 40;
+/// Most mistakes that are told of one lesson at once.
+pub const MAX_MISTAKES: usize = 50;
 /// Hints of a step: from a nudge to nearly the answer.
 pub const HINTS: usize = 3;
 

@@ -4,7 +4,7 @@ use super::change::Change;
 use super::mistakes::Mistakes;
 use super::source::{LessonProblem, Places, Source, parse};
 use super::step::Step;
-use super::{LessonFile, LessonVersion, MAX_STEPS};
+use super::{LessonFile, LessonVersion, MAX_MISTAKES, MAX_STEPS};
 use crate::limits::Range;
 use crate::node::{Node, Place};
 use crate::phrase;
@@ -28,22 +28,29 @@ impl ReadLesson {
     /// Reads a lesson from Markdown text.
     ///
     /// # Errors
-    /// Every mistake in its form, with line and column, in their order; one alone where head and
-    /// steps cannot be told apart. Expressions and prose are not looked into.
+    /// The mistakes in its form, [`super::MAX_MISTAKES`] of them at most, with line and column, in their
+    /// order; one alone where head and steps cannot be told apart. Expressions and prose are not looked into.
     pub fn read(text: &str) -> Result<Self, Vec<LessonProblem>> {
         let Source { head, steps, places, mut problems } = parse(text).map_err(|problem| vec![problem])?;
         let mut all = Mistakes::default();
         let steps = steps_of(&steps, &mut all);
         let file = head.and_then(|head| LessonFile::read(&Node::root(&head), steps, &mut all));
-        problems.extend(all.0.into_iter().map(|problem| places.locate(problem, 0)));
+        problems.extend(all.into_problems().into_iter().map(|problem| places.locate(problem, 0)));
         match file {
             Some(file) if problems.is_empty() => Ok(Self { file, places }),
             _ => {
                 problems.sort_by_key(|problem| (problem.line, problem.column));
+                problems.truncate(MAX_MISTAKES);
                 Err(problems)
             }
         }
     }
+}
+
+/// There are none, or too many.
+pub(super) fn count_of_steps(count: usize) -> Problem {
+    let found = phrase!("list-of", "a list of {count}", count = count);
+    Problem::new("steps", found, phrase!("so-many-steps", "1 to {most} steps", most = MAX_STEPS))
 }
 
 fn steps_of(trees: &[Option<Tree>], all: &mut Mistakes) -> Option<Vec<Step>> {
@@ -53,13 +60,12 @@ fn steps_of(trees: &[Option<Tree>], all: &mut Mistakes) -> Option<Vec<Step>> {
         Some((n, step))
     });
     let read: Vec<Option<(usize, Step)>> = read.collect();
-    if !(1..=MAX_STEPS).contains(&trees.len()) {
-        let found = phrase!("list-of", "a list of {count}", count = trees.len());
-        all.0.push(Problem::new(place, found, phrase!("so-many-steps", "1 to {most} steps", most = MAX_STEPS)));
+    if trees.is_empty() {
+        all.push(count_of_steps(0));
     }
     for (at, (n, step)) in read.iter().flatten().enumerate() {
         if read.iter().flatten().take(at).any(|(_, before)| before.id == step.id) {
-            all.0.push(Problem::new(
+            all.push(Problem::new(
                 format!("steps[{n}].id"),
                 phrase!("again", "{what} again", what = quote(&step.id)),
                 phrase!("own-name", "a name that no other step has"),

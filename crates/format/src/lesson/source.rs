@@ -8,8 +8,9 @@ use serde::Serialize;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
-use super::MAX_LESSON_BYTES;
 use super::not_toml::{line_of, not_toml};
+use super::read::count_of_steps;
+use super::{MAX_LESSON_BYTES, MAX_STEPS};
 use crate::node::Step;
 use crate::problem::Problem;
 use crate::tree::{Tree, quote};
@@ -86,6 +87,9 @@ pub(super) fn parse(text: &str) -> Result<Source, LessonProblem> {
         return Err(places.locate(problem, 0));
     }
     let outline = Outline::of(text).map_err(|(at, problem)| places.at(at, problem))?;
+    if outline.steps.len() > MAX_STEPS {
+        return Err(places.locate(count_of_steps(outline.steps.len()), 0));
+    }
     let mut problems = Vec::new();
     let head = places.table(text, outline.head, "").map_err(|problem| problems.push(problem)).ok();
     if let Some(span) = places.spans.get("steps") {
