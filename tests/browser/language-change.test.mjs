@@ -105,6 +105,26 @@ test("what the page adds is named in Spanish: linings of holes, a worn pattern, 
   await context.close();
 });
 
+test("a cover and a hole without a name are called in Spanish", async () => {
+  const { page, context, check } = await spanishPage();
+  const read = (path) => readFileSync(new URL(`../../scenarios/${path}`, import.meta.url), "utf8");
+  const ball = JSON.parse(read("balls/no-3-three-piece.ball.json"));
+  delete ball.cover.name;
+  ball.holes = [{ entry: [0.3, -0.4, 1], diameter_in: 1, depth_in: 2.5 }];
+  await page.locator("input[type=file]").first().setInputFiles(json("mia.ball.json", ball));
+  await page.locator("#room-bench").getByText("Buscar un núcleo para números deseados").click();
+  await page.locator("#room-bench").getByText("cubierta: como está").waitFor();
+  await page.locator("#room-scale").getByText("Cómo se cuela, y qué cuesta eso").click();
+  await page.locator("#room-scale").getByRole("rowheader", { name: "4 cubierta" }).waitFor();
+  await page.locator("#room-saw").getByRole("button", { name: "Cubierta", exact: true }).click();
+  await page
+    .locator("#room-saw")
+    .getByText(/^Agujero 1: /)
+    .waitFor();
+  await check();
+  await context.close();
+});
+
 test("usual figures and published limits are in the reader's units", async () => {
   const { page, context, check } = await spanishPage();
   const lane = page.locator("#room-lane");

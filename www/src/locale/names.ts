@@ -32,6 +32,9 @@ export function offered(kind: Kind, text: string): string {
   return translated([kind, ...(kind === "note" ? words.slice(0, NOTE_WORDS) : words)].join("-")) ?? text;
 }
 
+/** A part by the name that the module gives it, which calls a cover without a name so. */
+export const partCalled = (name: string): string => (name === "cover" ? offered("piece", name) : name);
+
 /** A hole that the page drills, what lines it, or a hole without a name, by the name that the module gives it. */
 export function holeName(name: string): string {
   const number = /^hole (\d+)$/.exec(name)?.[1];

@@ -1,6 +1,7 @@
 // The controls of a ball file: what stands in the file at their places, and
 // how far they may sensibly go.
 
+import { partCalled } from "../locale/names";
 import { worded } from "../locale/worded";
 import type { BallFile, Control } from "../types";
 import { QUANTITY_OF } from "../units";
@@ -16,7 +17,8 @@ export const partSays = (part: string | null, what: string): string =>
   say("maker-control", { part: partName(part), what });
 
 /** The part that a control is of; null for the ball as a whole. */
-export const partName = (part: string | null): string => part ?? say("maker-ball");
+export const partName = (part: string | null): string =>
+  part === null ? say("maker-ball") : partCalled(part);
 
 /** The word that shows what a control changes. */
 export function controlWord({ control, unit }: Pick<Control, "control" | "unit">): Word {

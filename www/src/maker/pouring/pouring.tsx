@@ -7,7 +7,7 @@ import { useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import { DENSITY_LIMIT_G_CC } from "../../limits";
 import { language } from "../../locale/language";
-import { offeredBall } from "../../locale/names";
+import { offeredBall, partCalled } from "../../locale/names";
 import { Say } from "../../locale/say";
 import { BoundedField } from "../../parts/bounded-field";
 import { LazyFold } from "../../parts/lazy-fold";
@@ -135,7 +135,7 @@ function Told({ poured }: { poured: Poured }) {
             {poured.pours.map((pour, n) => (
               <tr key={pour.part}>
                 <th scope="row">
-                  {n + 1} <Swatch part={pour.part} /> {pour.name}
+                  {n + 1} <Swatch part={pour.part} /> {partCalled(pour.name)}
                 </th>
                 <td class="pour-round">{pour.around.join(", ") || "–"}</td>
                 <td>{pour.mould}</td>

@@ -1,5 +1,4 @@
 // Thousands of balls of one recipe, none poured quite right: how many pass.
-import { worded } from "../../locale/worded";
 import "../maker.css";
 import { useJobs } from "../../jobs";
 import { BoundedField } from "../../parts/bounded-field";
@@ -10,7 +9,7 @@ import { Working } from "../../parts/working";
 import { useStore } from "../../store";
 import { useTask } from "../../task";
 import type { BallFile, Scattered, TolerancesFile } from "../../types";
-import { count } from "../../units";
+import { count, sentenceIn } from "../../units";
 import { FileButtons } from "../file-buttons";
 import { AcceptFields } from "./accept";
 import { Beside } from "./beside";
@@ -86,7 +85,7 @@ function Panel() {
       {done && (
         <ul class="plain">
           {done.scattered.notes.map((note) => (
-            <li key={note}>{worded(note)}</li>
+            <li key={note}>{sentenceIn(note, store.view.value.units)}</li>
           ))}
         </ul>
       )}

@@ -1,6 +1,6 @@
 // What speaks against some of the weights: densities that a material does not
 // have, published limits that the ball would not keep to.
-import { offered } from "../../locale/names";
+import { offered, partCalled } from "../../locale/names";
 import { worded } from "../../locale/worded";
 import type { BallFile, Ladder } from "../../types";
 import { digits } from "../../units";
@@ -22,7 +22,7 @@ export function materialNotes(file: BallFile, ladder: Ladder, weight: (lb: numbe
     const density =
       low === high ? digits(low, 2) : say("scale-line-range", { low: digits(low, 2), high: digits(high, 2) });
     const material = offered("material", piece.material ?? "");
-    return [say("scale-line-material", { weights, material, density, part: name })];
+    return [say("scale-line-material", { weights, material, density, part: partCalled(name) })];
   });
 }
 

@@ -1,5 +1,6 @@
 import { useEffect, useId, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
+import { partCalled } from "../../locale/names";
 import { Column } from "../../parts/column";
 import { LazyFold } from "../../parts/lazy-fold";
 import { Result } from "../../parts/result";
@@ -148,7 +149,7 @@ function Rungs({ ladder }: { ladder: Ladder }) {
       <section class="weight-line-table" tabIndex={0} aria-label={say("scale-line-table")}>
         <table>
           <caption class="visually-hidden">
-            {say("scale-line-caption", { by: ladder.by, parts: and(ladder.parts) })}
+            {say("scale-line-caption", { by: ladder.by, parts: and(ladder.parts.map(partCalled)) })}
           </caption>
           <thead>
             <tr>
@@ -157,7 +158,7 @@ function Rungs({ ladder }: { ladder: Ladder }) {
                 <Column word="piece" name={say("scale-line-size-times")} />
               ) : (
                 ladder.parts.map((name) => (
-                  <Column key={name} word="density" name={name} quantity="density" />
+                  <Column key={name} word="density" name={partCalled(name)} quantity="density" />
                 ))
               )}
               <Column word="RG" name={say("scale-line-low-rg")} quantity="rg" />

@@ -1,3 +1,4 @@
+import { partCalled } from "../../locale/names";
 import { SayTerms } from "../../parts/say-terms";
 import type { Units } from "../../store";
 import type { Ladder } from "../../types";
@@ -32,7 +33,7 @@ export function Weights({ told, ladder, units }: WeightsProps) {
       <table>
         <caption>
           {say(told.drilled ? "sheet-by-density-drilled" : "sheet-by-density", {
-            parts: and(ladder.parts),
+            parts: and(ladder.parts.map(partCalled)),
           })}
         </caption>
         <thead>
