@@ -26,7 +26,7 @@ impl Mistakes {
     /// An object, each key that is none of these kept as a mistake.
     pub(super) fn object<'a>(&mut self, node: &'a Node<'a>, keys: &'static [&'static str]) -> Option<Object<'a>> {
         let object = self.keep(node.open())?;
-        object.unknown(keys).into_iter().for_each(|problem| self.push(problem));
+        object.unknown(keys).for_each(|problem| self.push(problem));
         Some(object)
     }
 
