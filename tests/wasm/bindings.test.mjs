@@ -97,7 +97,7 @@ test("mistakes in a ball are thrown as problems", () => {
     "diameter_in",
     "null",
   );
-  check(() => new Ball("{"), "", "EOF while parsing an object at line 1 column 1");
+  check(() => new Ball("{"), "", "it ends too early (line 1, column 1)");
   check(() => new Ball(undefined), "", "EOF while parsing a value at line 1 column 0");
   check(() => new Ball(7), "", "7");
 });
