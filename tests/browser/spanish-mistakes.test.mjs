@@ -47,7 +47,7 @@ const MISTAKES = [
   [
     '"16.5 mph"',
     '"5 mph"',
-    "La solución no supera la comprobación. La velocidad es 16,5 mph; debe ser como mucho 5,0 mph.",
+    "La solución no supera la comprobación. La velocidad es 16,5 mph; debe ser como mucho 5 mph.",
   ],
   [
     "no-3-three-piece",
@@ -74,7 +74,9 @@ async function writing(options) {
     await area.fill(text);
     await page.getByRole("heading", { name: "Leyéndola" }).waitFor();
     await page.getByRole("heading", { name: "Qué está mal" }).waitFor();
-    return (await told.allTextContents()).map((one) => one.replace(/^Línea \d+ /, ""));
+    return (await told.allTextContents()).map((one) =>
+      one.replace(/^Línea \d+ /, "").replaceAll("\u00a0", " "),
+    );
   };
   return { ...opened, area, says };
 }
