@@ -259,14 +259,14 @@ test("a lesson of one's own has its things in the page's language, and begins it
   await page.locator(".write-files select").selectOption({ label: at.find((one) => /mismo peso/.test(one)) });
   const text = page.locator(".write textarea");
   await text.fill((await text.inputValue()).replace("minutes = 10", "minutes = 11"));
-  await page.getByText("Está bien hecha").waitFor();
+  await page.getByRole("heading", { name: "Está bien hecha" }).waitFor();
   const english = await text.inputValue();
   await text.fill(english.replaceAll("inner core", "nada"));
-  await page.getByText("Qué está mal").waitFor();
+  await page.getByRole("heading", { name: "Qué está mal" }).waitFor();
   await text.fill(english.replaceAll("inner core", "núcleo interior"));
-  await page.getByText("Está bien hecha").waitFor();
+  await page.getByRole("heading", { name: "Está bien hecha" }).waitFor();
   await text.fill(english);
-  await page.getByText("Está bien hecha").waitFor();
+  await page.getByRole("heading", { name: "Está bien hecha" }).waitFor();
   const write = page.locator(".write");
   await write.getByRole("button", { name: "En papel", exact: true }).click();
   await page.locator(".paper-page").getByText("el peso de la pieza que se llama núcleo interior").waitFor();
