@@ -118,6 +118,8 @@ test("where the texts of the reader's language never come, the page starts in En
   await page.getByText("The texts of that language did not arrive").waitFor();
   assert.ok(refused > 0);
   await page.getByRole("button", { name: "Undo" }).waitFor();
+  // What is still being fetched for the page is waited for, or let go.
+  await page.unrouteAll({ behavior: "ignoreErrors" });
   await context.close();
 });
 
