@@ -40,3 +40,7 @@ draw-layout-where =
         [far] , on the far side
        *[near] {""}
     }
+
+draw-close = The last third of the lane, closer
+draw-stretch = Drawn { $wide } times too wide.
+draw-stretch-both = Drawn { $wide } times too wide, closer up { $close } times.

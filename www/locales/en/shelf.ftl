@@ -121,9 +121,6 @@ compare-drawing = { $many ->
         [one] One shot
        *[other] { $many } shots
     } on one lane, from above
-compare-close = The last third of the lane, closer
-compare-stretch = Drawn { $wide } times too wide.
-compare-stretch-both = Drawn { $wide } times too wide, closer up { $close } times.
 compare-same-moment = All leave the foul line at the same moment; a mark rides with each ball.
 compare-other-lanes = The lane drawn is { $first }'s; { $others } rolled on another.
 compare-other-hands = Boards are counted from { $first }'s side; in the table { $others } counts from the other.

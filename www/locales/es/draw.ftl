@@ -40,3 +40,7 @@ draw-layout-where =
         [far] , en el lado oculto
        *[near] {""}
     }
+
+draw-close = El último tercio de la pista, más de cerca
+draw-stretch = Dibujada { $wide } veces más ancha de lo que es.
+draw-stretch-both = Dibujada { $wide } veces más ancha de lo que es; de cerca, { $close } veces.

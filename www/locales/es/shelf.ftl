@@ -121,9 +121,6 @@ compare-drawing = { $many ->
         [one] Un tiro
        *[other] { $many } tiros
     } en una pista, desde arriba
-compare-close = El último tercio de la pista, más de cerca
-compare-stretch = Dibujada { $wide } veces más ancha de lo que es.
-compare-stretch-both = Dibujada { $wide } veces más ancha de lo que es; de cerca, { $close } veces.
 compare-same-moment = Todas salen de la línea de falta en el mismo momento; una marca acompaña a cada bola.
 compare-other-lanes = La pista dibujada es la de { $first }; en otra: { $others }.
 compare-other-hands = Las tablas se cuentan desde el lado de { $first }; en el cuadro se cuentan desde el otro las de { $others }.

@@ -34,21 +34,23 @@ export function inLanguage(text: string): string {
   return (at !== undefined && lessonTexts()[at]) || text;
 }
 
+/** Whether the things that a lesson names are called as their files call them, in English. */
+const asFiled = (text: string): boolean => (filesOf(text) ?? FILES) === FILES;
+
 /** One text may be read with the names of either language. */
-const keyOf = (text: string): string => `${(filesOf(text) ?? FILES) === FILES ? "en" : "es"} ${text}`;
+const keyOf = (text: string): string => `${asFiled(text) ? "en" : "es"} ${text}`;
 
 const MOST_KEPT = 40;
 const read = new Map<string, WasmLesson>();
 
 /** How a lesson is read: with the things that it names, by the names that they have. */
 export function readAs(text: string): { text: string; files: Record<string, unknown> } {
-  const files = filesOf(text) ?? FILES;
-  return { text: files === FILES ? text : namedText(text), files };
+  return { text: asFiled(text) ? text : namedText(text), files: filesOf(text) ?? FILES };
 }
 
 /** The mistakes of a text read so, where they are in the text itself. */
 export function placedIn(text: string, problems: LessonProblem[]): LessonProblem[] {
-  if ((filesOf(text) ?? FILES) === FILES) return problems;
+  if (asFiled(text)) return problems;
   const lines = text.split("\n");
   return problems.map((one) => ({ ...one, column: columnBefore(lines[one.line - 1] ?? "", one.column) }));
 }

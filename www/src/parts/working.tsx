@@ -1,8 +1,8 @@
 import type { ComponentChildren } from "preact";
 import { useAloud } from "../aloud";
-import { useStore } from "../store";
 import type { TaskState } from "../task";
-import { count, sentenceIn } from "../units";
+import { count } from "../units";
+import { Refused } from "./refused";
 import { Result } from "./result";
 import { say } from "./say";
 
@@ -16,17 +16,12 @@ interface WorkingProps {
 
 /** How far some work is, with a button that stops it; why there is nothing, where it was stopped or refused. */
 export function Working({ doing, state, onStop, children }: WorkingProps) {
-  const { units } = useStore().view.value;
   const running = state.is === "running";
   // That it has begun; how far it is can be asked for, and what came of it says itself.
   useAloud(running, running ? doing : null);
   if (state.is === "stopped") return <Result of={state}>{say("parts-stopped")}</Result>;
   if (state.is === "refused") {
-    return (
-      <Result class="says says-wrong" of={state}>
-        {sentenceIn(state.problem.message, units)}
-      </Result>
-    );
+    return <Refused problem={state.problem} />;
   }
   if (state.is !== "running") return null;
   return (

@@ -6,11 +6,11 @@ import { useAloud, useNews } from "../../aloud";
 import { type Jobs, useJobs } from "../../jobs";
 import { NumberField } from "../../parts/field";
 import { LazyFold } from "../../parts/lazy-fold";
-import { Result } from "../../parts/result";
+import { Refused } from "../../parts/refused";
 import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { BallFile, BallMap, Control, Problem } from "../../types";
-import { digits, measure, reading, sentenceIn } from "../../units";
+import { digits, measure, reading } from "../../units";
 import { useWhenStill } from "../../when-still";
 import { controlName, controlWord, quantityOf } from "../controls";
 import { say } from "../say";
@@ -43,7 +43,6 @@ interface Mapped {
 function Panel() {
   const store = useStore();
   const jobs = useJobs();
-  const { units } = store.view.value;
   const { base, file } = store.derived.value;
   const controls = useMemo(() => base.controls(), [base]);
   const places = controls.map(({ control }) => control).join(" ");
@@ -90,11 +89,7 @@ function Panel() {
         controls={controls}
         onChange={(y) => setChosen([sides[0], y])}
       />
-      {refused && (
-        <Result class="says says-wrong" of={refused}>
-          {sentenceIn(refused.message, units)}
-        </Result>
-      )}
+      {refused && <Refused problem={refused} />}
       {mapped ? <Drawn mapped={mapped} file={file} /> : <p>{say("maker-working")}</p>}
     </>
   );

@@ -11,6 +11,7 @@ import { offeredBall, partCalled } from "../../locale/names";
 import { Say } from "../../locale/say";
 import { BoundedField } from "../../parts/bounded-field";
 import { LazyFold } from "../../parts/lazy-fold";
+import { Refused } from "../../parts/refused";
 import { Result } from "../../parts/result";
 import { Swatch } from "../../parts/swatch";
 import { Wide } from "../../parts/wide";
@@ -60,11 +61,7 @@ function Panel() {
   );
 
   if (refused) {
-    return (
-      <Result class="says says-wrong" of={refused}>
-        {sentenceIn(refused.message, store.view.value.units)}
-      </Result>
-    );
+    return <Refused problem={refused} />;
   }
   if (!poured) return <p>{say("maker-working")}</p>;
   return (

@@ -2,15 +2,14 @@
 
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { groundOf } from "../../draw/ground";
-import { place } from "../../draw/lane-frame";
-import { CloseDrawing, closePlace, type OneShot, ShotKey, ShotsDrawing } from "../../draw/shots";
+import { LaneAndClose } from "../../draw/lane-and-close";
+import { type OneShot, ShotKey } from "../../draw/shots";
 import { useSize } from "../../draw/use-size";
 import { BeforeAfter, type ChangeRow } from "../../parts/before-after";
 import { LazyFold } from "../../parts/lazy-fold";
 import { SayTerms } from "../../parts/say-terms";
 import { type Derived, isProblem, useStore } from "../../store";
 import type { Roll } from "../../types";
-import { digits } from "../../units";
 import { against } from "../shelf/compare/words";
 import { say } from "./say";
 
@@ -105,17 +104,12 @@ function Compared() {
 function Paths({ before, after, shot }: { before: Roll; after: Roll; shot: Derived["shot"] }) {
   const store = useStore();
   const { units } = store.view.value;
-  const [box, size] = useSize<HTMLDivElement>();
-  const [closeBox, closeSize] = useSize<HTMLDivElement>();
+  const above = useSize<HTMLDivElement>();
   const ground = useMemo(() => groundOf(store.wasm, shot.lane), [shot.lane]);
   const undrilled: OneShot = { letter: "A", roll: before };
   const drilled: OneShot = { letter: "B", roll: after };
   const shots = [undrilled, drilled];
   const said = against(undrilled, drilled, units);
-  const layout = size && size.width_px > 0 && place(size.width_px, size.height_px);
-  const close =
-    closeSize && closeSize.width_px > 0 && closePlace(shots, closeSize.width_px, closeSize.height_px);
-  const common = { shots, hand: shot.hand, ground, t_s: null, metric: units === "metric", desc: said };
   return (
     <>
       <ul class="drilling-key">
@@ -127,21 +121,18 @@ function Paths({ before, after, shot }: { before: Roll; after: Roll; shot: Deriv
         ))}
       </ul>
       <p class="says">{said}</p>
-      <div class="drilling-lane" ref={box}>
-        {layout && (
-          <ShotsDrawing {...common} id="drilling-lane" place={layout} title={say("lane-drilling-table")} />
-        )}
-      </div>
-      <div class="drilling-close" ref={closeBox}>
-        {close && (
-          <CloseDrawing {...common} id="drilling-close" place={close} title={say("lane-drilling-close")} />
-        )}
-      </div>
-      {layout && close && (
-        <p class="fine-print">
-          {say("lane-drilling-stretch", { wide: digits(layout.stretch, 1), close: digits(close.stretch, 1) })}
-        </p>
-      )}
+      <LaneAndClose
+        id="drilling"
+        above={above}
+        shots={shots}
+        hand={shot.hand}
+        ground={ground}
+        t_s={null}
+        metric={units === "metric"}
+        title={say("lane-drilling-table")}
+        desc={said}
+        closeDesc={said}
+      />
     </>
   );
 }

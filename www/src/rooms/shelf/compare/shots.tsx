@@ -1,12 +1,12 @@
 import { useMemo } from "preact/hooks";
 import { useAloud } from "../../../aloud";
 import { groundOf } from "../../../draw/ground";
-import { place } from "../../../draw/lane-frame";
+import { LaneAndClose } from "../../../draw/lane-and-close";
 import { endOf, momentAt } from "../../../draw/moment";
-import { CloseDrawing, closePlace, type OneShot, ShotsDrawing } from "../../../draw/shots";
+import type { OneShot } from "../../../draw/shots";
 import { useSize } from "../../../draw/use-size";
 import { useStore } from "../../../store";
-import { digits, reading, sentenceIn } from "../../../units";
+import { reading, sentenceIn } from "../../../units";
 import { usePlayer } from "../../lane/player";
 import { whatHappened } from "../../lane/sentence";
 import { Transport } from "../../lane/transport";
@@ -19,11 +19,10 @@ import { against } from "./words";
 export function Shots({ all }: { all: Compared[] }) {
   const store = useStore();
   const { units } = store.view.value;
-  const [box, size] = useSize<HTMLDivElement>();
+  const above = useSize<HTMLDivElement>();
   const shots: OneShot[] = all.flatMap(({ letter, roll }) => (roll ? [{ letter, roll }] : []));
   const end_s = Math.max(0, ...shots.map(({ roll }) => endOf(roll)));
-  const player = usePlayer(end_s, box);
-  const [closeBox, closeSize] = useSize<HTMLDivElement>();
+  const player = usePlayer(end_s, above[0]);
   const [first] = all;
   const lane = first?.shot.lane;
   const ground = useMemo(() => (lane ? groundOf(store.wasm, lane) : { tints: [], oil_end_ft: null }), [lane]);
@@ -36,13 +35,10 @@ export function Shots({ all }: { all: Compared[] }) {
   const words = said.join(" ");
   useAloud(words, words);
   if (!first) return null;
-  const layout = size && size.width_px > 0 && place(size.width_px, size.height_px);
   const now = shots.flatMap(({ letter, roll }) => {
     const moment = momentAt(roll, player.t_s);
     return moment ? [`${letter} ${reading(moment.y_ft, "distance", units)}`] : [];
   });
-  const close =
-    closeSize && closeSize.width_px > 0 && closePlace(shots, closeSize.width_px, closeSize.height_px);
   const common = {
     shots,
     hand: first.shot.hand,
@@ -52,6 +48,11 @@ export function Shots({ all }: { all: Compared[] }) {
   };
   const others = onOtherLanes(all);
   const hands = all.filter(({ shot }) => shot.hand !== first.shot.hand);
+  const more = [
+    say("compare-same-moment"),
+    others.length > 0 && say("compare-other-lanes", { first: first.letter, others: lettersOf(others) }),
+    hands.length > 0 && say("compare-other-hands", { first: first.letter, others: lettersOf(hands) }),
+  ];
   return (
     <section class="compare-part" aria-labelledby="compare-shots">
       <h4 id="compare-shots">{say("compare-shots")}</h4>
@@ -68,46 +69,22 @@ export function Shots({ all }: { all: Compared[] }) {
           <li key={sentence}>{sentence}</li>
         ))}
       </ul>
-      <div class="compare-lane" ref={box}>
-        {layout && (
-          <ShotsDrawing
-            {...common}
-            id="compare-lane"
-            place={layout}
-            title={say("compare-drawing", { many: shots.length })}
-            desc={words}
-          />
-        )}
-      </div>
-      <div class="compare-close" ref={closeBox}>
-        {close && (
-          <CloseDrawing
-            {...common}
-            id="compare-close"
-            place={close}
-            title={say("compare-close")}
-            desc={said.slice(1).join(" ")}
-          />
-        )}
-      </div>
-      <Transport
-        player={player}
-        end_s={end_s}
-        said={words}
-        place={[reading(player.t_s, "time", units), ...now].join(", ")}
-      />
-      <p class="fine-print">
-        {layout &&
-          say(close ? "compare-stretch-both" : "compare-stretch", {
-            wide: digits(layout.stretch, 1),
-            close: close ? digits(close.stretch, 1) : "",
-          })}{" "}
-        {say("compare-same-moment")}
-        {others.length > 0 &&
-          ` ${say("compare-other-lanes", { first: first.letter, others: lettersOf(others) })}`}
-        {hands.length > 0 &&
-          ` ${say("compare-other-hands", { first: first.letter, others: lettersOf(hands) })}`}
-      </p>
+      <LaneAndClose
+        {...common}
+        id="compare"
+        above={above}
+        title={say("compare-drawing", { many: shots.length })}
+        desc={words}
+        closeDesc={said.slice(1).join(" ")}
+        more={` ${more.filter(Boolean).join(" ")}`}
+      >
+        <Transport
+          player={player}
+          end_s={end_s}
+          said={words}
+          place={[reading(player.t_s, "time", units), ...now].join(", ")}
+        />
+      </LaneAndClose>
       <ShotTable all={all} />
     </section>
   );
