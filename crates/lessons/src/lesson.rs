@@ -83,14 +83,13 @@ impl Lesson {
         let teacher = reader.prose(&file.teacher, "teacher");
         let stages =
             file.steps.iter().enumerate().map(|(n, step)| reader.stage(step, &format!("steps[{n}]"))).collect();
-        let mut problems = reader.problems;
+        let located = reader.located;
         if let Some(start) = start
-            && problems.is_empty()
+            && located.is_empty()
         {
             return Ok(Self { file, places, files, start, states, given, aim, teacher, stages });
         }
-        problems.sort_by_key(|problem| (problem.line, problem.column));
-        Err(problems)
+        Err(located.in_order())
     }
 
     /// The lesson as its file has it.

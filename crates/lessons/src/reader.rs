@@ -3,7 +3,7 @@
 
 use std::collections::BTreeMap;
 
-use format::lesson::{Answer, Change, Kind, LessonFile, LessonProblem, MAX_MISTAKES, Places, Step};
+use format::lesson::{Answer, Change, Kind, LessonFile, Located, Places, Step};
 use format::{Phrase, Problem, phrase};
 
 use crate::bench::{Bench, Files};
@@ -17,14 +17,13 @@ use crate::typed::typed_number;
 
 /// Reads the parts of a lesson.
 pub(crate) struct Reader<'a> {
-    places: &'a Places,
     names: Names,
-    pub(crate) problems: Vec<LessonProblem>,
+    pub(crate) located: Located<'a>,
 }
 
 impl<'a> Reader<'a> {
     pub(crate) fn new(places: &'a Places) -> Self {
-        Self { places, names: Names::default(), problems: Vec::new() }
+        Self { names: Names::default(), located: Located::new(places) }
     }
 
     fn add(&mut self, place: &str, fault: Fault) {
@@ -38,9 +37,7 @@ impl<'a> Reader<'a> {
     }
 
     fn problem(&mut self, problem: Problem, at: usize) {
-        if self.problems.len() < MAX_MISTAKES {
-            self.problems.push(self.places.locate(problem, at));
-        }
+        self.located.add(problem, at);
     }
 
     pub(crate) fn start(&mut self, change: &Change, files: &dyn Files) -> Option<Bench> {

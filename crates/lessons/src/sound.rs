@@ -4,7 +4,7 @@
 
 use std::collections::BTreeMap;
 
-use format::lesson::{Kind, LessonProblem, MAX_MISTAKES};
+use format::lesson::{Kind, LessonProblem, Located};
 use format::{Phrase, Problem, phrase};
 
 use crate::bench::Bench;
@@ -19,7 +19,7 @@ use crate::work::Guess;
 impl Lesson {
     /// What is unsound, each with its line, `MAX_MISTAKES` at most; empty for a sound lesson.
     pub fn unsound(&self) -> Vec<LessonProblem> {
-        let mut proof = Proof { lesson: self, problems: Vec::new() };
+        let mut proof = Proof { lesson: self, located: Located::new(&self.places) };
         proof.head();
         let mut left = None;
         // What a learner has left there who skipped the questions.
@@ -31,15 +31,13 @@ impl Lesson {
             }
             skipped = proof.skipped(step, skipped.take());
         }
-        let mut problems = proof.problems;
-        problems.sort_by_key(|problem| (problem.line, problem.column));
-        problems
+        proof.located.in_order()
     }
 }
 
 struct Proof<'a> {
     lesson: &'a Lesson,
-    problems: Vec<LessonProblem>,
+    located: Located<'a>,
 }
 
 impl Proof<'_> {
@@ -48,9 +46,7 @@ impl Proof<'_> {
     }
 
     fn add(&mut self, problem: Problem) {
-        if self.problems.len() < MAX_MISTAKES {
-            self.problems.push(self.lesson.places.locate(problem, 0));
-        }
+        self.located.add(problem, 0);
     }
 
     /// A number that has no value where it stands.
@@ -222,7 +218,7 @@ impl Proof<'_> {
         match lesson.file.steps.get(n)?.kind {
             Kind::Do(_) => {
                 let place = format!("steps[{n}].check");
-                let told = self.problems.iter().any(|told| told.problem.place == place);
+                let told = self.located.is_at(&place);
                 if !told && self.holds(n, &start) {
                     self.problem(
                         place,

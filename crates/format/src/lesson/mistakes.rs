@@ -1,18 +1,15 @@
 //! Reads on after a mistake, so that all of them are told at once.
 
-use super::MAX_MISTAKES;
 use crate::node::{Node, Object};
 use crate::problem::Problem;
 
-/// The first mistakes met, [`MAX_MISTAKES`] at most. What is read is none where it is one of them.
+/// The mistakes met so far. What is read is none where it is one of them.
 #[derive(Default)]
 pub(super) struct Mistakes(Vec<Problem>);
 
 impl Mistakes {
     pub(super) fn push(&mut self, problem: Problem) {
-        if self.0.len() < MAX_MISTAKES {
-            self.0.push(problem);
-        }
+        self.0.push(problem);
     }
 
     pub(super) fn into_problems(self) -> Vec<Problem> {

@@ -6,6 +6,7 @@
 //! kept as text here; the crate `lessons` knows what they mean.
 
 mod change;
+mod located;
 mod mistakes;
 mod not_toml;
 mod read;
@@ -19,6 +20,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 pub use change::{Change, Given};
+pub use located::Located;
 pub use read::ReadLesson;
 pub use source::{LessonProblem, Places};
 pub use step::{Answer, Check, Choice, Deed, Kind, NumberAnswer, PathAnswer, Predict, Room, Step, Wrong};

@@ -4,7 +4,7 @@ use super::change::Change;
 use super::mistakes::Mistakes;
 use super::source::{LessonProblem, Places, Source, parse};
 use super::step::Step;
-use super::{LessonFile, LessonVersion, MAX_MISTAKES, MAX_STEPS};
+use super::{LessonFile, LessonVersion, Located, MAX_STEPS};
 use crate::limits::Range;
 use crate::node::{Node, Place};
 use crate::phrase;
@@ -31,18 +31,16 @@ impl ReadLesson {
     /// The mistakes in its form, [`super::MAX_MISTAKES`] of them at most, with line and column, in their
     /// order; one alone where head and steps cannot be told apart. Expressions and prose are not looked into.
     pub fn read(text: &str) -> Result<Self, Vec<LessonProblem>> {
-        let Source { head, steps, places, mut problems } = parse(text).map_err(|problem| vec![problem])?;
+        let Source { head, steps, places, problems } = parse(text).map_err(|problem| vec![problem])?;
         let mut all = Mistakes::default();
         let steps = steps_of(&steps, &mut all);
         let file = head.and_then(|head| LessonFile::read(&Node::root(&head), steps, &mut all));
-        problems.extend(all.into_problems().into_iter().map(|problem| places.locate(problem, 0)));
+        let mut located = Located::new(&places);
+        located.extend(problems);
+        all.into_problems().into_iter().for_each(|problem| located.add(problem, 0));
         match file {
-            Some(file) if problems.is_empty() => Ok(Self { file, places }),
-            _ => {
-                problems.sort_by_key(|problem| (problem.line, problem.column));
-                problems.truncate(MAX_MISTAKES);
-                Err(problems)
-            }
+            Some(file) if located.is_empty() => Ok(Self { file, places }),
+            _ => Err(located.in_order()),
         }
     }
 }
