@@ -4,6 +4,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { bundled } from "./bundled.mjs";
+import { contrast } from "./contrast.mjs";
 import { launch, shoot } from "./harness.mjs";
 
 const { paintOf } = await bundled("palette.ts");
@@ -34,19 +35,6 @@ async function pixels(page, canvas) {
       ...bytes.subarray(4 * (y * width + x), 4 * (y * width + x) + 3),
     ]),
   );
-}
-
-/** Relative luminance (WCAG 2.2). */
-function luminance(colour) {
-  const [r, g, b] = colour.map((byte) => {
-    const part = byte / 255;
-    return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
-  });
-  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-}
-function contrast(a, b) {
-  const [low, high] = [luminance(a), luminance(b)].sort((p, q) => p - q);
-  return (high + 0.05) / (low + 0.05);
 }
 
 /** Wider than a line with its soft sides: between these are hatching or a shaded surface, no boundary. */

@@ -3,6 +3,8 @@
 // what was opened closes with Escape and gives the keyboard back.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
+import { go, nav } from "./about.mjs";
+import { contrast } from "./contrast.mjs";
 import { DESKTOP, launch, PHONE } from "./harness.mjs";
 
 let site;
@@ -19,17 +21,6 @@ const note = (page) =>
       pen.fillStyle = css;
       pen.fillRect(0, 0, 1, 1);
       return [...pen.getImageData(0, 0, 1, 1).data];
-    };
-    const luminance = ([r, g, b]) => {
-      const [x, y, z] = [r, g, b].map((byte) => {
-        const part = byte / 255;
-        return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
-      });
-      return 0.2126 * x + 0.7152 * y + 0.0722 * z;
-    };
-    const contrast = (a, b) => {
-      const [low, high] = [luminance(a), luminance(b)].sort((p, q) => p - q);
-      return (high + 0.05) / (low + 0.05);
     };
     /** What is painted behind an element: the nearest ground that lets nothing through. */
     const behind = (element) => {
@@ -68,7 +59,8 @@ const note = (page) =>
         left: box.left,
         right: box.right,
         outline,
-        contrast: outline ? contrast(channels(style.outlineColor), behind(target.parentElement)) : 0,
+        mark: channels(style.outlineColor).slice(0, 3),
+        ground: behind(target.parentElement).slice(0, 3),
         seen,
         middle: [x, y],
       });
@@ -96,8 +88,9 @@ async function walk(page, key) {
 function wrong(stops) {
   const faults = [];
   for (const [n, stop] of stops.entries()) {
+    const mark = contrast(stop.mark, stop.ground);
     if (stop.outline < 2) faults.push(`not marked: ${stop.name}`);
-    else if (stop.contrast < 3) faults.push(`mark of ${stop.contrast.toFixed(1)} : 1: ${stop.name}`);
+    else if (mark < 3) faults.push(`mark of ${mark.toFixed(1)} : 1: ${stop.name}`);
     if (!stop.seen) faults.push(`out of sight: ${stop.name} at ${stop.middle}`);
     const last = stops[n - 1];
     // Back upwards within one column: the eye has to look for it.
@@ -108,15 +101,13 @@ function wrong(stops) {
   return faults;
 }
 
-const nav = (page) => page.getByRole("navigation", { name: /Places|Rooms/ });
-
 for (const [size, viewport] of Object.entries({ desk: DESKTOP, phone: PHONE })) {
   test(`through every room by Tab alone, ${size}`, async () => {
     const { page, context, check } = await site.open({ viewport, reducedMotion: "reduce" });
     await note(page);
     const rooms = await nav(page).getByRole("button").allTextContents();
     for (const room of rooms) {
-      await nav(page).getByRole("button", { name: room, exact: true }).click();
+      await go(page, room);
       await page.getByText(/Reading the lessons|One moment/).waitFor({ state: "detached" });
       if (room === "Shelf") {
         for (const name of ["No. 1, simple", "No. 4, nested core"])
@@ -213,7 +204,7 @@ test("what goes away with its button leaves the keyboard beside it", async () =>
   await page.keyboard.press("ArrowUp");
   await button("Undo").waitFor();
 
-  await nav(page).getByRole("button", { name: "Shelf", exact: true }).click();
+  await go(page, "Shelf");
   await enter(button("Put on the shelf"));
   const row = page.locator("[data-entry]").first();
   await row.locator("summary").click();

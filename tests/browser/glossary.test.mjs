@@ -2,6 +2,7 @@
 // and from the word to its picture; by keyboard, and in a lesson without losing it.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
+import { go } from "./about.mjs";
 import { accessibilityFaults, launch, PHONE, unfold } from "./harness.mjs";
 
 let site;
@@ -9,12 +10,6 @@ before(async () => {
   site = await launch();
 });
 after(() => site?.close());
-
-const go = (page, name) =>
-  page
-    .getByRole("navigation", { name: /Places|Rooms/ })
-    .getByRole("button", { name, exact: true })
-    .click();
 
 /**
  * Numbers in view without a way to a word: readouts, pairs of name and number,

@@ -3,6 +3,7 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
+import { FIRST_LESSON, go, inLessons, lessonPanel, nav, toLessons } from "./about.mjs";
 import { accessibilityFaults, launch, NARROW, PHONE, shoot } from "./harness.mjs";
 
 let site;
@@ -11,18 +12,7 @@ before(async () => {
 });
 after(() => site?.close());
 
-const nav = (page) => page.getByRole("navigation", { name: /Places|Rooms/ });
-const go = (page, name) => nav(page).getByRole("button", { name, exact: true }).click();
-const panel = (page) => page.getByRole("region", { name: "Lesson", exact: true });
-const inside = (page, name) =>
-  page.getByRole("navigation", { name: "In Lessons" }).getByRole("button", { name }).click();
 const kept = (page) => page.evaluate(() => JSON.parse(localStorage.getItem("pithball.progress/1")));
-const FIRST = "Why a house ball goes long";
-
-async function toLessons(page) {
-  await go(page, "Lessons");
-  await page.getByText("Reading the lessons").waitFor({ state: "detached" });
-}
 
 const lessonsOpen = async (options = {}) => {
   const opened = await site.open({ reducedMotion: "reduce", ...options });
@@ -48,14 +38,14 @@ const file = (name, content) => ({
 
 /** Types boards into the fields beside the drawing. */
 async function drawPath(page, boards) {
-  await panel(page).getByText("Type the boards instead").click();
-  const fields = panel(page).locator(".draw-path .field-number input");
+  await lessonPanel(page).getByText("Type the boards instead").click();
+  const fields = lessonPanel(page).locator(".draw-path .field-number input");
   for (const [n, board] of boards.entries()) await fields.nth(n).fill(String(board));
 }
 
 /** Answers what the step asks, wrong on purpose or with what was `learnt` by that; says what was learnt. */
 async function answerStep(page, learnt) {
-  const room = panel(page);
+  const room = lessonPanel(page);
   const said = room.getByRole("heading", { name: /^You said/ });
   if (await room.locator(".options").count()) {
     const options = await room.locator(".option").allTextContents();
@@ -88,7 +78,7 @@ async function answerStep(page, learnt) {
 
 /** On to the next step; true at the end. */
 async function onward(page) {
-  const room = panel(page);
+  const room = lessonPanel(page);
   const step = await room.locator(".lesson-of").textContent();
   const next = room.locator(".lesson-way button").filter({ hasText: /^(Next|Go on|Finish|End)/ });
   if ((await room.locator(".deed").count()) && /without it$/.test(await next.textContent())) {
@@ -102,11 +92,11 @@ async function onward(page) {
   return false;
 }
 
-const prose = (page) => panel(page).locator(".lesson > .prose").textContent();
+const prose = (page) => lessonPanel(page).locator(".lesson > .prose").textContent();
 
 /** Goes through the lesson in front; without `learnt` the wrong way. */
 async function walk(page, learnt, read = []) {
-  const room = panel(page);
+  const room = lessonPanel(page);
   const found = [];
   for (;;) {
     await room.locator("#lesson-step").waitFor();
@@ -135,7 +125,7 @@ async function walk(page, learnt, read = []) {
 
 /** Skips all that can be skipped; says what was read and how many steps were left open. */
 async function walkPast(page) {
-  const room = panel(page);
+  const room = lessonPanel(page);
   const read = [];
   let open = 0;
   for (;;) {
@@ -189,20 +179,20 @@ test("the learner's own work is kept aside, over a reload too, and comes back wi
   const name = page.getByRole("textbox", { name: "Ball", exact: true });
   await name.fill("My own work");
   await toLessons(page);
-  await take(page, FIRST);
-  await panel(page).getByText("Your own ball and shot are kept aside").waitFor();
-  await panel(page).getByRole("button", { name: "Next" }).click();
+  await take(page, FIRST_LESSON);
+  await lessonPanel(page).getByText("Your own ball and shot are kept aside").waitFor();
+  await lessonPanel(page).getByRole("button", { name: "Next" }).click();
   await page.evaluate(() => dispatchEvent(new Event("pagehide")));
   await reload();
-  await panel(page).getByRole("heading", { name: "Which ball rolls first?" }).waitFor();
-  await panel(page).getByRole("button", { name: "Leave the lesson" }).click();
+  await lessonPanel(page).getByRole("heading", { name: "Which ball rolls first?" }).waitFor();
+  await lessonPanel(page).getByRole("button", { name: "Leave the lesson" }).click();
   await page.getByText("Your own ball and shot are back on the bench.").waitFor();
   await go(page, "Workshop");
   assert.equal(await name.inputValue(), "My own work");
   await name.fill("Changed");
   await toLessons(page);
-  await take(page, FIRST);
-  await panel(page).getByRole("button", { name: "Leave the lesson" }).click();
+  await take(page, FIRST_LESSON);
+  await lessonPanel(page).getByRole("button", { name: "Leave the lesson" }).click();
   await go(page, "Workshop");
   await page.getByRole("button", { name: "Undo" }).click();
   assert.equal(await name.inputValue(), "My own work");
@@ -212,46 +202,46 @@ test("the learner's own work is kept aside, over a reload too, and comes back wi
 
 test("a lesson begun goes on at the step that is open, and a mistake on the bench is said where it matters", async () => {
   const { page, context, check } = await lessonsOpen();
-  await take(page, FIRST);
+  await take(page, FIRST_LESSON);
   await walkPast(page);
-  const open = page.getByRole("button", { name: new RegExp(`^Go on at step 2, .*, of ${FIRST}$`) });
+  const open = page.getByRole("button", { name: new RegExp(`^Go on at step 2, .*, of ${FIRST_LESSON}$`) });
   await open.waitFor();
   await page.waitForFunction(() => document.activeElement?.id.startsWith("go-on-"));
   await open.click();
-  await panel(page).getByText("Step 2 of").waitFor();
-  await panel(page).getByRole("radio").first().check();
-  await panel(page).getByRole("button", { name: "Answer" }).click();
-  await panel(page).getByRole("button", { name: "Next" }).click();
-  await panel(page).getByRole("heading", { name: "Still missing" }).waitFor();
+  await lessonPanel(page).getByText("Step 2 of").waitFor();
+  await lessonPanel(page).getByRole("radio").first().check();
+  await lessonPanel(page).getByRole("button", { name: "Answer" }).click();
+  await lessonPanel(page).getByRole("button", { name: "Next" }).click();
+  await lessonPanel(page).getByRole("heading", { name: "Still missing" }).waitFor();
   await page.locator("#room-bench").getByRole("button", { name: /^body/ }).click();
   const density = page.locator(".part[data-open]").getByRole("textbox", { name: /^Density/ });
   const was = await density.inputValue();
   await density.fill("0");
-  await panel(page).getByText("There is a mistake on the bench: ").waitFor();
+  await lessonPanel(page).getByText("There is a mistake on the bench: ").waitFor();
   await density.fill(was);
-  await panel(page).locator(".missing li").first().waitFor();
+  await lessonPanel(page).locator(".missing li").first().waitFor();
   // The lesson's own way passes nothing; begun again, one's own does.
-  await panel(page).getByRole("button", { name: "Go on without it" }).click();
-  await panel(page).getByRole("heading", { name: "This is one way to do it" }).waitFor();
+  await lessonPanel(page).getByRole("button", { name: "Go on without it" }).click();
+  await lessonPanel(page).getByRole("heading", { name: "This is one way to do it" }).waitFor();
   assert.deepEqual(await accessibilityFaults(page), []);
   const mine = (await kept(page)).lessons[0].steps[2];
   assert.equal(mine.passed, false);
-  await panel(page).getByRole("button", { name: "Begin this step again" }).click();
-  await panel(page).getByRole("heading", { name: "Still missing" }).waitFor();
-  await panel(page).getByRole("button", { name: "Leave the lesson" }).click();
-  await page.getByRole("button", { name: new RegExp(`^Go on at step 3, .*, of ${FIRST}$`) }).waitFor();
+  await lessonPanel(page).getByRole("button", { name: "Begin this step again" }).click();
+  await lessonPanel(page).getByRole("heading", { name: "Still missing" }).waitFor();
+  await lessonPanel(page).getByRole("button", { name: "Leave the lesson" }).click();
+  await page.getByRole("button", { name: new RegExp(`^Go on at step 3, .*, of ${FIRST_LESSON}$`) }).waitFor();
   await check();
   await context.close();
 });
 
 test("a step shows only its rooms and lets only its own things be changed", async () => {
   const { page, context, check } = await lessonsOpen();
-  await take(page, FIRST);
+  await take(page, FIRST_LESSON);
   for (const name of ["Saw", "Scale"])
     assert.ok(await page.locator(`#room-${name.toLowerCase()}`).isVisible());
   for (const name of ["bench", "lane"]) assert.ok(await page.locator(`#room-${name}`).isHidden(), name);
-  await panel(page).getByRole("button", { name: "Next" }).click();
-  await panel(page).getByRole("button", { name: "Go on without it" }).click();
+  await lessonPanel(page).getByRole("button", { name: "Next" }).click();
+  await lessonPanel(page).getByRole("button", { name: "Go on without it" }).click();
   await page.locator("#room-bench").waitFor();
   await page
     .locator("#room-bench")
@@ -267,7 +257,7 @@ test("a step shows only its rooms and lets only its own things be changed", asyn
   const density = page.locator(".part[data-open]").getByRole("textbox", { name: /^Density/ });
   assert.ok(await density.isEnabled());
   // Live: the missing sentence follows the bench; what is left standing so is a failed try.
-  const missing = panel(page).locator(".missing li").first();
+  const missing = lessonPanel(page).locator(".missing li").first();
   const before = await missing.textContent();
   await density.fill("1.5");
   await page.waitForFunction(
@@ -300,19 +290,19 @@ for (const [size, viewport] of Object.entries({ desktop: undefined, phone: PHONE
     };
     assert.deepEqual(await accessibilityFaults(page), []);
     await wide();
-    await page.getByRole("button", { name: `Take this lesson ${FIRST}` }).focus();
+    await page.getByRole("button", { name: `Take this lesson ${FIRST_LESSON}` }).focus();
     await page.keyboard.press("Enter");
     await page.waitForFunction(() => document.activeElement?.id === "lesson-step");
     assert.deepEqual(await accessibilityFaults(page), []);
     await wide();
     await shoot(page, `lessons-step-${size}`);
-    await panel(page).getByRole("button", { name: "Next" }).focus();
+    await lessonPanel(page).getByRole("button", { name: "Next" }).focus();
     await page.keyboard.press("Enter");
-    await panel(page).getByRole("radio").first().focus();
+    await lessonPanel(page).getByRole("radio").first().focus();
     await page.keyboard.press("Space");
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
-    await panel(page)
+    await lessonPanel(page)
       .getByRole("heading", { name: /^You said/ })
       .waitFor();
     assert.deepEqual(await accessibilityFaults(page), []);
@@ -339,7 +329,7 @@ for (const [size, viewport] of Object.entries({ desktop: undefined, phone: PHONE
 
 test("progress goes out to a file and comes in again; a class of files makes a table, a bad one is named", async () => {
   const { page, context, check } = await lessonsOpen();
-  await take(page, FIRST);
+  await take(page, FIRST_LESSON);
   await walk(page, null);
   await toLessons(page);
   await page.getByLabel("Your name").fill("Ada");
@@ -362,7 +352,7 @@ test("progress goes out to a file and comes in again; a class of files makes a t
   await page.getByLabel("Progress to take in").setInputFiles(file("bad.json", "{"));
   await page.getByText("bad.json was not taken in. This is not a progress file of Pithball.").waitFor();
 
-  await inside(page, "A class");
+  await inLessons(page, "A class");
   const [begun] = mine.lessons;
   const { steps } = begun;
   assert.deepEqual(
@@ -416,10 +406,10 @@ test("where nothing can be kept a lesson still works, and says so", async () => 
     };
   });
   await toLessons(page);
-  await take(page, FIRST);
-  await panel(page).getByRole("button", { name: "Next" }).click();
-  await panel(page).getByText("your progress is not kept").waitFor();
-  await panel(page).getByRole("button", { name: "Leave the lesson" }).click();
+  await take(page, FIRST_LESSON);
+  await lessonPanel(page).getByRole("button", { name: "Next" }).click();
+  await lessonPanel(page).getByText("your progress is not kept").waitFor();
+  await lessonPanel(page).getByRole("button", { name: "Leave the lesson" }).click();
   await page.getByText("Your own ball and shot are back").waitFor();
   const saved = await downloaded(page, () =>
     page.getByRole("button", { name: "Save progress to a file" }).click(),
@@ -455,8 +445,8 @@ test("every word has its meaning and a picture, and a number's word leads there"
 
 test("a lesson prints as a worksheet that gives no answer away, and its key by itself", async () => {
   const { page, context, check } = await lessonsOpen();
-  await page.getByRole("button", { name: `On paper ${FIRST}` }).click();
-  await page.getByRole("heading", { name: FIRST }).waitFor();
+  await page.getByRole("button", { name: `On paper ${FIRST_LESSON}` }).click();
+  await page.getByRole("heading", { name: FIRST_LESSON }).waitFor();
   const sheet = await page.locator(".paper-page").textContent();
   assert.match(sheet, /Which ball rolls first\?/);
   assert.equal(await page.locator(".paper-options li").count(), 3);
@@ -495,7 +485,7 @@ for (const [size, viewport] of Object.entries({
 })) {
   test(`the coach's view goes through a lesson by clicker with a poll of hands, ${size}`, async () => {
     const { page, context, check } = await lessonsOpen({ viewport });
-    await page.getByRole("button", { name: `Show to a room ${FIRST}` }).click();
+    await page.getByRole("button", { name: `Show to a room ${FIRST_LESSON}` }).click();
     const view = page.getByRole("dialog");
     await view.waitFor();
     const far = view.locator(".coach-way span");
@@ -555,11 +545,11 @@ for (const [size, viewport] of Object.entries({
 
 test("a lesson is written in the page: a mistake is shown at its line, the text is kept, tried and saved", async () => {
   const { page, context, reload, check } = await lessonsOpen();
-  await inside(page, "Write one");
+  await inLessons(page, "Write one");
   await page.getByLabel("Begin from").selectOption({ label: "a short blank one" });
   await page.getByRole("heading", { name: "It is sound" }).waitFor();
-  await page.getByLabel("Begin from").selectOption({ label: FIRST });
-  await page.getByText(`How it reads: ${FIRST}`).waitFor();
+  await page.getByLabel("Begin from").selectOption({ label: FIRST_LESSON });
+  await page.getByText(`How it reads: ${FIRST_LESSON}`).waitFor();
   const area = page.getByLabel("The lesson as text");
   const text = await area.inputValue();
   const wrong = text.replace("rg_in <= goal_in", "rg_inch <= goal_in");
@@ -581,12 +571,12 @@ test("a lesson is written in the page: a mistake is shown at its line, the text 
   assert.deepEqual(at, [line, true]);
   await page.evaluate(() => dispatchEvent(new Event("pagehide")));
   await reload();
-  await inside(page, "Write one");
+  await inLessons(page, "Write one");
   assert.equal(await area.inputValue(), wrong);
   await page.getByLabel("Lesson file to open").setInputFiles({
     name: "mine.lesson.md",
     mimeType: "text/markdown",
-    buffer: Buffer.from(text.replace(`title = "${FIRST}"`, 'title = "Mine"')),
+    buffer: Buffer.from(text.replace(`title = "${FIRST_LESSON}"`, 'title = "Mine"')),
   });
   await page.getByText("Opened mine.lesson.md.").waitFor();
   await page.getByText("How it reads: Mine").waitFor();
@@ -594,10 +584,10 @@ test("a lesson is written in the page: a mistake is shown at its line, the text 
   assert.equal(saved.name, "why-a-house-ball-goes-long.lesson.md");
   assert.match(saved.text, /title = "Mine"/);
   await page.getByRole("button", { name: "Try it" }).click();
-  await panel(page).getByText("Trying it out.").waitFor();
-  await panel(page).getByRole("button", { name: "Next" }).click();
+  await lessonPanel(page).getByText("Trying it out.").waitFor();
+  await lessonPanel(page).getByRole("button", { name: "Next" }).click();
   assert.equal(await kept(page), null, "a trial leaves no trace in the progress");
-  await panel(page).getByRole("button", { name: "Leave the lesson" }).click();
+  await lessonPanel(page).getByRole("button", { name: "Leave the lesson" }).click();
   await page.getByLabel("The lesson as text").waitFor();
   await check();
   await context.close();
@@ -606,16 +596,16 @@ test("a lesson is written in the page: a mistake is shown at its line, the text 
 test("a path is drawn with the pointer or the arrow keys before the ball's is seen", async () => {
   const { page, context, check } = await lessonsOpen({ viewport: PHONE });
   await take(page, "Skid, hook, roll");
-  await panel(page).getByRole("button", { name: "Next" }).click();
-  const lane = panel(page).locator(".draw-path-lane");
+  await lessonPanel(page).getByRole("button", { name: "Next" }).click();
+  const lane = lessonPanel(page).locator(".draw-path-lane");
   await lane.waitFor();
   // What the numbers in view would give away is out of it until the answer.
   assert.equal(await page.locator(".strip:visible").count(), 0);
   assert.equal(await lane.locator(".path").count(), 0);
   // Nothing else is beside it, and there is no answer before a point was moved.
   assert.equal(await page.locator(".room:visible").count(), 1);
-  assert.ok(await panel(page).getByRole("button", { name: "Answer with this path" }).isDisabled());
-  const at40 = panel(page).getByRole("slider", { name: "Your path at 40 ft" });
+  assert.ok(await lessonPanel(page).getByRole("button", { name: "Answer with this path" }).isDisabled());
+  const at40 = lessonPanel(page).getByRole("slider", { name: "Your path at 40 ft" });
   const board = async () => Number(await at40.getAttribute("aria-valuenow"));
   const first = await board();
   await at40.focus();
@@ -623,7 +613,7 @@ test("a path is drawn with the pointer or the arrow keys before the ball's is se
   await page.keyboard.press("PageDown");
   assert.equal(await board(), first - 6);
   assert.match(
-    await panel(page).locator(".draw-path-says").textContent(),
+    await lessonPanel(page).locator(".draw-path-says").textContent(),
     new RegExp(`board ${(first - 6).toFixed(1)} at 40.ft`),
   );
   const { x, y, width, height } = await lane.boundingBox();
@@ -634,8 +624,8 @@ test("a path is drawn with the pointer or the arrow keys before the ball's is se
   const drawn = await board();
   assert.ok(drawn < 12, `board ${drawn}`);
   assert.deepEqual(await accessibilityFaults(page), []);
-  await panel(page).getByRole("button", { name: "Answer with this path" }).click();
-  await panel(page)
+  await lessonPanel(page).getByRole("button", { name: "Answer with this path" }).click();
+  await lessonPanel(page)
     .getByRole("heading", { name: /^You said/ })
     .waitFor();
   assert.equal(await lane.locator(".path").count(), 1);

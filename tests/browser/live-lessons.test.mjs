@@ -2,6 +2,7 @@
 // hands, a file: once, and not while one is still at it; the keyboard is never lost.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
+import { FIRST_LESSON, inLessons, lessonPanel, toLessons } from "./about.mjs";
 import { launch } from "./harness.mjs";
 import { heard, heardOf, inTurn, listen, once } from "./heard.mjs";
 
@@ -11,14 +12,10 @@ before(async () => {
 });
 after(() => site?.close());
 
-const FIRST = "Why a house ball goes long";
-const panel = (page) => page.getByRole("region", { name: "Lesson", exact: true });
 const next = (page) =>
-  panel(page)
+  lessonPanel(page)
     .locator(".lesson-way button")
     .filter({ hasText: /^(Next|Go on)/ });
-const inLessons = (page, name) =>
-  page.getByRole("navigation", { name: "In Lessons" }).getByRole("button", { name }).click();
 const focused = (page) => page.evaluate(() => document.activeElement.id || document.activeElement.localName);
 
 async function lessons() {
@@ -26,8 +23,7 @@ async function lessons() {
   await listen(opened.context);
   await opened.reload();
   const { page } = opened;
-  await page.getByRole("navigation", { name: "Places" }).getByRole("button", { name: "Lessons" }).click();
-  await page.getByText("Reading the lessons").waitFor({ state: "detached" });
+  await toLessons(page);
   await heard(page);
   return opened;
 }
@@ -37,11 +33,11 @@ const take = (page, title) =>
 
 test("an answer, what is missing, hints, the way and the end of a lesson are said", async () => {
   const { page, context, check } = await lessons();
-  await take(page, FIRST);
+  await take(page, FIRST_LESSON);
   await next(page).click();
-  await panel(page).getByRole("radio").first().focus();
+  await lessonPanel(page).getByRole("radio").first().focus();
   await page.keyboard.press("Space");
-  await panel(page).getByRole("button", { name: "Answer" }).focus();
+  await lessonPanel(page).getByRole("button", { name: "Answer" }).focus();
   await page.keyboard.press("Enter");
   assert.equal(await focused(page), "lesson-question");
   once(await heardOf(page, /./), /^No\. The house ball rolls after .*\d.*The right answer:/);
@@ -55,14 +51,14 @@ test("an answer, what is missing, hints, the way and the end of a lesson are sai
   assert.equal(typed.length, 1, JSON.stringify(typed));
   assert.match(typed[0], /Weight \d.*Still missing\. .*\d/);
   for (const name of ["A hint", "A second hint", "The last hint"]) {
-    await panel(page).getByRole("button", { name, exact: true }).focus();
+    await lessonPanel(page).getByRole("button", { name, exact: true }).focus();
     await page.keyboard.press("Enter");
     const said = await heard(page);
     assert.equal(said.length, 1, JSON.stringify(said));
-    const hint = await panel(page).locator(".hints li").last().textContent();
+    const hint = await lessonPanel(page).locator(".hints li").last().textContent();
     assert.equal(said[0], hint.replace(/\s+/g, " "));
   }
-  await panel(page).getByRole("button", { name: "Show me one way to do it" }).focus();
+  await lessonPanel(page).getByRole("button", { name: "Show me one way to do it" }).focus();
   await page.keyboard.press("Enter");
   assert.equal(await focused(page), "lesson-deed");
   once(await heardOf(page, /one way/), /This is one way to do it\. .*\d/);
@@ -70,7 +66,7 @@ test("an answer, what is missing, hints, the way and the end of a lesson are sai
     await next(page)
       .or(page.getByRole("button", { name: "Finish" }))
       .click();
-  once(await heardOf(page, /finished|end/), new RegExp(`“${FIRST}” is finished`));
+  once(await heardOf(page, /finished|end/), new RegExp(`“${FIRST_LESSON}” is finished`));
   await check();
   await context.close();
 });
@@ -78,22 +74,22 @@ test("an answer, what is missing, hints, the way and the end of a lesson are sai
 test("numbers and paths that were predicted are answered, hands of a room counted", async () => {
   const { page, context, check } = await lessons();
   await take(page, "The puck");
-  while (!(await panel(page).locator(".amount").count())) await next(page).click();
+  while (!(await lessonPanel(page).locator(".amount").count())) await next(page).click();
   await heard(page);
-  await panel(page)
+  await lessonPanel(page)
     .getByLabel(/^Your number/)
     .fill("far");
-  await panel(page).getByRole("button", { name: "Answer" }).click();
+  await lessonPanel(page).getByRole("button", { name: "Answer" }).click();
   once(await heardOf(page, /number/), /this is no number/i);
-  await panel(page)
+  await lessonPanel(page)
     .getByLabel(/^Your number/)
     .fill("98765");
   await page.keyboard.press("Enter");
   once(await heardOf(page, /Computed/), /Computed: .*\d/);
-  await panel(page).getByRole("button", { name: "Leave the lesson" }).click();
+  await lessonPanel(page).getByRole("button", { name: "Leave the lesson" }).click();
   once(await heardOf(page, /back/), /Your own ball and shot are back on the bench/);
 
-  await page.getByRole("button", { name: `Show to a room ${FIRST}` }).click();
+  await page.getByRole("button", { name: `Show to a room ${FIRST_LESSON}` }).click();
   const view = page.getByRole("dialog");
   while ((await view.locator(".coach-slide").getAttribute("data-slide")) !== "ask")
     await page.keyboard.press("PageDown");
@@ -109,7 +105,7 @@ test("numbers and paths that were predicted are answered, hands of a room counte
   await page.keyboard.press("Escape");
   assert.equal(
     await page.evaluate(() => document.activeElement.textContent.slice(0, 80)),
-    `Show to a room ${FIRST}`,
+    `Show to a room ${FIRST_LESSON}`,
     "the keyboard is back on the button that opened it",
   );
   await check();

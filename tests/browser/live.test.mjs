@@ -2,6 +2,7 @@
 // sentence with its numbers, once, and not while one is still typing or dragging.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
+import { go } from "./about.mjs";
 import { launch } from "./harness.mjs";
 import { heard, heardOf, inTurn, listen, once } from "./heard.mjs";
 
@@ -136,7 +137,7 @@ test("files and links say what became of them", async () => {
   once(await heardOf(page, /bad/), /^bad\.ball\.json was not opened\. .+/);
   await page.getByRole("button", { name: "Share link" }).click();
   once(await heardOf(page, /link/), /The link is \d+ characters long\.$/);
-  await page.getByRole("navigation", { name: "Places" }).getByRole("button", { name: "Shelf" }).click();
+  await go(page, "Shelf");
   await page.getByRole("button", { name: "Put on the shelf", exact: true }).click();
   once(await heardOf(page, /shelf/), /^Put on the shelf: No\. 3, three-piece\.$/);
   const row = page.locator("[data-entry]").first();

@@ -2,6 +2,7 @@
 // what runs by itself ends, and can be stopped.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
+import { go } from "./about.mjs";
 import { launch } from "./harness.mjs";
 
 let site;
@@ -38,9 +39,6 @@ const stirred = (page) =>
     STILL_MS,
   );
 const NOTHING = { drawn: 0, seen: [], running: 0 };
-
-const go = (page, name) =>
-  page.getByRole("navigation", { name: "Places" }).getByRole("button", { name, exact: true }).click();
 
 test("with reduced motion nothing moves by itself, in any room", async () => {
   const { page, context, check } = await site.open({ reducedMotion: "reduce" });

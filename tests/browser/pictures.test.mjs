@@ -2,6 +2,7 @@
 // what is seen with its numbers, or stands hidden beside the words that do.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
+import { go } from "./about.mjs";
 import { launch, unfold } from "./harness.mjs";
 
 let site;
@@ -9,9 +10,6 @@ before(async () => {
   site = await launch();
 });
 after(() => site?.close());
-
-const go = (page, name) =>
-  page.getByRole("navigation", { name: "Places" }).getByRole("button", { name, exact: true }).click();
 
 /**
  * Pictures in view that say nothing, each with where it is: `told` is how many say

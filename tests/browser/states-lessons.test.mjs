@@ -1,6 +1,7 @@
 // axe-core in the states of lessons that no other test brings about.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
+import { FIRST_LESSON, inLessons, lessonPanel, toLessons } from "./about.mjs";
 import { launch } from "./harness.mjs";
 import { sound } from "./states.mjs";
 
@@ -10,55 +11,47 @@ before(async () => {
 });
 after(() => site?.close());
 
-const FIRST = "Why a house ball goes long";
-const panel = (page) => page.getByRole("region", { name: "Lesson", exact: true });
 const next = (page) =>
-  panel(page)
+  lessonPanel(page)
     .locator(".lesson-way button")
     .filter({ hasText: /^(Next|Go on|Finish|End)/ })
     .click();
-const inLessons = (page, name) =>
-  page.getByRole("navigation", { name: "In Lessons" }).getByRole("button", { name }).click();
 const take = (page, title) => page.getByRole("button", { name: new RegExp(`^Take .* ${title}$`) }).click();
 
 async function lessons() {
   const opened = await site.open({ reducedMotion: "reduce" });
-  await opened.page
-    .getByRole("navigation", { name: "Places" })
-    .getByRole("button", { name: "Lessons" })
-    .click();
-  await opened.page.getByText("Reading the lessons").waitFor({ state: "detached" });
+  await toLessons(opened.page);
   return opened;
 }
 
 test("a task with hints, a mistake on the bench, the way that was shown, done, the lesson at its end", async () => {
   const { page, context, check } = await lessons();
-  await take(page, FIRST);
+  await take(page, FIRST_LESSON);
   await next(page);
-  await panel(page).getByRole("radio").nth(1).check();
-  await panel(page).getByRole("button", { name: "Answer" }).click();
+  await lessonPanel(page).getByRole("radio").nth(1).check();
+  await lessonPanel(page).getByRole("button", { name: "Answer" }).click();
   await sound(page, "answered right", "Lesson");
   await next(page);
   await page.locator("#room-bench .part-head", { hasText: "body" }).click();
   const density = page.locator(".part[data-open]").getByRole("textbox", { name: /^Density/ });
   await density.fill("1.4");
   for (const name of ["A hint", "A second hint", "The last hint"])
-    await panel(page).getByRole("button", { name, exact: true }).click();
-  await panel(page).locator(".deed-says .answered").waitFor();
+    await lessonPanel(page).getByRole("button", { name, exact: true }).click();
+  await lessonPanel(page).locator(".deed-says .answered").waitFor();
   await sound(page, "what is wrong with it, three hints", "Lesson");
   await density.fill("0");
-  await panel(page).getByText("There is a mistake on the bench: ").waitFor();
+  await lessonPanel(page).getByText("There is a mistake on the bench: ").waitFor();
   await sound(page, "a mistake on the bench", "Lesson");
   await page.keyboard.press("Control+z");
-  await panel(page).getByRole("button", { name: "Show me one way to do it" }).click();
-  await panel(page).getByRole("heading", { name: "This is one way to do it" }).waitFor();
+  await lessonPanel(page).getByRole("button", { name: "Show me one way to do it" }).click();
+  await lessonPanel(page).getByRole("heading", { name: "This is one way to do it" }).waitFor();
   await sound(page, "done", "Lesson");
   await page.getByRole("navigation", { name: "Places" }).getByRole("button", { name: "Lessons" }).click();
   await page.getByRole("button", { name: "Back to it" }).waitFor();
   await sound(page, "a lesson that has the bench", "Lessons");
   await page.getByRole("button", { name: "Back to it" }).click();
   for (let n = 0; n < 3; n += 1) await next(page);
-  await page.getByText(`“${FIRST}” is finished.`).waitFor();
+  await page.getByText(`“${FIRST_LESSON}” is finished.`).waitFor();
   await page.getByRole("button", { name: "Forget it…" }).click();
   await page.getByLabel("Progress to take in").setInputFiles({
     name: "bad.json",
@@ -74,18 +67,18 @@ test("a task with hints, a mistake on the bench, the way that was shown, done, t
 test("numbers predicted: none, too large; a path answered; nothing is kept", async () => {
   const { page, context, check } = await lessons();
   await take(page, "The puck");
-  while (!(await panel(page).locator(".amount").count())) await next(page);
-  await panel(page)
+  while (!(await lessonPanel(page).locator(".amount").count())) await next(page);
+  await lessonPanel(page)
     .getByLabel(/^Your number/)
     .fill("far");
-  await panel(page).getByRole("button", { name: "Answer" }).click();
+  await lessonPanel(page).getByRole("button", { name: "Answer" }).click();
   await sound(page, "no number", "Lesson");
-  await panel(page)
+  await lessonPanel(page)
     .getByLabel(/^Your number/)
     .fill("98765");
-  await panel(page).getByRole("button", { name: "Answer" }).click();
+  await lessonPanel(page).getByRole("button", { name: "Answer" }).click();
   await sound(page, "too large", "Lesson");
-  await panel(page).getByRole("button", { name: "Leave the lesson" }).click();
+  await lessonPanel(page).getByRole("button", { name: "Leave the lesson" }).click();
   await take(page, "Skid, hook, roll");
   await page.evaluate(() => {
     Storage.prototype.setItem = () => {
@@ -93,11 +86,11 @@ test("numbers predicted: none, too large; a path answered; nothing is kept", asy
     };
   });
   await next(page);
-  await panel(page).getByText("Type the boards instead").click();
-  await panel(page).locator(".draw-path .field-number input").first().fill("22");
+  await lessonPanel(page).getByText("Type the boards instead").click();
+  await lessonPanel(page).locator(".draw-path .field-number input").first().fill("22");
   await sound(page, "a path before the answer", "Lesson");
-  await panel(page).getByRole("button", { name: "Answer with this path" }).click();
-  await panel(page).getByText("your progress is not kept").waitFor();
+  await lessonPanel(page).getByRole("button", { name: "Answer with this path" }).click();
+  await lessonPanel(page).getByText("your progress is not kept").waitFor();
   await sound(page, "a path answered, nothing kept", "Lesson");
   await check();
   await context.close();
@@ -135,7 +128,7 @@ test("told to a room: title, words, a number, a task with its hints, the end; a 
   await page.getByRole("heading", { name: "It is sound" }).waitFor();
   await sound(page, "sound", "Lessons");
   await page.getByRole("button", { name: "Try it" }).click();
-  await panel(page).getByText("Trying it out.").waitFor();
+  await lessonPanel(page).getByText("Trying it out.").waitFor();
   await sound(page, "tried out", "Lesson");
   await check();
   await context.close();

@@ -1,5 +1,6 @@
 // axe-core in the states of Shelf and Sheet that no other test brings about.
 import { after, before, test } from "node:test";
+import { go } from "./about.mjs";
 import { launch } from "./harness.mjs";
 import { sound } from "./states.mjs";
 
@@ -9,8 +10,6 @@ before(async () => {
 });
 after(() => site?.close());
 
-const go = (page, name) =>
-  page.getByRole("navigation", { name: "Places" }).getByRole("button", { name, exact: true }).click();
 const put = (page) => page.getByRole("button", { name: "Put on the shelf", exact: true }).click();
 
 test("the Shelf empty, an entry unfolded, renamed, taken off, kept by no one, in another tab's hands", async () => {

@@ -1,6 +1,7 @@
 // A state of the page as everybody meets it: looked at by axe-core in light, again
 // for what may differ in the dark and on a narrow screen, and with forced colours.
 import assert from "node:assert/strict";
+import { contrast } from "./contrast.mjs";
 import { accessibilityFaults, DESKTOP, NARROW } from "./harness.mjs";
 
 const COLOURS = ["color-contrast", "link-in-text-block"];
@@ -18,28 +19,28 @@ export const tooWide = (page) =>
  * With forced colours every text gets a ground of the system's own, whatever is behind it:
  * texts in a colour that cannot be read on that, which axe-core does not know.
  */
-const lostInForcedColours = (page) =>
-  page.evaluate(() => {
-    const luminance = (computed) => {
-      const [r, g, b] = computed.match(/[\d.]+/g).map((byte) => {
-        const part = Number(byte) / 255;
-        return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
-      });
-      return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-    };
+async function lostInForcedColours(page) {
+  const { ground, texts } = await page.evaluate(() => {
+    const channels = (computed) =>
+      computed
+        .match(/[\d.]+/g)
+        .slice(0, 3)
+        .map(Number);
     const probe = document.body.appendChild(document.createElement("i"));
     probe.style.color = "Canvas";
-    const ground = luminance(getComputedStyle(probe).color);
+    const ground = channels(getComputedStyle(probe).color);
     probe.remove();
-    return [...document.querySelectorAll("body *:not(svg *, option)")]
+    const texts = [...document.querySelectorAll("body *:not(svg *, option)")]
       .filter((one) => [...one.childNodes].some((node) => node.nodeType === 3 && node.data.trim() !== ""))
       .filter((one) => one.checkVisibility() && getComputedStyle(one).forcedColorAdjust === "auto")
-      .filter((one) => {
-        const [low, high] = [ground, luminance(getComputedStyle(one).color)].sort((a, b) => a - b);
-        return (high + 0.05) / (low + 0.05) < 3;
-      })
-      .map((one) => `${one.localName}.${one.className} “${one.textContent.trim().slice(0, 30)}”`);
+      .map((one) => ({
+        name: `${one.localName}.${one.className} “${one.textContent.trim().slice(0, 30)}”`,
+        colour: channels(getComputedStyle(one).color),
+      }));
+    return { ground, texts };
   });
+  return texts.filter(({ colour }) => contrast(ground, colour) < 3).map(({ name }) => name);
+}
 
 /** Lets what follows a change of media or size be drawn. */
 const drawn = (page) =>
