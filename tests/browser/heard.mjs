@@ -40,8 +40,8 @@ export async function heard(page) {
   return page.evaluate(() => globalThis.heard.splice(0).map((text) => text.replaceAll("\u2212", "-")));
 }
 
-/** Waits until something is heard that fits, and gives it with all that was heard till then. */
-export async function heardOf(page, pattern) {
+/** Waits until something is heard that fits. */
+export async function hears(page, pattern) {
   const source = [pattern.source, pattern.flags];
   const fits = page.waitForFunction(
     ([source, flags]) => globalThis.heard.some((text) => new RegExp(source, flags).test(text)),
@@ -51,6 +51,11 @@ export async function heardOf(page, pattern) {
   await fits.catch(async () =>
     assert.fail(`${pattern} was not heard, but ${JSON.stringify(await heard(page))}`),
   );
+}
+
+/** Waits until something is heard that fits, and gives it with all that was heard till nothing more came. */
+export async function heardOf(page, pattern) {
+  await hears(page, pattern);
   return heard(page);
 }
 

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { launch } from "./harness.mjs";
-import { heard, heardOf, inTurn, listen, once } from "./heard.mjs";
+import { heard, heardOf, hears, inTurn, listen, once } from "./heard.mjs";
 
 let site;
 before(async () => {
@@ -46,11 +46,13 @@ test("pouring, levers, the map, scatter and the seeking of a core say what they 
   once(await heardOf(page, /comes from/), /decides the weight comes from .* \([\d.]+%/);
   await scatter.getByRole("textbox", { name: "Balls" }).fill("5");
   once(await heardOf(page, /only|from/i), /from 100 to 1.?000.?000/);
-  await scatter.getByRole("textbox", { name: "Balls" }).fill("100000");
-  await scatter.getByRole("button", { name: /^Pour 100,000 balls/ }).click();
-  once(await heardOf(page, /Pouring/), /Pouring 100,000 balls/);
+  await scatter.getByRole("textbox", { name: "Balls" }).fill("1000000");
+  await scatter.getByRole("button", { name: /^Pour 1,000,000 balls/ }).click();
+  await hears(page, /Pouring/);
   await scatter.getByRole("button", { name: "Stop" }).click();
-  once(await heardOf(page, /Stopped/), /Stopped\./);
+  const stopped = await heardOf(page, /Stopped/);
+  once(stopped, /Pouring 1,000,000 balls/);
+  once(stopped, /Stopped\./);
 
   const seek = await fold(page, "Find a core");
   await seek.getByRole("textbox", { name: /^Wanted: Low RG/ }).fill("2.75");

@@ -1,5 +1,6 @@
 // axe-core where something is wrong that is not the reader's doing: no 3D picture,
 // nothing kept, a link or a file that is no good, a part that never came.
+import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
 import { launch, NARROW } from "./harness.mjs";
 import { sound } from "./states.mjs";
@@ -66,7 +67,9 @@ test("a link that is no good, one that is long, one that cannot be made, a file 
   await sound(page, "link cut off", "Bench");
   const file = (name, content) => ({ name, mimeType: "application/json", buffer: Buffer.from(content) });
   const give = (...given) => page.getByLabel("File to open").setInputFiles(file(...given));
-  const ball = await page.evaluate(() => JSON.parse(localStorage.getItem("pithball.bench/1"))?.doc.ball);
+  const ball = JSON.parse(
+    readFileSync(new URL("../../scenarios/balls/no-1-simple.ball.json", import.meta.url)),
+  );
   const piece = (n) => ({
     name: `piece ${n} ${Math.sin(n)}`,
     density_g_cc: 1 + n / 100,
