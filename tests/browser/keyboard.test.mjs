@@ -3,6 +3,7 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
+import { stop, tabTo } from "./by-keys.mjs";
 import { DESKTOP, launch, NARROW } from "./harness.mjs";
 
 let site;
@@ -10,37 +11,6 @@ before(async () => {
   site = await launch();
 });
 after(() => site?.close());
-
-/** What has the focus, how it is marked, and whether any of it is in view. */
-const stop = (page) =>
-  page.evaluate(() => {
-    const element = document.activeElement;
-    const labels = [...(element.labels ?? [])].map((label) => label.textContent);
-    const by = (element.getAttribute("aria-labelledby") ?? "").split(" ").filter(Boolean);
-    const named = by.map((id) => document.getElementById(id)?.textContent);
-    const style = getComputedStyle(element);
-    const box = element.getBoundingClientRect();
-    return {
-      name: [element.getAttribute("aria-label") ?? "", ...labels, ...named, element.textContent]
-        .join(" ")
-        .trim(),
-      kind: element.type ?? element.localName,
-      marked: style.outlineStyle !== "none" || style.boxShadow !== "none",
-      inView: box.bottom > 0 && box.right > 0 && box.top < innerHeight && box.left < innerWidth,
-    };
-  });
-
-/** Goes on with Tab until a stop fits; every stop on the way must be seen. */
-async function tabTo(page, fits) {
-  for (let n = 0; n < 250; n += 1) {
-    await page.keyboard.press("Tab");
-    const at = await stop(page);
-    if (at.kind === "body") continue;
-    assert.ok(at.marked && at.inView, `focus cannot be seen: ${JSON.stringify(at)}`);
-    if (fits(at)) return at;
-  }
-  assert.fail("not reached by Tab");
-}
 
 test("build, weigh, saw, roll and save by keyboard alone", async () => {
   const { page, context, check } = await site.open({ viewport: DESKTOP, reducedMotion: "reduce" });
