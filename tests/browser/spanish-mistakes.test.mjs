@@ -29,7 +29,7 @@ const MISTAKES = [
   [
     "{weight_lb}",
     "15 libras",
-    'Aquí debe haber un número con unidad calculado, como {una expresión}, no escrito a mano, no "15 libras".',
+    'Aquí debe haber un número con unidad que se calcule, como {una expresión}, no "15 libras".',
   ],
   ["{weight_lb}", "{weight_lb", "Esta { nunca se cierra: falta una }."],
   ["[[RG]]", "[[RGG]]", 'Aquí debe haber una palabra del glosario, no "RGG".'],

@@ -238,7 +238,7 @@ impl Reader<'_> {
             let found = words.get(typed).unwrap_or_default();
             let accepted = phrase!(
                 "computed-number",
-                "a number with a unit computed, as {open}an expression{close}, not typed",
+                "a number with a unit that is computed, as {open}an expression{close}",
                 open = "{",
                 close = "}"
             );

@@ -128,7 +128,7 @@ fn prose() {
     }
     disc("It is {", "This { is never closed: a } is missing.");
     disc("It is } half", "Here must be {an expression} with both braces, not a closing brace.");
-    disc("It is 3 lb half", "Here must be a number with a unit computed, as {an expression}, not typed, not \"3 lb\".");
+    disc("It is 3 lb half", "Here must be a number with a unit that is computed, as {an expression}, not \"3 lb\".");
     disc("It is {rg_in:9} half", "Here must be a number of decimals, 0 to 6, not \"9\" after a colon.");
     disc("It is {1 < 2} half", "Here must be an expression that is a number, not a comparison.");
     disc("A [[pock]] is half", "Here must be a word of the glossary, not \"pock\".");
@@ -141,11 +141,11 @@ fn prose() {
     // Typed in Spanish.
     disc(
         "Son tres pulgadas",
-        "Here must be a number with a unit computed, as {an expression}, not typed, not \"tres pulgadas\".",
+        "Here must be a number with a unit that is computed, as {an expression}, not \"tres pulgadas\".",
     );
     disc(
         "Es la tabla 17, no",
-        "Here must be a number with a unit computed, as {an expression}, not typed, not \"tabla 17\".",
+        "Here must be a number with a unit that is computed, as {an expression}, not \"tabla 17\".",
     );
 }
 
