@@ -1,7 +1,8 @@
 # Fields, words and buttons that many rooms share.
 
 parts-not-a-number = Not a number yet; still using { $value }.
-parts-only = Only from { $low } to { $high } { $unit }; the last value stays.
+parts-only = Only from { $low } to { $high }; the last value stays.
+parts-only-whole = Only a whole number from { $low } to { $high }; the last value stays.
 parts-drawn = See it drawn<word> { $word }</word>
 parts-stopped = Stopped.
 parts-stop = Stop

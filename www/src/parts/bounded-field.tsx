@@ -1,32 +1,31 @@
-import { useState } from "preact/hooks";
 import { ownProblem } from "../own-problem";
 import { useStore } from "../store";
-import { measure, number } from "../units";
+import { count, measure, number } from "../units";
 import { type FieldProps, NumberField } from "./field";
 import { say } from "./say";
 
-interface BoundedFieldProps extends Omit<FieldProps, "problem"> {
+interface BoundedFieldProps extends Omit<FieldProps, "problem" | "refuse"> {
   /** What is accepted, where it is more than the slider spans. */
   least?: number;
   most?: number;
 }
 
 /** A number of the page's own that no file judges: what lies outside is told and not used. */
-export function BoundedField({ least, most, onChange, ...field }: BoundedFieldProps) {
+export function BoundedField({ least, most, ...field }: BoundedFieldProps) {
+  const { quantity } = field;
   const units = useStore().view.value.units;
-  const [outside, setOutside] = useState(false);
   const low = least ?? field.min;
   const high = most ?? field.max;
-  const [from = "", to = ""] = [low, high].map((end) => number(end, field.quantity, units));
-  const { spoken } = measure(field.quantity, units);
+  const { spoken } = measure(quantity, units);
+  const whole = quantity === "count";
+  const end = (value: number) => (whole ? count(value) : number(value, quantity, units));
+  const to = spoken === "" ? end(high) : `${end(high)} ${spoken}`;
   return (
     <NumberField
       {...field}
-      problem={outside ? ownProblem(() => say("parts-only", { low: from, high: to, unit: spoken })) : null}
-      onChange={(value) => {
-        const inside = value >= low && value <= high;
-        setOutside(!inside);
-        if (inside) onChange(value);
+      refuse={(value) => {
+        if (value >= low && value <= high && (!whole || Number.isInteger(value))) return null;
+        return ownProblem(() => say(whole ? "parts-only-whole" : "parts-only", { low: end(low), high: to }));
       }}
     />
   );

@@ -18,6 +18,8 @@ export interface FieldProps {
   onChange(value: number): void;
   /** What is wrong with this very value, if anything. */
   problem?: Problem | null;
+  /** Why a value is not taken, if it is not: then what was typed stays to be gone on with, and the value as it was. */
+  refuse?(value: number): Problem | null;
   /** Worth knowing though not wrong, such as a published limit passed. */
   caution?: string | null;
   /** What this number does, in a few words. */
@@ -28,7 +30,7 @@ export interface FieldProps {
 
 /** A number: a slider to drag and a field to type in, with its unit. */
 export function NumberField(props: FieldProps) {
-  const { label, value, quantity, min, max, step, onChange, problem, caution, hint, bare } = props;
+  const { label, value, quantity, min, max, step, onChange, refuse, caution, hint, bare } = props;
   const units = useStore().view.value.units;
   const { unit, spoken } = measure(quantity, units);
   const id = useId();
@@ -39,6 +41,8 @@ export function NumberField(props: FieldProps) {
   const means = typed === null ? null : parseField(typed, quantity, units);
   const text = typed ?? shown;
   const notNumber = typed !== null && means === null;
+  const refused = means === null ? null : (refuse?.(means) ?? null);
+  const problem = refused ?? props.problem;
   const wrong = notNumber || Boolean(problem);
   // What is wrong with the ball or the shot is said with their numbers; of the rest nobody else would tell.
   const own = notNumber
@@ -50,13 +54,14 @@ export function NumberField(props: FieldProps) {
 
   function type(next: string) {
     const number = parseField(next, quantity, units);
-    setDraft({ text: next, value: number ?? value });
-    if (number !== null) onChange(number);
+    const taken = number === null || refuse?.(number) ? null : number;
+    setDraft({ text: next, value: taken ?? value });
+    if (taken !== null) onChange(taken);
   }
 
   function leave() {
-    // What is no number stays, with the reason beside it.
-    if (!notNumber) setDraft(null);
+    // What is no number or not taken stays, with the reason beside it.
+    if (!notNumber && !refused) setDraft(null);
   }
 
   function press(event: KeyboardEvent) {
@@ -66,9 +71,9 @@ export function NumberField(props: FieldProps) {
       leave();
     } else if (event.key === "ArrowUp" || event.key === "ArrowDown") {
       event.preventDefault();
-      setDraft(null);
       const by = event.key === "ArrowUp" ? step : -step;
-      onChange(Number((value + by).toFixed(6)));
+      const next = Number((value + by).toFixed(6));
+      type(fieldText(next, quantity, units));
     }
   }
 

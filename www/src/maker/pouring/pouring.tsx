@@ -69,7 +69,7 @@ function Panel() {
       <Told poured={poured} />
       <BoundedField
         label={<Say id="pouring-lost" parts={{ pour: (word) => <Term word="pour">{word}</Term> }} />}
-        value={poured.waste}
+        value={waste ?? poured.waste}
         quantity="share"
         min={0}
         max={0.3}

@@ -107,7 +107,7 @@ function Sample({ tolerances }: { tolerances: Tolerances }) {
         least={100}
         most={1_000_000}
         step={1000}
-        onChange={(balls) => change({ balls: Math.round(balls) })}
+        onChange={(balls) => change({ balls })}
       />
       <BoundedField
         label={<Term word="tolerance">{say("scatter-seed")}</Term>}
@@ -117,7 +117,7 @@ function Sample({ tolerances }: { tolerances: Tolerances }) {
         max={100}
         most={4_294_967_295}
         step={1}
-        onChange={(seed) => change({ seed: Math.round(seed) })}
+        onChange={(seed) => change({ seed })}
       />
       <p class="hint">{say("scatter-seed-says")}</p>
       <label class="line">

@@ -118,7 +118,7 @@ function Search({ target }: { target: Target }) {
         least={1}
         most={1000}
         step={4}
-        onChange={(count) => change({ starts: Math.round(count) })}
+        onChange={(starts) => change({ starts })}
       />
       <FileButtons kind="target" asked={target} back={say("seek-back")} />
     </>

@@ -37,7 +37,7 @@ export function AreaFields({ mirrored, stale }: { mirrored: boolean; stale: bool
             min={1}
             max={BOARDS}
             step={1}
-            onChange={(value) => setArea({ ...area, [key]: Math.round(value) })}
+            onChange={(value) => setArea({ ...area, [key]: value })}
           />
         ))}
         {(["from_ft", "to_ft"] as const).map((key) => (

@@ -113,7 +113,7 @@ export function FilmMap({ oil, map, cut_ft, stale }: MapProps) {
                 min={1}
                 max={39}
                 step={1}
-                onChange={(value) => setWide(Math.round(value))}
+                onChange={setWide}
               />
               <BoundedField
                 bare

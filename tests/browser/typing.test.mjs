@@ -1,0 +1,44 @@
+// A number is typed a key at a time, as people do, not put in whole: what has been
+// typed so far stays, though it is not yet a number, or not one that is taken.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { launch, unfold } from "./harness.mjs";
+
+let site;
+before(async () => {
+  site = await launch();
+});
+after(() => site?.close());
+
+test("every number field keeps what is typed in it, key by key", async () => {
+  const { page, context, check } = await site.open({ reducedMotion: "reduce" });
+  await page.getByText("Drill it for a hand", { exact: true }).click();
+  await page.getByRole("checkbox", { name: "The ball is drilled" }).check();
+  await unfold(page);
+  const names = await page
+    .locator(".field-number input")
+    .evaluateAll((all) => all.map(({ labels }) => labels[0]?.textContent));
+  assert.ok(names.length > 80, `${names.length} fields`);
+  const lost = await page.evaluate(async () => {
+    const lost = [];
+    const frame = () => new Promise(requestAnimationFrame);
+    for (const field of document.querySelectorAll(".field-number input")) {
+      if (!field.isConnected) continue;
+      const [name, was] = [field.labels[0]?.textContent, field.value];
+      field.focus();
+      for (const text of ["", "0.", "0.01", "-7", "99999"]) {
+        field.value = text;
+        field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+        await frame();
+        if (field.isConnected && field.value !== text) lost.push(`${name}: ${text} became ${field.value}`);
+      }
+      field.value = was;
+      field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+      await frame();
+    }
+    return lost;
+  });
+  assert.deepEqual(lost, []);
+  await check();
+  await context.close();
+});
