@@ -6,7 +6,7 @@ use serde_json::Value;
 use crate::run::{cargo, output};
 
 /// Licences that ask for no more than their notice. The names are SPDX's.
-const ACCEPTED: [&str; 11] = [
+const ACCEPTED: [&str; 12] = [
     "MIT",
     "MIT-0",
     "Apache-2.0",
@@ -15,6 +15,7 @@ const ACCEPTED: [&str; 11] = [
     "BSD-3-Clause",
     "0BSD",
     "ISC",
+    "NCSA",
     "Zlib",
     "Unicode-3.0",
     "Unlicense",
@@ -22,9 +23,17 @@ const ACCEPTED: [&str; 11] = [
 /// Where crates may come from.
 const SOURCE: &str = "registry+https://github.com/rust-lang/crates.io-index";
 
-/// Checks the licence and the source of every crate of the lock file.
+/// The workspace, and the fuzz targets with a lock file of their own.
+const MANIFESTS: [&str; 2] = ["Cargo.toml", "fuzz/Cargo.toml"];
+
+/// Checks the licence and the source of every crate of either lock file, and that both are up to date.
 pub(crate) fn check() -> Result<()> {
-    let metadata: Value = serde_json::from_str(&output(cargo(&["metadata", "--format-version=1", "--locked"]))?)?;
+    MANIFESTS.into_iter().try_for_each(check_one)
+}
+
+fn check_one(manifest: &str) -> Result<()> {
+    let listed = output(cargo(&["metadata", "--format-version=1", "--locked", "--manifest-path", manifest]))?;
+    let metadata: Value = serde_json::from_str(&listed)?;
     let packages = metadata["packages"].as_array().context("cargo metadata lists no packages")?;
     let mut faults = Vec::new();
     for package in packages {

@@ -225,23 +225,26 @@ interface MeasureProps {
   paper: string;
 }
 
-/** A dimension line with a tick at either end, its text beyond the inner end. */
+/** A dimension line with a tick at either end. At the top and foot of the ball its text stands outside, left of the pin's name; else beyond the inner end, where there is room. */
 function Measure({ from, to, text, paper }: MeasureProps) {
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
   const length = Math.hypot(dx, dy);
   if (length < 1) return null;
   const [ux, uy] = [dx / length, dy / length];
   const tick = ([x, y]: [number, number]) => `M${x - 5 * uy} ${y + 5 * ux}L${x + 5 * uy} ${y - 5 * ux}`;
-  const anchor = ux > 0.35 ? "end" : ux < -0.35 ? "start" : "middle";
+  const upright = Math.abs(ux) <= 0.35;
+  const [x, y] = upright
+    ? [to[0] - 9, to[1] + (uy < 0 ? -6 : 16)]
+    : [from[0] - 8 * ux, from[1] - 12 * uy + 4];
   const d = `M${from[0]} ${from[1]}L${to[0]} ${to[1]}${tick(from)}${tick(to)}`;
   return (
     <g pointer-events="none" data-measure>
       <path d={d} fill="none" stroke={paper} stroke-width="4.5" />
       <path d={d} fill="none" stroke={INK} stroke-width="1.8" />
       <text
-        x={from[0] - 8 * ux}
-        y={from[1] - 12 * uy + 4}
-        text-anchor={anchor}
+        x={x}
+        y={y}
+        text-anchor={upright || ux > 0 ? "end" : "start"}
         font-weight="600"
         stroke={paper}
         stroke-width="3.5"
