@@ -119,6 +119,7 @@ pub fn lesson(bytes: &[u8]) {
         }
     };
     assert!(problems.len() <= MAX_MISTAKES);
+    problems.iter().for_each(|mistake| tells(&mistake.problem));
     // As the page is told of them.
     assert!(format::in_parts(|| serde_json::to_string(&problems)).is_ok());
 }
@@ -143,12 +144,14 @@ pub fn link(bytes: &[u8]) {
 
 /// A value, or a problem that says everything that a reader needs.
 fn told<T>(read: Result<T, Problem>) -> Option<T> {
-    if let Err(problem) = &read {
-        let Problem { found, accepted, message, .. } = problem;
-        assert!(!found.is_empty() && !accepted.is_empty() && !message.is_empty(), "{problem:?}");
-        assert!(message.len() < 2_000, "a message of {} bytes", message.len());
-    }
-    read.ok()
+    read.inspect_err(tells).ok()
+}
+
+/// That a problem says everything that a reader needs, and no more.
+fn tells(problem: &Problem) {
+    let Problem { found, accepted, message, .. } = problem;
+    assert!(!found.is_empty() && !accepted.is_empty() && !message.is_empty(), "{problem:?}");
+    assert!(message.len() < 2_000, "a message of {} bytes", message.len());
 }
 
 fn solids(file: &BallFile) -> usize {

@@ -5,7 +5,7 @@ use std::fmt;
 
 use crate::limits::Range;
 use crate::problem::Problem;
-use crate::tree::{Tree, quote};
+use crate::tree::{Tree, is_long, quote};
 use crate::{Phrase, phrase};
 
 /// Where a value stands in its file.
@@ -27,7 +27,7 @@ impl fmt::Display for Place<'_> {
 }
 
 /// A key after its parent's place; in brackets and quotes where it is no
-/// plain word.
+/// plain word, and cut short where it is long.
 pub(crate) struct Step<'a> {
     pub(crate) parent: &'a str,
     pub(crate) key: &'a str,
@@ -36,7 +36,8 @@ pub(crate) struct Step<'a> {
 impl fmt::Display for Step<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let Self { parent, key } = self;
-        let word = !key.is_empty() && key.chars().all(|c| c.is_alphanumeric() || c == '_');
+        let plain = key.chars().all(|c| c.is_alphanumeric() || c == '_');
+        let word = !key.is_empty() && plain && !is_long(key);
         match (word, parent.is_empty()) {
             (false, _) => write!(f, "{parent}[{}]", quote(key)),
             (true, true) => f.write_str(key),

@@ -102,10 +102,17 @@ pub(crate) fn rounded(number: f64) -> f64 {
     format!("{number:.6e}").parse().unwrap_or(number)
 }
 
+/// How many characters of a text from a file are told.
+const LONGEST: usize = 60;
+
+/// Whether a text is told only in part.
+pub(crate) fn is_long(text: &str) -> bool {
+    text.chars().nth(LONGEST).is_some()
+}
+
 /// A text in quotes, cut short where it is long.
 pub(crate) fn quote(text: &str) -> String {
-    const LONGEST: usize = 60;
-    if text.chars().count() > LONGEST {
+    if is_long(text) {
         let start: String = text.chars().take(LONGEST).collect();
         format!("{start:?}…")
     } else {
@@ -120,11 +127,7 @@ enum Fault {
 }
 
 fn explain(text: &str, path: &serde_path_to_error::Path, fault: Option<Fault>, e: &serde_json::Error) -> Problem {
-    let place = path.iter().fold(String::new(), |parent, segment| match segment {
-        Segment::Seq { index } => format!("{parent}[{index}]"),
-        Segment::Map { key } => Step { parent: &parent, key }.to_string(),
-        Segment::Enum { .. } | Segment::Unknown => parent,
-    });
+    let place = place_of(path);
     match fault {
         Some(Fault::TooDeep) => Problem::new(
             "",
@@ -146,6 +149,20 @@ fn explain(text: &str, path: &serde_path_to_error::Path, fault: Option<Fault>, e
             Problem::new(place, number_before(text, e), limits::ANY.words())
         }
         None => no_tree(e),
+    }
+}
+
+/// A place, cut short where its keys are many and long: nothing is known of them yet.
+fn place_of(path: &serde_path_to_error::Path) -> String {
+    const LONGEST_PLACE: usize = 200;
+    let whole = path.iter().fold(String::new(), |parent, segment| match segment {
+        Segment::Seq { index } => format!("{parent}[{index}]"),
+        Segment::Map { key } => Step { parent: &parent, key }.to_string(),
+        Segment::Enum { .. } | Segment::Unknown => parent,
+    });
+    match whole.char_indices().nth(LONGEST_PLACE) {
+        Some((end, _)) => format!("{}…", whole.get(..end).unwrap_or_default()),
+        None => whole,
     }
 }
 

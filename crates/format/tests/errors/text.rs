@@ -151,3 +151,20 @@ fn numbers_out_of_their_range() {
 fn a_byte_order_mark_is_passed_over() {
     BallFile::read(format!("\u{feff}{BALL}").as_bytes()).expect("a byte order mark before the text");
 }
+
+#[test]
+fn names_from_a_file_are_told_in_part_however_long() {
+    let key = "k".repeat(5_000);
+    let nested = format!("{}1e999{}", format!("{{\"{key}\":").repeat(20), "}".repeat(20));
+    for text in [
+        format!("{{\"{key}\": 1}}"),
+        format!("{{\"{key}\": 1, \"{key}\": 1}}"),
+        format!("{{\"{key}\": 1e999}}"),
+        format!("{{\"format\": \"{key}\"}}"),
+        nested,
+    ] {
+        let problem = BallFile::read(text.as_bytes()).expect_err("no ball");
+        assert!(problem.message.len() < 1_000 && problem.place.len() < 300, "{problem:?}");
+        assert!(problem.found.len() < 1_000 && problem.accepted.len() < 1_000, "{problem:?}");
+    }
+}
