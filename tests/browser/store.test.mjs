@@ -114,6 +114,45 @@ test("a drag is one step of undo; separate edits are steps of their own", () => 
   assert.equal(alive.size, 1);
 });
 
+test("undone into a mistake, the numbers are of the last good ball before it", () => {
+  for (const size of [8.2, -1, -2, 8.4]) store.editBall(diameter(size));
+  const shown = () => [
+    store.doc.value.ball.diameter_in,
+    store.derived.value.weighed.weight_lb,
+    store.derived.value.ballProblem?.place,
+  ];
+  store.undo();
+  assert.deepEqual(shown(), [-2, 8.2, "diameter_in"]);
+  store.undo();
+  assert.deepEqual(shown(), [-1, 8.2, "diameter_in"]);
+  store.undo();
+  assert.deepEqual(shown(), [8.2, 8.2, undefined]);
+  store.redo();
+  assert.deepEqual(shown(), [-1, 8.2, "diameter_in"]);
+  for (const mph of [16, 0]) store.editShot(speed(mph));
+  store.editBall(diameter(8.3));
+  store.editShot(speed(18));
+  store.undo();
+  assert.equal(store.derived.value.roll.speed_mph, 16);
+  assert.equal(store.derived.value.weighed.weight_lb, 8.3);
+  assert.equal(store.derived.value.shotProblem.place, "release.speed_mph");
+  assert.equal(alive.size, 1);
+});
+
+test("what is said of a ball put on the bench goes when it is not true any more", () => {
+  const said = () => store.notice.value !== null;
+  store.replace({ ball: { ...doc.ball, diameter_in: 8.4 } }, "Lighter");
+  assert.ok(said());
+  store.undo();
+  assert.ok(!said());
+  store.replace({ ball: { ...doc.ball, diameter_in: 8.4 } }, "Lighter");
+  store.editBall(diameter(8.3));
+  assert.ok(!said());
+  store.notice.value = () => "The storage is full.";
+  store.undo();
+  assert.ok(said());
+});
+
 test("what was kept with a mistake starts beside the last good ball", () => {
   const counted = moduleThatCounts();
   const wrong = { ...doc, ball: { diameter_in: -3, pieces: [] } };

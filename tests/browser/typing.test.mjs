@@ -42,3 +42,36 @@ test("every number field keeps what is typed in it, key by key", async () => {
   await check();
   await context.close();
 });
+
+test("what is refused leaves the value as it was before the first key", async () => {
+  const { page, context, check } = await site.open({ reducedMotion: "reduce" });
+  const numbers = () => page.locator(".room-scale .readout .value").allTextContents();
+  const before = await numbers();
+  const type = async (field, text) => {
+    await field.focus();
+    await page.keyboard.press("Control+a");
+    await page.keyboard.type(text);
+  };
+
+  // Ten inches do not fit into the ball: the numbers are not those of a puck of one inch.
+  const part = page.locator(".part[data-open]");
+  const across = part.getByRole("textbox", { name: /^Diameter/ });
+  await type(across, "12");
+  await page.getByText("still the last good one").first().waitFor();
+  assert.deepEqual(await numbers(), before);
+  await type(across, "2.4");
+  assert.deepEqual(await numbers(), before);
+  await type(across, "2 2/5");
+  await part.getByText("Not a number yet; still using 2.4.").waitFor();
+  assert.deepEqual(await numbers(), before);
+  await page.keyboard.press("Escape");
+
+  // The page's own numbers: what is used is what is said.
+  await page.getByText("Poured a little off").click();
+  const scatter = page.locator(".maker", { hasText: "Poured a little off" });
+  await type(scatter.getByRole("textbox", { name: "Balls" }), "20000000");
+  await scatter.getByText("Only a whole number from 100 to 1,000,000; still using 10000.").waitFor();
+  await scatter.getByRole("button", { name: "Pour 10,000 balls" }).waitFor();
+  await check();
+  await context.close();
+});

@@ -78,3 +78,15 @@ test("a change has its sign; none where it rounds to nothing; never minus zero",
   assert.equal(units.change(-0.0004, "rg", "trade"), null);
   assert.equal(units.number(-0.0004, "rg", "trade"), "0.000");
 });
+
+test("a change is between the numbers as they are read, in either unit", () => {
+  const said = (from, to, quantity, unit) =>
+    units.change(units.apart(from, to, quantity, unit), quantity, unit);
+  // 2.576 and 2.570, though 0.0054 apart.
+  assert.equal(said(2.5758, 2.5704, "rg", "trade"), "\u22120.006");
+  assert.equal(said(0.0068, 0.0072, "rg", "trade"), null);
+  assert.equal(said(13.86, 13.94, "speed", "trade"), null);
+  assert.equal(said(4.84, 4.26, "angle", "trade"), "\u22120.5");
+  assert.equal(said(2.5, 2.501, "rg", "metric"), "+0.03");
+  assert.equal(units.apart(2.5, 2.501, "rg", "metric") * 25.4, 0.03);
+});

@@ -211,6 +211,8 @@ export function createStore(
   const derived = signal(begin(wasm, good));
   let lastKey = "";
   let lastTime = Number.NEGATIVE_INFINITY;
+  /** What was said last of a ball put on the bench. */
+  let placed: ToSay | null = null;
 
   function fail(error: unknown): void {
     fault.value ??= describe(error);
@@ -260,6 +262,9 @@ export function createStore(
     }
   }
 
+  /** Whether the numbers are those of another doc, as this one has a mistake. */
+  const mistaken = () => derived.value.ballProblem !== null || derived.value.shotProblem !== null;
+
   function edit(next: Doc, key: string): boolean {
     if (fault.value) return false;
     const fixed = loan.value && changedOutside(doc.value, next, loan.value.taken.free);
@@ -272,7 +277,10 @@ export function createStore(
     lastKey = key;
     lastTime = time;
     batch(() => {
-      if (!merges) past.value = [...past.value, doc.value].slice(-MOST_STEPS);
+      if (!merges) {
+        past.value = [...past.value, doc.value].slice(-MOST_STEPS);
+        outdated();
+      }
       future.value = [];
       settle(next, !merges);
     });
@@ -286,14 +294,31 @@ export function createStore(
     batch(() => {
       from.value = from.value.slice(0, -1);
       to.value = [...to.value, doc.value];
+      outdated();
       settle(next, true);
+      if (from !== past || !mistaken()) return;
+      // What was undone is not the last good one before a mistake: back to what was good, and on from there.
+      const again = [next];
+      for (const before of past.value.toReversed()) {
+        settle(before, false);
+        if (!mistaken()) break;
+        again.unshift(before);
+      }
+      for (const one of again) settle(one, false);
     });
   }
 
   function replace(change: Partial<Doc>, name?: string): void {
     if (!edit({ ...doc.value, ...change }, "")) return;
     if (change.ball) view.value = { ...view.value, selected: null, hidden: [] };
-    if (name) notice.value = () => say("work-on-bench", { name });
+    if (!name) return;
+    placed = () => say("work-on-bench", { name });
+    notice.value = placed;
+  }
+
+  /** What was said of the ball put on the bench is not true any more. */
+  function outdated(): void {
+    if (notice.value === placed) notice.value = null;
   }
 
   /** Another bench with undo steps of its own. */

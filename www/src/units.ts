@@ -146,6 +146,13 @@ export function reading(value: number, quantity: Quantity, units: Units, more = 
   return together(plainIn(value, m, more) + space + m.unit);
 }
 
+/** From one value to another by the digits that are read of each, so that what is said of both fits what is seen. */
+export function apart(from: number, to: number, quantity: Quantity, units: Units): number {
+  const { factor, decimals } = measure(quantity, units);
+  const read = (value: number) => Number((value * factor).toFixed(decimals));
+  return Number((read(to) - read(from)).toFixed(decimals)) / factor;
+}
+
 /** A change with its sign; null where it rounds to nothing. */
 export function change(value: number, quantity: Quantity, units: Units, more = 0): string | null {
   const text = plainIn(value, measure(quantity, units), more);

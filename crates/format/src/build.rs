@@ -7,7 +7,7 @@ use physics::units::{KG_M3_PER_G_CC, M_PER_IN};
 
 use crate::ball::BallFile;
 use crate::problem::Problem;
-use crate::tree::{rounded, short};
+use crate::tree::{read_off, rounded, short};
 use crate::{MAX_PROFILE_POINTS, MAX_SOLIDS, MIN_PROFILE_POINTS};
 use crate::{Phrase, phrase};
 
@@ -53,7 +53,7 @@ impl BallFile {
                     "sticks-out",
                     "The piece {name} sticks out of the ball by {by} in.",
                     name = format!("{name:?}"),
-                    by = inches(reach_m - radius_m)
+                    by = read_off((reach_m - radius_m) / M_PER_IN)
                 ))
             }
             RecipeError::HoleLeadsOut { hole } => Problem::new(

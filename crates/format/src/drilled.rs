@@ -11,7 +11,7 @@ use serde::Serialize;
 use crate::ball::{BallFile, Hole};
 use crate::checked::{RuleDoc, verdict};
 use crate::laid::{DrilledBall, digit_name, insert_name};
-use crate::tree::{rounded, short};
+use crate::tree::{read_off};
 use crate::weighed::{RgIn, WeighedDoc};
 use crate::{Phrase, phrase};
 
@@ -272,7 +272,7 @@ impl AxisMoveDoc {
 
 impl ConflictDoc {
     fn new(file: &BallFile, conflict: &Conflict) -> Self {
-        let inches = |metres: f64| short(rounded(metres / M_PER_IN));
+        let inches = |metres: f64| read_off(metres / M_PER_IN);
         let name = |hole: usize| file.hole_name(hole);
         let said = |hole: usize| file.hole_said(hole);
         let of = |kind, holes: &[usize], size_m: Option<f64>, message| Self {

@@ -102,6 +102,14 @@ pub(crate) fn rounded(number: f64) -> f64 {
     format!("{number:.6e}").parse().unwrap_or(number)
 }
 
+/// A number that was computed, as it is read: to a thousandth, a smaller one to two digits.
+pub(crate) fn read_off(number: f64) -> String {
+    if number.abs() < 0.01 {
+        return short(format!("{number:.1e}").parse().unwrap_or(number));
+    }
+    short(format!("{number:.3}").parse().unwrap_or(number))
+}
+
 /// How many characters of a text from a file are told.
 const LONGEST: usize = 60;
 

@@ -1,8 +1,8 @@
 # Fields, words and buttons that many rooms share.
 
 parts-not-a-number = Not a number yet; still using { $value }.
-parts-only = Only from { $low } to { $high }; the last value stays.
-parts-only-whole = Only a whole number from { $low } to { $high }; the last value stays.
+parts-only = Only from { $low } to { $high }; still using { $still }.
+parts-only-whole = Only a whole number from { $low } to { $high }; still using { $still }.
 parts-drawn = See it drawn<word> { $word }</word>
 parts-stopped = Stopped.
 parts-stop = Stop

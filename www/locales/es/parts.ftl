@@ -1,8 +1,8 @@
 # Campos, palabras y botones que comparten muchos espacios.
 
 parts-not-a-number = Todavía no es un número; se sigue usando { $value }.
-parts-only = Solo de { $low } a { $high }; queda el último valor.
-parts-only-whole = Solo un número entero de { $low } a { $high }; queda el último valor.
+parts-only = Solo de { $low } a { $high }; se sigue usando { $still }.
+parts-only-whole = Solo un número entero de { $low } a { $high }; se sigue usando { $still }.
 parts-drawn = Verlo dibujado<word>: { $word }</word>
 parts-stopped = Detenido.
 parts-stop = Detener

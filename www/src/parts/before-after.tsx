@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { useStore } from "../store";
-import { change, type Quantity, reading } from "../units";
+import { apart, change, type Quantity, reading } from "../units";
 import { say } from "./say";
 
 export interface ChangeRow<Of> {
@@ -45,7 +45,9 @@ export function BeforeAfter<Of>({ caption, heads, rows, before, after }: BeforeA
               <td>{a === null ? say("numbers-none") : reading(a, quantity, units)}</td>
               <td>{b === null ? say("numbers-none") : reading(b, quantity, units)}</td>
               <td>
-                {a === null || b === null ? "" : (change(b - a, quantity, units) ?? say("numbers-none"))}
+                {a === null || b === null
+                  ? ""
+                  : (change(apart(a, b, quantity, units), quantity, units) ?? say("numbers-none"))}
               </td>
             </tr>
           );

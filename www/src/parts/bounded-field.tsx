@@ -1,6 +1,6 @@
 import { ownProblem } from "../own-problem";
 import { useStore } from "../store";
-import { count, measure, number } from "../units";
+import { count, fieldText, measure, number } from "../units";
 import { type FieldProps, NumberField } from "./field";
 import { say } from "./say";
 
@@ -25,7 +25,10 @@ export function BoundedField({ least, most, ...field }: BoundedFieldProps) {
       {...field}
       refuse={(value) => {
         if (value >= low && value <= high && (!whole || Number.isInteger(value))) return null;
-        return ownProblem(() => say(whole ? "parts-only-whole" : "parts-only", { low: end(low), high: to }));
+        const still = fieldText(field.value, quantity, units);
+        return ownProblem(() =>
+          say(whole ? "parts-only-whole" : "parts-only", { low: end(low), high: to, still }),
+        );
       }}
     />
   );

@@ -1,3 +1,4 @@
+import { batch } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useId, useState } from "preact/hooks";
 import { useAloud } from "../aloud";
@@ -34,9 +35,10 @@ export function NumberField(props: FieldProps) {
   const units = useStore().view.value.units;
   const { unit, spoken } = measure(quantity, units);
   const id = useId();
-  // What is being typed, kept as typed until the value changes by another way.
-  const [draft, setDraft] = useState<{ text: string; value: number } | null>(null);
-  const typed = draft && draft.value === value ? draft.text : null;
+  // What is being typed, kept as typed until the value changes by another way, and the value before it.
+  const [draft, setDraft] = useState<{ text: string; value: number; began: number } | null>(null);
+  const going = draft && draft.value === value ? draft : null;
+  const typed = going?.text ?? null;
   const shown = fieldText(value, quantity, units);
   const means = typed === null ? null : parseField(typed, quantity, units);
   const text = typed ?? shown;
@@ -55,8 +57,13 @@ export function NumberField(props: FieldProps) {
   function type(next: string) {
     const number = parseField(next, quantity, units);
     const taken = number === null || refuse?.(number) ? null : number;
-    setDraft({ text: next, value: taken ?? value });
-    if (taken !== null) onChange(taken);
+    const began = going?.began ?? value;
+    setDraft({ text: next, value: taken ?? began, began });
+    batch(() => {
+      // The first digits of what is then refused are not what stood there before.
+      if (value !== began) onChange(began);
+      if (taken !== null) onChange(taken);
+    });
   }
 
   function leave() {

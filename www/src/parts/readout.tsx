@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { useStore } from "../store";
-import { change, digits, measure, number, type Quantity } from "../units";
+import { apart, change, digits, measure, number, type Quantity } from "../units";
 import { say } from "./say";
 
 /** A range to place a value in, in the file's unit. */
@@ -28,7 +28,7 @@ interface ReadoutProps {
 export function Readout({ label, value, before, quantity, range, children }: ReadoutProps) {
   const units = useStore().view.value.units;
   const { unit } = measure(quantity, units);
-  const moved = before == null ? null : change(value - before, quantity, units);
+  const moved = before == null ? null : change(apart(before, value, quantity, units), quantity, units);
   return (
     <div class="readout">
       <div class="readout-label">{label}</div>

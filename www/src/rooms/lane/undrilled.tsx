@@ -1,6 +1,6 @@
 // The same throw with the ball before it was drilled, beside the drilled one.
 
-import { useEffect, useMemo, useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import { groundOf } from "../../draw/ground";
 import { LaneAndClose } from "../../draw/lane-and-close";
 import { type OneShot, ShotKey } from "../../draw/shots";
@@ -8,8 +8,9 @@ import { useSize } from "../../draw/use-size";
 import { BeforeAfter, type ChangeRow } from "../../parts/before-after";
 import { LazyFold } from "../../parts/lazy-fold";
 import { SayTerms } from "../../parts/say-terms";
-import { type Derived, isProblem, useStore } from "../../store";
+import { type Derived, useStore } from "../../store";
 import type { Roll } from "../../types";
+import { useWhenStill } from "../../when-still";
 import { against } from "../shelf/compare/words";
 import { say } from "./say";
 
@@ -48,15 +49,10 @@ const ROWS: ChangeRow<Roll>[] = [
   },
 ];
 
-/** Rolls the undrilled ball; null where it cannot be followed. */
-function rollUndrilled({ base, shot }: Derived): Roll | null {
+/** Rolls the undrilled ball, as far as it can be followed. */
+function rollUndrilled({ base, shot }: Derived): Roll {
   const { drilling: _, ...rest } = shot;
-  try {
-    return base.roll(rest);
-  } catch (error) {
-    if (isProblem(error)) return null;
-    throw error;
-  }
+  return base.roll(rest);
 }
 
 export function BeforeDrilling() {
@@ -73,16 +69,10 @@ function Compared() {
   const store = useStore();
   const derived = store.derived.value;
   const [found, setFound] = useState<{ of: Derived; roll: Roll | null } | null>(null);
-  useEffect(() => {
-    const timer = setTimeout(() => {
-      try {
-        setFound({ of: derived, roll: rollUndrilled(derived) });
-      } catch (error) {
-        store.fail(error);
-      }
-    }, REST_MS);
-    return () => clearTimeout(timer);
-  }, [derived]);
+  const refused = () => setFound({ of: derived, roll: null });
+  useWhenStill(REST_MS, async () => setFound({ of: derived, roll: rollUndrilled(derived) }), refused, [
+    derived,
+  ]);
   if (found?.of !== derived || !found.roll) {
     return <p class="hint">{say("lane-drilling-not-yet")}</p>;
   }

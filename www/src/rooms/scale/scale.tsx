@@ -18,7 +18,7 @@ import { SayTerms } from "../../parts/say-terms";
 import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { Vec3 } from "../../types";
-import { change, digits, measure, type Quantity, reading, written } from "../../units";
+import { apart, change, digits, measure, type Quantity, reading, written } from "../../units";
 import type { Word } from "../../words";
 import { WhatHolesChange } from "./drilled";
 import { Durability } from "./durability";
@@ -157,7 +157,7 @@ interface SmallProps {
 
 function Small({ name, word, value, before }: SmallProps) {
   const units = useStore().view.value.units;
-  const moved = before === undefined ? null : change(value - before, "rg", units);
+  const moved = before === undefined ? null : change(apart(before, value, "rg", units), "rg", units);
   return (
     <div>
       <dt>

@@ -2,7 +2,7 @@ import { ASYMMETRIC_SHARE, DIFFERENTIAL, RG } from "../../limits";
 import { Term } from "../../parts/term";
 import type { Units } from "../../store";
 import type { Cover, Drilled, Weighed } from "../../types";
-import { change, type Quantity, reading } from "../../units";
+import { apart, change, type Quantity, reading } from "../../units";
 import type { Word } from "../../words";
 import { bandOf } from "../scale/words";
 import { say } from "./say";
@@ -126,7 +126,9 @@ export function Numbers({ balls, units }: { balls: Told[]; units: Units }) {
               ))}
               {two && (
                 <td>
-                  {a == null || b == null ? "–" : (change(a - b, quantity, units) ?? say("sheet-same"))}
+                  {a == null || b == null
+                    ? "–"
+                    : (change(apart(b, a, quantity, units), quantity, units) ?? say("sheet-same"))}
                 </td>
               )}
             </tr>

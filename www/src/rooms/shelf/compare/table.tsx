@@ -5,7 +5,7 @@ import { worded } from "../../../locale/worded";
 import { SayTerms } from "../../../parts/say-terms";
 import { type Units, useStore } from "../../../store";
 import type { Roll, Weighed } from "../../../types";
-import { change, count, measure, number, type Quantity } from "../../../units";
+import { apart, change, count, measure, number, type Quantity } from "../../../units";
 import type { Word } from "../../../words";
 import { say } from "../say";
 import type { Compared } from "./throws";
@@ -184,7 +184,7 @@ function Cell({ row, one, first, units }: { row: Row; one: Compared; first: Comp
   const value = row.of(one);
   const from = first && row.of(first);
   if (value === null) return <td>{say("compare-none")}</td>;
-  const moved = from === null ? null : change(value - from, row.quantity, units);
+  const moved = from === null ? null : change(apart(from, value, row.quantity, units), row.quantity, units);
   return (
     <td>
       {number(value, row.quantity, units)}
