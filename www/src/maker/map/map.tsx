@@ -4,13 +4,14 @@ import "./map.css";
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { useAloud, useNews } from "../../aloud";
 import { type Jobs, useJobs } from "../../jobs";
+import { ownProblem } from "../../own-problem";
 import { NumberField } from "../../parts/field";
 import { LazyFold } from "../../parts/lazy-fold";
 import { Refused } from "../../parts/refused";
 import { Term } from "../../parts/term";
 import { type Units, useStore } from "../../store";
 import type { BallFile, BallMap, Control, Problem } from "../../types";
-import { digits, measure, reading } from "../../units";
+import { digits, fieldText, measure, reading } from "../../units";
 import { useWhenStill } from "../../when-still";
 import { controlName, controlWord, quantityOf } from "../controls";
 import { say } from "../say";
@@ -120,10 +121,13 @@ interface SideFieldsProps {
 }
 
 function SideFields({ name, side, other, controls, onChange }: SideFieldsProps) {
-  const { file } = useStore().derived.value;
+  const store = useStore();
+  const { file } = store.derived.value;
+  const { units } = store.view.value;
   const quantity = quantityOf(side.control);
   const [from, to] = side.range;
-  const end = (label: string, value: number, put: (value: number) => [number, number]) => (
+  const text = (value: number) => fieldText(value, quantity, units);
+  const end = (label: string, at: 0 | 1) => (
     <NumberField
       bare
       label={
@@ -132,12 +136,17 @@ function SideFields({ name, side, other, controls, onChange }: SideFieldsProps) 
           <Term word={controlWord(side.control)}>{label}</Term>
         </>
       }
-      value={value}
+      value={side.range[at]}
       quantity={quantity}
       min={0}
       max={1}
       step={(to - from) / 20 || 0.01}
-      onChange={(value) => onChange({ ...side, range: put(value) })}
+      refuse={(next) => {
+        if (at === 0 ? next < to : next > from) return null;
+        const [id, other] = at === 0 ? ["map-below", to] : ["map-above", from];
+        return ownProblem(() => say(id, { other: text(other), still: text(side.range[at]) }));
+      }}
+      onChange={(value) => onChange({ ...side, range: at === 0 ? [value, to] : [from, value] })}
     />
   );
   return (
@@ -161,8 +170,8 @@ function SideFields({ name, side, other, controls, onChange }: SideFieldsProps) 
         </select>
       </label>
       <div class="map-ends">
-        {end(say("map-from"), from, (value) => [value, to])}
-        {end(say("map-to"), to, (value) => [from, value])}
+        {end(say("map-from"), 0)}
+        {end(say("map-to"), 1)}
       </div>
     </div>
   );
