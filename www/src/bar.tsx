@@ -4,6 +4,7 @@ import { aloud } from "./aloud";
 import { open, saveBall, saveShot } from "./files";
 import { say } from "./frame";
 import { chooseLanguage, LANGUAGES, type Language, spoken } from "./locale/language";
+import { Notice, Standing } from "./notices";
 import { NewerPage } from "./offline/newer-page";
 import { OpenFile } from "./parts/open-file";
 import { PlacesNav } from "./places";
@@ -160,32 +161,8 @@ export function Bar() {
       </div>
       <SharePanel open={sharing} />
       <Notice />
+      <Standing />
       <NewerPage />
     </header>
-  );
-}
-
-function Notice() {
-  const store = useStore();
-  const notice = store.notice.value;
-  // What is to be said as the page opens comes into the place, not with it, or it would not be heard.
-  const [there, setThere] = useState(false);
-  useEffect(() => setThere(true), []);
-  return (
-    <div class="notice-place" role="status">
-      {there && notice !== null && (
-        <p class="notice">
-          {notice()}{" "}
-          <button
-            type="button"
-            onClick={() => {
-              store.notice.value = null;
-            }}
-          >
-            {say("frame-close")}
-          </button>
-        </p>
-      )}
-    </div>
   );
 }

@@ -20,14 +20,14 @@ import { startModule } from "./wasm";
 
 function build(wasm: WasmModule, found: Found): Store {
   if ("kept" in found) {
-    const { doc, good, view, aside, loan } = found.kept;
+    const { doc, good, view, aside, loan, linked } = found.kept;
     try {
-      return createStore(wasm, doc, good ?? doc, { ...FIRST_VIEW, ...view }, aside, loan);
+      return createStore(wasm, doc, good ?? doc, { ...FIRST_VIEW, ...view }, aside, loan, linked);
     } catch (error) {
       if (!isProblem(error)) throw error;
       // Written by another version with other limits: the ball stays on the
       // bench with its mistake named, beside the first template's numbers.
-      return createStore(wasm, doc, firstDoc(), { ...FIRST_VIEW, ...view }, aside, loan);
+      return createStore(wasm, doc, firstDoc(), { ...FIRST_VIEW, ...view }, aside, loan, linked);
     }
   }
   const first = firstDoc();
@@ -74,7 +74,10 @@ async function start(root: HTMLElement): Promise<void> {
     return;
   }
   if (!(await language)) store.notice.value = () => say("frame-language-missing");
-  if ("trouble" in found) store.notice.value = () => say(found.trouble);
+  if ("trouble" in found) {
+    const said = found.trouble === "work-unreadable" ? store.notice : store.unkept;
+    said.value = () => say(found.trouble);
+  }
   autosave(store);
   effect(() => {
     document.title = say("frame-title");

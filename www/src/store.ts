@@ -119,8 +119,12 @@ export interface Store {
   canRedo: ReadonlySignal<boolean>;
   /** Something broke that is not the reader's mistake; null while all is well. */
   fault: ReadonlySignal<string | null>;
-  /** Something worth saying once: a file opened, storage full. */
+  /** Something worth saying once: a file opened, a link made. */
   notice: Signal<ToSay | null>;
+  /** Why the browser does not keep what is made here now; null while it does. */
+  unkept: Signal<ToSay | null>;
+  /** Whether the bench is as a link brought it. */
+  linked: ReadonlySignal<boolean>;
   /** One edit. Edits with the same key in quick succession undo as one. */
   editBall(change: (ball: BallFile) => BallFile, key?: string): void;
   editShot(change: (shot: Shot) => Shot, key?: string): void;
@@ -161,7 +165,7 @@ export const FIRST_VIEW: View = {
 
 const SAME_GESTURE_MS = 1000;
 const MOST_STEPS = 200;
-const MOST_ASIDE = 3;
+const MOST_ASIDE = 5;
 
 export function isProblem(error: unknown): error is Problem {
   return (
@@ -197,11 +201,15 @@ export function createStore(
   firstView: View,
   firstAside: Doc[] = [],
   firstLoan: Loan | null = null,
+  firstLinked = false,
 ): Store {
   const doc = signal(first);
   const view = signal(firstView);
   const fault = signal<string | null>(null);
   const notice = signal<ToSay | null>(null);
+  const unkept = signal<ToSay | null>(null);
+  /** What a link brought last. */
+  const fromLink = signal<Doc | null>(firstLinked ? first : null);
   const aside = signal(firstAside);
   const loan = signal(firstLoan);
   /** Undo steps of the reader's own work while the bench is lent. */
@@ -378,6 +386,8 @@ export function createStore(
     section,
     fault,
     notice,
+    unkept,
+    linked: computed(() => doc.value === fromLink.value),
     aside,
     loan,
     canUndo: computed(() => past.value.length > 0),
@@ -392,9 +402,12 @@ export function createStore(
     openShared: (shared) => {
       giveBack();
       const before = doc.value;
+      // What a link brought and nobody changed is in the link, and takes no place of own work.
+      const own = before !== fromLink.value;
       batch(() => {
         replace(shared);
-        aside.value = [...aside.value, before].slice(-MOST_ASIDE);
+        fromLink.value = doc.value;
+        if (own) aside.value = [...aside.value, before].slice(-MOST_ASIDE);
       });
     },
     lend,

@@ -67,6 +67,8 @@ work-nothing-kept = This browser does not let the page keep anything: save your 
 work-unreadable = The ball kept from your last visit could not be read, so this is a fresh one.
 work-storage-full = The browser's storage for this page is full: changes are no longer kept here. Save your ball to a file.
 work-storage-refused = The browser does not keep changes for this page. Save your ball to a file before you leave.
+work-aside-unkept = The browser's storage for this page is full: what was set aside for Undo is kept only until you close this page. Save your ball to a file.
+work-other-tab = Another tab of this page has changed its bench too. Both are kept: next time the one changed last is here, and Undo brings the other.
 
 # Links
 

@@ -67,6 +67,8 @@ work-nothing-kept = Este navegador no deja que la página guarde nada: guarda la
 work-unreadable = La bola guardada de tu última visita no se pudo leer, así que esta es nueva.
 work-storage-full = El espacio del navegador para esta página está lleno: los cambios ya no se guardan aquí. Guarda la bola en un archivo.
 work-storage-refused = El navegador no guarda los cambios de esta página. Guarda la bola en un archivo antes de irte.
+work-aside-unkept = El espacio del navegador para esta página está lleno: lo que se apartó para Deshacer solo se guarda hasta que cierres esta página. Guarda tu bola en un archivo.
+work-other-tab = Otra pestaña de esta página también ha cambiado su banco. Se guardan los dos: la próxima vez está aquí el último que cambió, y Deshacer trae el otro.
 
 # Enlaces
 
