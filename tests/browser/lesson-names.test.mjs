@@ -1,4 +1,5 @@
 // Lessons in Spanish with their things called in Spanish: as sound as the files, and all renamed.
+// In either language what a task asks for stays while it is worked on.
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
@@ -88,3 +89,31 @@ test("the blank lesson is sound in Spanish and in English", async () => {
   assert.deepEqual(lesson_problems(page.blank(), FILES), []);
   await page.speak("es");
 });
+
+for (const path of [...list("lessons", ".lesson.md"), ...list("lessons/es", ".lesson.md")]) {
+  test(`${path} asks for the same at the end of a task as at its beginning`, () => {
+    const lesson = new Lesson(read(`scenarios/${path}`), FILES);
+    let left = null;
+    for (const [at, { kind }] of lesson.about().steps.entries()) {
+      const start = lesson.opens(at, left);
+      left = lesson.ends(at, start);
+      if (kind !== "do") continue;
+      const asked = (bench) => {
+        const { text, hints } = lesson.shown(at, start, bench);
+        return { text, hints };
+      };
+      assert.deepEqual(asked(left), asked(start), `step ${at + 1}`);
+      // And with every number of the ball and shot another than it was.
+      assert.deepEqual(asked(changed(start)), asked(start), `step ${at + 1}`);
+    }
+  });
+}
+
+/** Another bench: each piece and each number of the shot's release a little more than it was. */
+function changed({ ball, shot }) {
+  const release = Object.fromEntries(
+    Object.entries(shot.release).map(([key, value]) => [key, typeof value === "number" ? value * 1.01 : value]),
+  );
+  const pieces = ball.pieces.map((piece) => ({ ...piece, density_g_cc: piece.density_g_cc * 1.1 }));
+  return { ball: { ...ball, pieces }, shot: { ...shot, release } };
+}
