@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { FIRST_LESSON, inLessons, lessonPanel, toLessons } from "./about.mjs";
-import { launch } from "./harness.mjs";
+import { accessibilityFaults, launch } from "./harness.mjs";
 import { heard, heardOf, inTurn, listen, once } from "./heard.mjs";
 
 let site;
@@ -138,6 +138,51 @@ test("what a teacher hands in and writes is answered", async () => {
   await area.fill(text.replace("{rg_in}", "{rg_inch}").replace("{centre_board}", "{centre}"));
   const many = once(await heardOf(page, /mistakes/), /^2 mistakes\. The first, line \d+: .+/);
   assert.equal(many.match(/line \d+:/gi).length, 1, many);
+  await check();
+  await context.close();
+});
+
+test("a lesson that was written comes back from behind every other that took its place", async () => {
+  const { page, context, reload, check } = await lessons();
+  await inLessons(page, "Write one");
+  const area = page.getByLabel("The lesson as text");
+  const back = page.getByRole("button", { name: "Back to what you wrote" });
+  const begin = (label) => page.getByLabel("Begin from").selectOption({ label });
+  await begin("a short blank one");
+  assert.equal(await back.count(), 0, "nothing was written yet");
+  const mine = `${await area.inputValue()}\nMine.\n`;
+  await area.fill(mine);
+  await heard(page);
+  await begin(FIRST_LESSON);
+  once(await heardOf(page, /copy/), /^This is a copy: .*What you wrote before is kept\./);
+  const copied = await area.inputValue();
+  const also = `${copied}\nAlso mine.\n`;
+  await area.fill(also);
+  await begin("a short blank one");
+  await page.getByLabel("Lesson file to open").setInputFiles({
+    name: "theirs.lesson.md",
+    mimeType: "text/markdown",
+    buffer: Buffer.from("Theirs."),
+  });
+  await page.getByText("Opened theirs.lesson.md.").waitFor();
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await page.evaluate(() => dispatchEvent(new Event("pagehide")));
+  await reload();
+  await inLessons(page, "Write one");
+  assert.equal(await area.inputValue(), "Theirs.");
+  await heard(page);
+  await back.click();
+  once(await heardOf(page, /is back/), /^What you wrote is back\./);
+  assert.equal(await area.inputValue(), also);
+  assert.ok(await area.evaluate((field) => document.activeElement === field));
+  await back.click();
+  assert.equal(await area.inputValue(), mine);
+  await back.click();
+  assert.equal(await area.inputValue(), "Theirs.", "what was left for it comes back in its turn");
+  await area.fill("");
+  await back.click();
+  await back.click();
+  assert.deepEqual([await area.inputValue(), await back.count()], [mine, 1]);
   await check();
   await context.close();
 });

@@ -1,27 +1,61 @@
-// A lesson being written: kept by the browser from one visit to the next.
+// A lesson being written, and what it took the place of: kept by the browser from one visit to the next.
 
 import { signal } from "@preact/signals";
+import { blank } from "./blank";
+import { isOwn } from "./read";
 
 const KEY = "pithball.lesson-draft/1";
+const BEFORE = "pithball.lesson-drafts-before/1";
 
-function restored(): string {
+function restored<T>(read: () => T, otherwise: T): T {
   try {
-    return localStorage.getItem(KEY) ?? "";
+    return read();
   } catch {
-    return "";
+    return otherwise;
   }
 }
 
-export const draft = signal(restored());
-/** Whether the browser keeps it. */
+function textsBefore(): string[] {
+  const texts: unknown = JSON.parse(localStorage.getItem(BEFORE) ?? "[]");
+  return Array.isArray(texts) ? texts.filter((text) => typeof text === "string") : [];
+}
+
+export const draft = signal(restored(() => localStorage.getItem(KEY) ?? "", ""));
+/** Own texts that others took the place of; the last is the next to come back. */
+export const before = signal(restored(textsBefore, []));
+/** Whether the browser keeps them. */
 export const draftKept = signal(true);
 
-export function write(text: string): void {
-  draft.value = text;
+function keep(): void {
   try {
-    localStorage.setItem(KEY, text);
+    localStorage.setItem(KEY, draft.value);
+    if (before.value.length > 0) localStorage.setItem(BEFORE, JSON.stringify(before.value));
+    else localStorage.removeItem(BEFORE);
     draftKept.value = true;
   } catch {
     draftKept.value = false;
   }
+}
+
+export function write(text: string): void {
+  draft.value = text;
+  keep();
+}
+
+/** What there is to lose: no text that the page offers as it is. */
+const own = (text: string): string[] =>
+  text.trim() !== "" && isOwn(text) && text !== blank() && !before.value.includes(text) ? [text] : [];
+
+/** Another text in the place of what was written, which can be taken back. */
+export function replace(text: string): void {
+  if (text !== draft.value) before.value = [...before.value, ...own(draft.value)];
+  write(text);
+}
+
+/** The text before; what was written since can be taken back in its turn. */
+export function takeBack(): void {
+  const last = before.value.at(-1);
+  if (last === undefined) return;
+  before.value = [...own(draft.value), ...before.value.slice(0, -1)];
+  write(last);
 }

@@ -5,7 +5,7 @@ import { download } from "../../files";
 import { useJobs } from "../../jobs";
 import { lessonsAt } from "../../lessons/at";
 import { blank } from "../../lessons/blank";
-import { draft, draftKept, write } from "../../lessons/draft";
+import { before, draft, draftKept, replace, takeBack, write } from "../../lessons/draft";
 import { lessonTexts, listedOf, placedIn, readAs, useLessons } from "../../lessons/read";
 import { Line, Prose } from "../../lessons/said";
 import { say as sayLesson } from "../../lessons/say";
@@ -76,7 +76,7 @@ export function Write() {
       said.value = () => say("write-too-large", { file: file.name });
       return;
     }
-    write(await file.text());
+    replace(await file.text());
     said.value = () => say("write-opened", { file: file.name });
   }
 
@@ -111,7 +111,7 @@ export function Write() {
               const { value } = event.currentTarget;
               const from = value === SHORT ? blank() : lessonTexts()[Number(value)];
               if (!from || value === "") return;
-              write(from);
+              replace(from);
               said.value = () => say(value === SHORT ? "write-short-says" : "write-copy-says");
             }}
           >
@@ -153,8 +153,22 @@ export function Write() {
           {say("write-on-paper")}
         </button>
       </div>
+      {before.value.length > 0 && (
+        <p>
+          <button
+            type="button"
+            onClick={() => {
+              takeBack();
+              said.value = () => say("write-is-back");
+              area.current?.focus();
+            }}
+          >
+            {say("write-take-back")}
+          </button>
+        </p>
+      )}
       <p role="status">
-        {said.value?.()} {!draftKept.value && say("write-not-kept")}
+        {said.value?.()} {before.value.length > 0 && say("write-before")} {!draftKept.value && say("write-not-kept")}
       </p>
       <div class="write-columns">
         <label class="write-text">
