@@ -112,7 +112,10 @@ for (const path of [...list("lessons", ".lesson.md"), ...list("lessons/es", ".le
 /** Another bench: each piece and each number of the shot's release a little more than it was. */
 function changed({ ball, shot }) {
   const release = Object.fromEntries(
-    Object.entries(shot.release).map(([key, value]) => [key, typeof value === "number" ? value * 1.01 : value]),
+    Object.entries(shot.release).map(([key, value]) => [
+      key,
+      typeof value === "number" ? value * 1.01 : value,
+    ]),
   );
   const pieces = ball.pieces.map((piece) => ({ ...piece, density_g_cc: piece.density_g_cc * 1.1 }));
   return { ball: { ...ball, pieces }, shot: { ...shot, release } };

@@ -268,7 +268,17 @@ test("games wear the oil; nothing is lost; the worn lane can be used", async () 
   await wear.getByRole("button", { name: "Use the worn lane" }).click();
   assert.match(await oilSays(lane), new RegExp(`House after 8 games, [\\d.]+ ft, ${worn[8][0]} mL`));
   assert.notEqual(await says(lane), mine);
-  await page.getByRole("button", { name: "Undo" }).click();
+  // From here on they are further games, and the lane begun from is the worn one.
+  await wear.locator(".wear-says", { hasText: "After 8 further games" }).waitFor();
+  assert.match(await fold(lane, "As games go by").textContent(), /: 8 further games$/);
+  assert.match(
+    await wear.locator("figcaption").first().textContent(),
+    /^The lane as it is, worn by 8 games: /,
+  );
+  assert.equal(await wear.locator("tbody th").first().textContent(), "as it is");
+  await wear.getByRole("button", { name: "Use the worn lane" }).click();
+  assert.match(await oilSays(lane), /House after 16 games, /);
+  for (const _ of [1, 2]) await page.getByRole("button", { name: "Undo" }).click();
   assert.equal(await says(lane), mine);
   await check();
   await context.close();

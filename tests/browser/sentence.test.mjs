@@ -1,12 +1,13 @@
 // The sentence under the Lane's title, from made-up summaries: every case a
 // shot can end in. What real shots give is read off the page in lane.test.mjs.
+// And what the sheet and a worn lane say of such a shot: as its numbers are shown.
 import assert from "node:assert/strict";
 import { before, test } from "node:test";
 import { bundled } from "./bundled.mjs";
 
-let whatHappened;
+let page;
 before(async () => {
-  ({ whatHappened } = await bundled("rooms/lane/sentence.ts"));
+  page = await bundled("rooms/lane/sentence.ts", "rooms/sheet/words.ts", "rooms/lane/oil/wear-words.ts");
 });
 
 function shot(summary, { x_in = 0, y_ft = 60 } = {}) {
@@ -29,7 +30,7 @@ function shot(summary, { x_in = 0, y_ft = 60 } = {}) {
 
 function check(name, roll, expected, hand = "right", units = "trade") {
   test(`the sentence for ${name}`, () => {
-    assert.equal(whatHappened(roll, hand, units).replaceAll("\u00a0", " "), expected);
+    assert.equal(page.whatHappened(roll, hand, units).replaceAll("\u00a0", " "), expected);
   });
 }
 
@@ -116,3 +117,60 @@ check(
   },
   "Skids 12 ft, and never reaches the pins: it comes no further than 12.3 ft.",
 );
+
+test("what the sheet says of the pocket fits the numbers as they are shown", () => {
+  const told = (summary) =>
+    page.whyThis({ roll: shot({ flare_in: null, ...summary }) }, null, "", "trade")[0];
+  assert.match(told({ board_at_pins: 18.54, entry_angle_deg: 6.04 }), /This shot comes in there\.$/);
+  assert.match(told({ board_at_pins: 16.96, entry_angle_deg: 3.96 }), /This shot comes in there\.$/);
+  assert.match(told({ board_at_pins: 18.56 }), /comes in 0\.1 boards past it\.$/);
+  assert.match(
+    told({ board_at_pins: 15.96, entry_angle_deg: 3.94 }),
+    /1\.0 board short of it and 0\.1° flatter\.$/,
+  );
+});
+
+test("the sheet calls flare what the Lane calls it, and says from where hook is counted", () => {
+  const [, flares] = page.whyThis({ roll: shot({ flare_in: 6.274 }) }, null, "", "trade");
+  assert.equal(flares, "Its flare is 6.27\u00a0in, so fresh cover meets the lane.");
+  const of = (flare_in) => ({
+    roll: shot({ flare_in }),
+    weighed: { rg_in: { low: 2.5 }, differential_in: 0.04 },
+    drilled: null,
+  });
+  assert.equal(
+    page.whyEither(of(6.274), of(5), "", "trade").at(-1),
+    "The flare of A is 6.27, that of B 5.00\u00a0in.",
+  );
+  const because = (hook_boards) =>
+    page.becauseWords({ whole: { hook_boards }, sentence: "It comes in otherwise." }, "trade");
+  assert.equal(because(1.4), "It comes in otherwise. Hook is counted from the breakpoint to the pins.");
+  assert.equal(because(0.04), "It comes in otherwise.");
+});
+
+test("what games did is said by the numbers as they are shown", () => {
+  const at = (board_at_pins, entry_angle_deg) => ({
+    board_at_pins,
+    entry_angle_deg,
+    breakpoint: { distance_ft: 42 },
+  });
+  const told = (a, b) => page.whatChanged(a, b, { games: 3, further: "no" }, "right", "trade");
+  assert.equal(
+    told(at(17.2, 4.451), at(17.2, 4.549)),
+    "After 3 games the same shot arrives on the same board, at the same angle.",
+  );
+  assert.equal(
+    told(at(17.24, 4.449), at(17.26, 4.451)),
+    "After 3 games the same shot arrives 0.1 boards further left, on board 17.3, at 4.5° instead of 4.4°.",
+  );
+});
+
+test("games on a worn lane are counted on from those before", () => {
+  const fresh = { name: "House" };
+  const worn = page.wornOf(fresh, 6);
+  assert.equal(worn.name, "House after 6 games");
+  assert.equal(page.wornOf(worn, 1).name, "House after 7 games");
+  assert.deepEqual(page.gamesFrom({ oil: worn }, 2), { games: 2, further: "yes" });
+  assert.deepEqual(page.gamesFrom({ oil: fresh }, 2), { games: 2, further: "no" });
+  assert.equal(page.gamesOn({ oil: { name: "League 40" } }), 0);
+});

@@ -128,22 +128,22 @@ oil-curve-plain = A plain one
 
 ## As games go by
 
-oil-wear =
-    { $games ->
-        [one] As games go by: { $games } game
-       *[other] As games go by: { $games } games
+# How many games are followed; further ones where the lane is worn already.
+oil-games-of =
+    { $further ->
+        [yes] { $games ->
+            [one] { $games } further game
+           *[other] { $games } further games
+        }
+       *[no] { $games ->
+            [one] { $games } game
+           *[other] { $games } games
+        }
     }
+oil-wear = As games go by: { oil-games-of }
 oil-games = <pattern>Games</pattern>
-oil-wear-following =
-    { $games ->
-        [one] Following { $games } game…
-       *[other] Following { $games } games…
-    }
-oil-wear-after =
-    { $games ->
-        [one] After { $games } game
-       *[other] After { $games } games
-    }
+oil-wear-following = Following { oil-games-of }…
+oil-wear-after = After { oil-games-of }
 oil-wear-gutter = { oil-wear-after } the same shot falls into the gutter.
 oil-wear-apart = { oil-wear-after } the same shot does not compare: one of the two does not reach the pins.
 oil-wear-arrives =
@@ -159,8 +159,15 @@ oil-wear-arrives =
         [sooner] {" "}Its breakpoint lies { $distance } sooner.
        *[same] {""}
     }
-oil-wear-fresh = The fresh lane
-oil-wear-key = Dashed: the shot on the fresh lane. Solid: the same shot now.
+oil-wear-begun =
+    { $further ->
+        [yes] { $before ->
+            [one] The lane as it is, worn by { $before } game
+           *[other] The lane as it is, worn by { $before } games
+        }
+       *[no] The lane as it is
+    }
+oil-wear-key = Dashed: the shot on the lane as it is. Solid: the same shot after the games.
 oil-wear-where = Of { $all }, { $left } is still on the lane and { $taken } went with the balls; { $moved } was taken up and laid down again further on.
 oil-wear-table = Game by game, as a table
 oil-wear-model = A model choice: no published figures say how much oil a ball takes up and carries. Here a ball takes up { $share }% of the film in a band one board wide, and over { $carried } would lay down all but a third of what it carries; a game is { $shots } first balls, each up to { $spread } boards off its line. No oil is made or lost.
@@ -169,7 +176,7 @@ oil-wear-caption = { $title }: { $volume }, { $length } long
 oil-wear-picture = Oil over boards and distance, at its thickest { $thickest }, and the ball's path.
 oil-games-table = The lane and the shot after each game
 oil-game = Game
-oil-game-fresh = fresh
+oil-game-begun = as it is
 oil-game-left = <pattern>On lane</pattern>, { $unit }
 oil-game-gone = <film>Gone</film>, { $unit }
 oil-game-moved = <film>Moved</film>, { $unit }

@@ -107,8 +107,8 @@ sheet-steeper = { $degrees }° steeper
 sheet-both = { $one } and { $other }
 sheet-plain-short = A ball of one material, as large and of { $weight }, would not reach the pins with this release.
 sheet-plain = A ball of one material, as large and of { $weight }, would come in at { $angle }° on board { $board } with this release.
-sheet-little-flare = Its track hardly moves (a band of { $band }): nearly the same ring meets the lane at every turn.
-sheet-flare = Its track spreads over a band of { $band }, so fresh cover meets the lane.
+sheet-little-flare = Its track hardly moves (flare { $flare }): nearly the same ring meets the lane at every turn.
+sheet-flare = Its flare is { $flare }, so fresh cover meets the lane.
 sheet-still-slips = It still slips at the pins: it has not spent all its hook.
 sheet-rolls = It rolls without slip from { $distance } on: from there its direction hardly changes.
 sheet-both-drilled = Both drilled alike for this hand, with the same release and lane.
@@ -123,10 +123,11 @@ sheet-rg-lower = its RG is { $much } lower, so it is easier to spin up
 sheet-rg-higher = its RG is { $much } higher, so it is harder to spin up
 sheet-differential-larger = its differential is { $much } larger
 sheet-differential-smaller = its differential is { $much } smaller
-sheet-bands = the track of A spreads over { $a } and of B over { $b }
+sheet-flares = its flare is { $a }, that of B { $b }
 sheet-list = { $one }; { $other }
 sheet-of-a = Of A, { $what }.
-sheet-for-flare = As for flare, { $bands }.
+sheet-for-flare = The flare of A is { $a }, that of B { $b }.
+sheet-hook-from = Hook is counted from the breakpoint to the pins.
 
 ## At other weights
 

@@ -128,22 +128,22 @@ oil-curve-plain = Una corriente
 
 ## Según pasan los juegos
 
-oil-wear =
-    { $games ->
-        [one] Según pasan los juegos: { $games } juego
-       *[other] Según pasan los juegos: { $games } juegos
+# Cuántos juegos se siguen; otros más si la pista ya está gastada.
+oil-games-of =
+    { $further ->
+        [yes] { $games ->
+            [one] { $games } juego más
+           *[other] { $games } juegos más
+        }
+       *[no] { $games ->
+            [one] { $games } juego
+           *[other] { $games } juegos
+        }
     }
+oil-wear = Según pasan los juegos: { oil-games-of }
 oil-games = <pattern>Juegos</pattern>
-oil-wear-following =
-    { $games ->
-        [one] Siguiendo { $games } juego…
-       *[other] Siguiendo { $games } juegos…
-    }
-oil-wear-after =
-    { $games ->
-        [one] Tras { $games } juego
-       *[other] Tras { $games } juegos
-    }
+oil-wear-following = Siguiendo { oil-games-of }…
+oil-wear-after = Tras { oil-games-of }
 oil-wear-gutter = { oil-wear-after } el mismo tiro cae en la canaleta.
 oil-wear-apart = { oil-wear-after } el mismo tiro no se puede comparar: uno de los dos no llega a los pinos.
 oil-wear-arrives =
@@ -159,8 +159,15 @@ oil-wear-arrives =
         [sooner] {" "}Su punto de quiebre está { $distance } más cerca.
        *[same] {""}
     }
-oil-wear-fresh = La pista recién aceitada
-oil-wear-key = A trazos: el tiro en la pista recién aceitada. Línea continua: el mismo tiro ahora.
+oil-wear-begun =
+    { $further ->
+        [yes] { $before ->
+            [one] La pista como está, gastada por { $before } juego
+           *[other] La pista como está, gastada por { $before } juegos
+        }
+       *[no] La pista como está
+    }
+oil-wear-key = A trazos: el tiro en la pista como está. Línea continua: el mismo tiro tras los juegos.
 oil-wear-where = De { $all }, { $left } siguen en la pista y { $taken } se fueron con las bolas; { $moved } fueron recogidos y dejados de nuevo más adelante.
 oil-wear-table = Juego por juego, en una tabla
 oil-wear-model = Una elección del modelo: ninguna cifra publicada dice cuánto aceite recoge y lleva una bola. Aquí una bola recoge el { $share } % de la película en una banda de una tabla de ancho, y en { $carried } dejaría todo menos un tercio de lo que lleva; un juego son { $shots } primeras bolas, cada una hasta { $spread } tablas fuera de su línea. No se crea ni se pierde aceite.
@@ -169,7 +176,7 @@ oil-wear-caption = { $title }: { $volume }, { $length } de largo
 oil-wear-picture = El aceite por tablas y por distancia, { $thickest } donde es más grueso, y el recorrido de la bola.
 oil-games-table = La pista y el tiro tras cada juego
 oil-game = Juego
-oil-game-fresh = recién aceitada
+oil-game-begun = como está
 oil-game-left = <pattern>En la pista</pattern>, { $unit }
 oil-game-gone = <film>Se fue</film>, { $unit }
 oil-game-moved = <film>Se movió</film>, { $unit }

@@ -107,8 +107,8 @@ sheet-steeper = { $degrees }° más inclinado
 sheet-both = { $one } y { $other }
 sheet-plain-short = Una bola de un solo material, de igual tamaño y { $weight }, no llegaría a los pinos con este lanzamiento.
 sheet-plain = Una bola de un solo material, de igual tamaño y { $weight }, entraría a { $angle }° por la tabla { $board } con este lanzamiento.
-sheet-little-flare = Su huella apenas se mueve (una banda de { $band }): casi el mismo anillo toca la pista en cada vuelta.
-sheet-flare = Su huella se abre { $band }, así que toca la pista con cubierta limpia.
+sheet-little-flare = Su huella apenas se mueve (abanico de { $flare }): casi el mismo anillo toca la pista en cada vuelta.
+sheet-flare = Su abanico mide { $flare }, así que toca la pista con cubierta limpia.
 sheet-still-slips = Aún desliza en los pinos: no ha gastado todo su gancho.
 sheet-rolls = Rueda sin deslizar desde { $distance }: de ahí en adelante apenas se desvía.
 sheet-both-drilled = Las dos taladradas igual para esta mano, con el mismo lanzamiento y la misma pista.
@@ -123,10 +123,11 @@ sheet-rg-lower = su RG es { $much } más bajo, así que cuesta menos hacerla gir
 sheet-rg-higher = su RG es { $much } más alto, así que cuesta más hacerla girar
 sheet-differential-larger = su diferencial es { $much } mayor
 sheet-differential-smaller = su diferencial es { $much } menor
-sheet-bands = la huella de A se abre en { $a } y la de B en { $b }
+sheet-flares = su abanico mide { $a } y el de B { $b }
 sheet-list = { $one }; { $other }
 sheet-of-a = De A: { $what }.
-sheet-for-flare = En cuanto al abanico, { $bands }.
+sheet-for-flare = El abanico de A mide { $a } y el de B { $b }.
+sheet-hook-from = El gancho se cuenta desde el punto de quiebre hasta los pinos.
 
 ## Con otros pesos
 

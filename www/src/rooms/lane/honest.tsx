@@ -7,7 +7,7 @@ import { LazyFold } from "../../parts/lazy-fold";
 import { SayTerms } from "../../parts/say-terms";
 import { type Derived, type Store, type Units, useStore } from "../../store";
 import type { Roll } from "../../types";
-import { reading } from "../../units";
+import { apart, reading } from "../../units";
 import { say } from "./say";
 import { averageRg, roundBall, throwBall } from "./twins";
 
@@ -39,16 +39,16 @@ function compare(roll: Roll, other: Roll, units: Units): Args | null {
   if (a.roll_start_ft === null && b.roll_start_ft === null) return null;
   if (a.roll_start_ft === null) return { rolls: "never" };
   if (b.roll_start_ft === null) return { rolls: "alone" };
-  const sooner = b.roll_start_ft - a.roll_start_ft;
+  const sooner = apart(a.roll_start_ft, b.roll_start_ft, "distance", units);
   const rolls = {
-    rolls: Math.abs(sooner) < 0.05 ? "same" : sooner > 0 ? "sooner" : "later",
+    rolls: sooner === 0 ? "same" : sooner > 0 ? "sooner" : "later",
     distance: reading(Math.abs(sooner), "distance", units),
   };
   if (a.entry_angle_deg === null || b.entry_angle_deg === null) return { ...rolls, enters: "none" };
-  const smaller = b.entry_angle_deg - a.entry_angle_deg;
+  const smaller = apart(a.entry_angle_deg, b.entry_angle_deg, "angle", units);
   return {
     ...rolls,
-    enters: Math.abs(smaller) < 0.05 ? "same" : smaller > 0 ? "smaller" : "larger",
+    enters: smaller === 0 ? "same" : smaller > 0 ? "smaller" : "larger",
     angle: reading(Math.abs(smaller), "angle", units),
   };
 }
@@ -128,8 +128,8 @@ function sameRelease(a: Roll, b: Roll): boolean {
 
 function LastChange({ derived, units }: { derived: Derived; units: Units }) {
   const { before, weighed, roll, rollBefore } = derived;
-  if (derived.shotProblem || !before || !rollBefore || Math.abs(before.rg_in.low - weighed.rg_in.low) < 5e-4)
-    return null;
+  if (derived.shotProblem || !before || !rollBefore) return null;
+  if (apart(before.rg_in.low, weighed.rg_in.low, "rg", units) === 0) return null;
   if (!sameRelease(roll, rollBefore)) return null;
   const change = compare(roll, rollBefore, units);
   if (!change) return null;

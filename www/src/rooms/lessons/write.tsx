@@ -168,7 +168,8 @@ export function Write() {
         </p>
       )}
       <p role="status">
-        {said.value?.()} {before.value.length > 0 && say("write-before")} {!draftKept.value && say("write-not-kept")}
+        {said.value?.()} {before.value.length > 0 && say("write-before")}{" "}
+        {!draftKept.value && say("write-not-kept")}
       </p>
       <div class="write-columns">
         <label class="write-text">

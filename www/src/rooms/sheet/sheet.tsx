@@ -3,14 +3,14 @@ import { type Signal, useSignal, useSignalEffect } from "@preact/signals";
 import { language } from "../../locale/language";
 import { isProblem, useStore } from "../../store";
 import type { BallFile } from "../../types";
-import { roughlyIn, sentenceIn } from "../../units";
+import { sentenceIn } from "../../units";
 import { partNames } from "../saw/parts";
 import { type Item, type Items, useItems } from "../shelf/items";
 import { Page } from "./page";
 import { type Paper, PaperSelect, usePaper, useTitle, usualPaper } from "./paper";
 import { say } from "./say";
 import { useBench, useLadder, useOther, usePlain, useWhy } from "./told";
-import { whyEither, whyThis } from "./words";
+import { becauseWords, whyEither, whyThis } from "./words";
 
 /** How a date is written. */
 const DATES = { en: "en-GB", es: "es" };
@@ -41,7 +41,7 @@ export function Sheet() {
     bench.shot,
     rival ? ["B", "A"] : [say("sheet-without-core"), say("sheet-this-ball")],
   );
-  const because = why.found ? roughlyIn(why.found.sentence, units) : "";
+  const because = why.found ? becauseWords(why.found, units) : "";
   const lines = rival ? whyEither(bench, rival, because, units) : whyThis(bench, plain, because, units);
   usePaper(paper.value);
   useTitle(

@@ -1,8 +1,8 @@
 // Why this ball for this bowler: sentences put together from what was computed.
 
 import type { Shot, Units } from "../../store";
-import type { Drilled, Lane, Roll, WasmModule } from "../../types";
-import { count, digits, number, type Quantity, reading } from "../../units";
+import type { Drilled, Lane, Roll, WasmModule, WhyTold } from "../../types";
+import { apart, change, count, digits, number, type Quantity, reading, roughlyIn } from "../../units";
 import { say } from "./say";
 import type { Told } from "./told";
 
@@ -14,8 +14,6 @@ export const shorten = (text: string, most: number): string => {
 
 /** Where published studies, as reported, found most strikes: boards and entry angle. */
 const POCKET = { from_board: 17, to_board: 18.5, from_deg: 4, to_deg: 6 };
-/** Differences smaller than these are told as none. */
-const SAME = { ft: 0.05, rg_in: 0.0005 };
 
 const tenths = (value: number): string => digits(value, 1);
 /** A count of boards, and whether it is one. */
@@ -103,18 +101,26 @@ export function balanceWords({ top_oz, finger_oz, side_oz }: Drilled["statics"],
   });
 }
 
+/** Why one comes in otherwise than another, and from where its hook is counted. */
+export function becauseWords({ whole, sentence }: WhyTold, units: Units): string {
+  const said = roughlyIn(sentence, units);
+  const hooks = whole !== null && change(whole.hook_boards, "board", units) !== null;
+  return hooks ? `${said} ${say("sheet-hook-from")}` : said;
+}
+
 /** What one ball does for this release; `why` tells what its core adds. */
 export function whyThis(told: Told, plain: Told | null, why: string, units: Units): string[] {
   const core = plain ? `${without(plain, units)} ${why}` : "";
-  return [pocket(told.roll), core.trim(), flare(told.roll, units), rolling(told.roll, units)].filter(
+  return [pocket(told.roll, units), core.trim(), flare(told.roll, units), rolling(told.roll, units)].filter(
     (text) => text !== "",
   );
 }
 
-/** How it comes in, held against where strikes are found. */
-function pocket({ summary }: Roll): string {
-  const { entry_angle_deg: angle, board_at_pins: board } = summary;
-  if (angle === null || board === null) return "";
+/** How it comes in as it is shown, held against where strikes are found. */
+function pocket({ summary }: Roll, units: Units): string {
+  if (summary.entry_angle_deg === null || summary.board_at_pins === null) return "";
+  const angle = apart(0, summary.entry_angle_deg, "angle", units);
+  const board = apart(0, summary.board_at_pins, "board", units);
   const off = [
     board < POCKET.from_board && say("sheet-short-of-it", boards(POCKET.from_board - board)),
     board > POCKET.to_board && say("sheet-past-it", boards(board - POCKET.to_board)),
@@ -145,8 +151,8 @@ function without({ roll, weighed }: Told, units: Units): string {
 function flare({ summary }: Roll, units: Units): string {
   const { flare_in } = summary;
   if (flare_in === null) return "";
-  const band = reading(flare_in, "size", units);
-  return say(flare_in < 0.5 ? "sheet-little-flare" : "sheet-flare", { band });
+  const flare = reading(flare_in, "size", units);
+  return say(flare_in < 0.5 ? "sheet-little-flare" : "sheet-flare", { flare });
 }
 
 function rolling({ summary }: Roll, units: Units): string {
@@ -172,26 +178,28 @@ function phases(a: Told, b: Told, units: Units): string {
     if (here === there) return say("sheet-both-slip");
     return say(here === null ? "sheet-b-rolls" : "sheet-a-rolls");
   }
-  const later = here - there;
-  if (Math.abs(later) < SAME.ft) return say("sheet-same-roll");
+  const later = apart(there, here, "distance", units);
+  if (later === 0) return say("sheet-same-roll");
   const distance = reading(Math.abs(later), "distance", units);
   return say(later > 0 ? "sheet-a-later" : "sheet-a-sooner", { distance });
 }
 
 function numbers(a: Told, b: Told, units: Units): string {
-  const rg = a.weighed.rg_in.low - b.weighed.rg_in.low;
-  const differential = a.weighed.differential_in - b.weighed.differential_in;
+  const rg = apart(b.weighed.rg_in.low, a.weighed.rg_in.low, "rg", units);
+  const differential = apart(b.weighed.differential_in, a.weighed.differential_in, "rg", units);
   const much = (inches: number) => ({ much: reading(Math.abs(inches), "rg", units) });
   const parts = [
-    Math.abs(rg) >= SAME.rg_in && say(rg < 0 ? "sheet-rg-lower" : "sheet-rg-higher", much(rg)),
-    Math.abs(differential) >= SAME.rg_in &&
+    rg !== 0 && say(rg < 0 ? "sheet-rg-lower" : "sheet-rg-higher", much(rg)),
+    differential !== 0 &&
       say(differential > 0 ? "sheet-differential-larger" : "sheet-differential-smaller", much(differential)),
   ].filter((text) => text !== false);
-  const bands = say("sheet-bands", {
+  const flares = {
     a: number(a.roll.summary.flare_in ?? 0, "size", units),
     b: reading(b.roll.summary.flare_in ?? 0, "size", units),
-  });
-  if (parts.length === 0) return say("sheet-for-flare", { bands });
-  const what = [...parts, bands].reduce((one, other) => say("sheet-list", { one, other }));
+  };
+  if (parts.length === 0) return say("sheet-for-flare", flares);
+  const what = [...parts, say("sheet-flares", flares)].reduce((one, other) =>
+    say("sheet-list", { one, other }),
+  );
   return say("sheet-of-a", { what });
 }

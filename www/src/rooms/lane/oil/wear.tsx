@@ -17,6 +17,7 @@ import { boardOf } from "./map";
 import { BOARDS, painted, ROWS } from "./paint";
 import { oiled } from "./presets";
 import { say } from "./say";
+import { gamesFrom, gamesOn, whatChanged, wornOf } from "./wear-words";
 
 /** How long the lane must be still before its games are followed anew, ms. */
 const STILL_MS = 250;
@@ -26,8 +27,9 @@ const HEIGHT_PX = 130;
 /** The lane as games go by; followed only while it is open. */
 export function WearFold() {
   const [games, setGames] = useState(3);
+  const { lane } = useStore().derived.value.shot;
   return (
-    <LazyFold class="wear-fold" summary={say("oil-wear", { games })}>
+    <LazyFold class="wear-fold" summary={say("oil-wear", gamesFrom(lane, games))}>
       <Wear games={games} setGames={setGames} />
     </LazyFold>
   );
@@ -67,10 +69,9 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
     const { wasm, derived } = store;
     const { ball, roll } = derived.value;
     const { oil } = shot.lane;
-    const called = { name: say("oil-worn", { name: oil.name, games }), note: say("oil-worn-note") };
     return {
       shot,
-      worn: { ...worn, oil: { ...worn.oil, ...called } },
+      worn: { ...worn, oil: { ...worn.oil, ...wornOf(oil, games) } },
       fresh: wasm.oil_map(oil),
       map: wasm.oil_map(worn.oil),
       before: roll,
@@ -95,7 +96,9 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
           {sentenceIn(refused.message, units)}
         </Result>
       )}
-      {refused === null && !found && <p class="hint">{say("oil-wear-following", { games })}</p>}
+      {refused === null && !found && (
+        <p class="hint">{say("oil-wear-following", gamesFrom(shot.lane, games))}</p>
+      )}
       {refused === null && found && <Became found={found} units={units} />}
     </div>
   );
@@ -104,21 +107,27 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
 function Became({ found, units }: { found: Found; units: Units }) {
   const store = useStore();
   const { worn, fresh, map, before, after, shot } = found;
-  const games = worn.games.length - 1;
-  const [first, last] = [worn.games[0], worn.games[games]];
+  const [first, last] = [worn.games[0], worn.games.at(-1)];
+  const games = gamesFrom(shot.lane, worn.games.length - 1);
   if (!first || !last) return null;
   const ml = (value: number) => reading(value, "oil", units);
   return (
     <>
       <Result class="wear-says" of={found}>
-        {whatChanged(first.summary, last.summary, games, shot, units)}
+        {whatChanged(first.summary, last.summary, games, shot.hand, units)}
       </Result>
-      <Picture id="oil-fresh" map={fresh} rolls={[before]} title={say("oil-wear-fresh")} units={units} />
+      <Picture
+        id="oil-fresh"
+        map={fresh}
+        rolls={[before]}
+        title={say("oil-wear-begun", { ...games, before: gamesOn(shot.lane) })}
+        units={units}
+      />
       <Picture
         id="oil-worn"
         map={map}
         rolls={[before, after]}
-        title={say("oil-wear-after", { games })}
+        title={say("oil-wear-after", games)}
         units={units}
       />
       <p class="hint">{say("oil-wear-key")}</p>
@@ -156,39 +165,6 @@ function Became({ found, units }: { found: Found; units: Units }) {
       </button>
     </>
   );
-}
-
-function whatChanged(
-  a: Roll["summary"],
-  b: Roll["summary"],
-  games: number,
-  shot: Shot,
-  units: Units,
-): string {
-  if (
-    a.board_at_pins === null ||
-    b.board_at_pins === null ||
-    a.entry_angle_deg === null ||
-    b.entry_angle_deg === null
-  ) {
-    return say(b.gutter ? "oil-wear-gutter" : "oil-wear-apart", { games });
-  }
-  const boards = b.board_at_pins - a.board_at_pins;
-  // Boards count from the bowler's own side.
-  const side = boards > 0 === (shot.hand === "right") ? "left" : "right";
-  const turn = b.entry_angle_deg - a.entry_angle_deg;
-  const further = b.breakpoint.distance_ft - a.breakpoint.distance_ft;
-  return say("oil-wear-arrives", {
-    games,
-    where: Math.abs(boards) < 0.05 ? "same" : side,
-    boards: digits(Math.abs(boards), 1),
-    board: digits(b.board_at_pins, 1),
-    turn: Math.abs(turn) < 0.05 ? "same" : "changed",
-    angle: reading(b.entry_angle_deg, "angle", units),
-    "angle-before": reading(a.entry_angle_deg, "angle", units),
-    breakpoint: Math.abs(further) < 0.5 ? "same" : further > 0 ? "further" : "sooner",
-    distance: reading(Math.abs(further), "distance", units),
-  });
 }
 
 interface PictureProps {
@@ -269,7 +245,7 @@ function GameTable({ worn, units }: { worn: Worn; units: Units }) {
         <tbody>
           {worn.games.map(({ game, volume_ml, taken_away_ml, carried_down_ml, summary }) => (
             <tr key={game}>
-              <th scope="row">{game === 0 ? say("oil-game-fresh") : game}</th>
+              <th scope="row">{game === 0 ? say("oil-game-begun") : game}</th>
               <td>{number(volume_ml, "oil", units)}</td>
               <td>{number(taken_away_ml, "oil", units)}</td>
               <td>{number(carried_down_ml, "oil", units)}</td>
