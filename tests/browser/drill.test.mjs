@@ -39,6 +39,8 @@ test("drilling answers on Bench, Scale, Saw and Lane, and undoes", async () => {
   const weights = await scale.locator("tbody tr").first().locator("td").allTextContents();
   assert.ok(Number.parseFloat(weights[0]) > Number.parseFloat(weights[1]), `lighter: ${weights}`);
   assert.equal(await scale.getByText("within", { exact: true }).count(), 3);
+  await page.getByText("This ball at other weights", { exact: true }).click();
+  await page.getByText("All weights here are before drilling.").waitFor();
   const rule = page.locator(".rules > li", { hasText: "static balance" });
   await page.locator(".published").getByText("Every rule", { exact: true }).click();
   assert.match(await rule.textContent(), /within/);

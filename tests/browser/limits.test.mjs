@@ -54,6 +54,13 @@ test("the ball at other weights, by density and by size", async () => {
     .locator(".weight-line-table")
     .evaluate((table) => [table.scrollWidth, table.clientWidth]);
   assert.ok(own <= shown, `a table ${own} px wide in ${shown}`);
+  // What is said counts what the material can be, and no more.
+  const said = await line.locator("p", { hasText: "It can be made so" }).textContent();
+  assert.match(
+    said.replaceAll("\u00a0", " "),
+    /from 16 lb \(low RG .* in\) to 14 lb \(low RG .* in\) with densities that its material has\./,
+  );
+  assert.equal(await line.getByText("All weights here are before drilling.").count(), 0);
   const feasible = line.locator("tbody tr:not([data-infeasible])");
   const densities = (await feasible.locator("td:nth-child(2)").allTextContents()).map(Number);
   assert.ok(densities.length >= 3);

@@ -282,6 +282,9 @@ test("a drilled ball on oil: the layout drawn, what its holes did, and a link to
   const told = await page.locator(".sheet-weights").textContent();
   assert.match(told, /11\u00a0lb, 10\u00a0lb: neither can be made so/);
   assert.match(told, /A at .*outside the published limit of/);
+  // What the material hardly can be is marked beside each ball, and said.
+  assert.match(told, /\u2020 Its material hardly has the density for it/);
+  assert.match(await weights.nth(3).textContent(), /^13\u00a0lb[\d.]+\u2020[\d.]+\u2020/);
   await page.emulateMedia({ media: "print" });
   await shoot(page, "sheet-drilled-two");
   await page.emulateMedia({ media: null });

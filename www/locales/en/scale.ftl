@@ -133,6 +133,7 @@ scale-cover-not-told = What no drawing tells: how well the <coverstock>coverstoc
 
 scale-line = This ball at other weights
 scale-line-makers = Makers lighten or load one piece, or two in proportion, and keep the rest.
+scale-line-undrilled = All weights here are before drilling.
 scale-line-changes = What changes
 scale-line-together = Together with
 scale-line-nothing-else = nothing else
@@ -141,6 +142,8 @@ scale-line-how = How
 scale-line-by-density = by its density
 scale-line-by-size = by its size
 scale-line-spans = It can be made so from { $light } (low RG { $light-rg }) to { $heavy } (low RG { $heavy-rg }).
+scale-line-spans-usual = It can be made so from { $light } (low RG { $light-rg }) to { $heavy } (low RG { $heavy-rg }) with densities that its material has.
+scale-line-none-usual = With densities that its material has, it cannot be made so at any weight.
 scale-line-none = It cannot be made so at any weight.
 scale-line-working = Working it out …
 scale-line-table = The ball at other weights

@@ -143,8 +143,8 @@ sheet-head-rg = <rg>RG</rg>, { $unit }
 sheet-head-differential = <differential>Diff.</differential>, { $unit }
 sheet-head-rg-of = { $letter }: <rg>RG</rg>, { $unit }
 sheet-not-so = cannot be made so
-sheet-note = { $weight }: { $note }
 sheet-neither = { $weights }: neither can be made so.
+sheet-unlikely = { $mark } Its material hardly has the density for it.
 sheet-note-at = { $letter } at { $note }
 
 ## Link and cautions

@@ -133,6 +133,7 @@ scale-cover-not-told = Lo que ningún dibujo dice: lo bien que la <coverstock>cu
 
 scale-line = Esta bola con otros pesos
 scale-line-makers = Los fabricantes aligeran o cargan una pieza, o dos en proporción, y dejan el resto.
+scale-line-undrilled = Todos los pesos de aquí son antes del taladrado.
 scale-line-changes = Qué cambia
 scale-line-together = Junto con
 scale-line-nothing-else = nada más
@@ -141,6 +142,8 @@ scale-line-how = Cómo
 scale-line-by-density = por su densidad
 scale-line-by-size = por su tamaño
 scale-line-spans = Se puede hacer así desde { $light } (RG bajo { $light-rg }) hasta { $heavy } (RG bajo { $heavy-rg }).
+scale-line-spans-usual = Se puede hacer así desde { $light } (RG bajo { $light-rg }) hasta { $heavy } (RG bajo { $heavy-rg }) con densidades que tiene su material.
+scale-line-none-usual = Con densidades que tiene su material, no se puede hacer así con ningún peso.
 scale-line-none = No se puede hacer así con ningún peso.
 scale-line-working = Calculando…
 scale-line-table = La bola con otros pesos

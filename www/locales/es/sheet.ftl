@@ -143,8 +143,8 @@ sheet-head-rg = <rg>RG</rg>, { $unit }
 sheet-head-differential = <differential>Dif.</differential>, { $unit }
 sheet-head-rg-of = { $letter }: <rg>RG</rg>, { $unit }
 sheet-not-so = no se puede hacer así
-sheet-note = { $weight }: { $note }
 sheet-neither = { $weights }: ninguna se puede hacer así.
+sheet-unlikely = { $mark } Su material apenas tiene esa densidad.
 sheet-note-at = { $letter } con { $note }
 
 ## Enlace y precauciones

@@ -2,9 +2,16 @@
 // have, published limits that the ball would not keep to.
 import { offered, partCalled } from "../../locale/names";
 import { worded } from "../../locale/worded";
+import type { Units } from "../../store";
 import type { BallFile, Ladder } from "../../types";
-import { digits } from "../../units";
+import { digits, sentenceIn } from "../../units";
 import { say } from "./say";
+
+/** What to mind at the weights where a part would be lighter than any filler. */
+export const cautionNotes = ({ rungs }: Ladder, weight: (lb: number) => string, units: Units): string[] =>
+  rungs.flatMap(({ weight_lb, caution }) =>
+    caution ? [say("scale-line-note", { weight: weight(weight_lb), note: sentenceIn(caution, units) })] : [],
+  );
 
 /** A sentence for every part whose material is known and some weights are beyond it. */
 export function materialNotes(file: BallFile, ladder: Ladder, weight: (lb: number) => string): string[] {
@@ -25,6 +32,10 @@ export function materialNotes(file: BallFile, ladder: Ladder, weight: (lb: numbe
     return [say("scale-line-material", { weights, material, density, part: partCalled(name) })];
   });
 }
+
+/** Whether a ball can be made at a weight, with densities that its materials have. */
+export const canBeMade = ({ feasible, caution, unusual }: Ladder["rungs"][number]): boolean =>
+  feasible && caution === null && unusual.length === 0;
 
 /** A sentence for every published limit that some weights would not keep to. */
 export function limitNotes({ rungs }: Ladder, weight: (lb: number) => string): string[] {

@@ -9,7 +9,7 @@ import type { Ladder, Problem } from "../../types";
 import { digits, number, reading, sentenceIn } from "../../units";
 import { useWhenStill } from "../../when-still";
 import { partNames } from "../saw/parts";
-import { limitNotes, materialNotes } from "./material-notes";
+import { canBeMade, cautionNotes, limitNotes, materialNotes } from "./material-notes";
 import { RungCards } from "./rung-cards";
 import { say } from "./say";
 import { WeightChart } from "./weight-chart";
@@ -30,7 +30,7 @@ function Line() {
   const store = useStore();
   const jobs = useJobs();
   const { units } = store.view.value;
-  const { file } = store.derived.value;
+  const { file, shot } = store.derived.value;
   const names = partNames({ made: file });
   const [wanted, setWanted] = useState(1);
   const [wantedToo, setWantedToo] = useState(-1);
@@ -58,7 +58,9 @@ function Line() {
   const ids = { part: useId(), too: useId(), by: useId() };
   return (
     <>
-      <p class="readout-says">{say("scale-line-makers")}</p>
+      <p class="readout-says">
+        {say("scale-line-makers")} {shot.drilling && say("scale-line-undrilled")}
+      </p>
       <label for={ids.part}>
         {say("scale-line-changes")}
         <select id={ids.part} value={part} onChange={(event) => setWanted(Number(event.currentTarget.value))}>
@@ -117,7 +119,7 @@ function Rungs({ ladder }: { ladder: Ladder }) {
   const bySize = ladder.by === "size";
   const weight = (lb: number) =>
     units === "trade" ? `${digits(lb, 0)}\u00a0lb` : reading(lb, "weight", units);
-  const made = ladder.rungs.filter(({ feasible }) => feasible);
+  const made = ladder.rungs.filter(canBeMade);
   const floating = ladder.rungs.filter(({ floats, feasible }) => floats && feasible);
   const and = (texts: string[]) => texts.reduce((first, second) => say("scale-line-and", { first, second }));
   const note = (lb: number, said: string) => say("scale-line-note", { weight: weight(lb), note: said });
@@ -125,21 +127,19 @@ function Rungs({ ladder }: { ladder: Ladder }) {
   const [light, heavy] = [made[0], made.at(-1)];
   const spans =
     light && heavy
-      ? say("scale-line-spans", {
+      ? say(bySize ? "scale-line-spans" : "scale-line-spans-usual", {
           light: weight(light.weight_lb),
           "light-rg": rg(light),
           heavy: weight(heavy.weight_lb),
           "heavy-rg": rg(heavy),
         })
-      : say("scale-line-none");
+      : say(ladder.rungs.some(({ feasible }) => feasible) ? "scale-line-none-usual" : "scale-line-none");
   const notes = [
     ...ladder.rungs.flatMap(({ weight_lb, why }) =>
       why ? [note(weight_lb, sentenceIn(why, units).replace(/-(?=\d)/g, "\u2212"))] : [],
     ),
     ...limitNotes(ladder, weight),
-    ...ladder.rungs.flatMap(({ weight_lb, caution }) =>
-      caution ? [note(weight_lb, sentenceIn(caution, units))] : [],
-    ),
+    ...cautionNotes(ladder, weight, units),
     ...materialNotes(file, ladder, weight),
   ];
   return (

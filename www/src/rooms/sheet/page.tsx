@@ -132,7 +132,7 @@ export function Page({ bench, other, otherName, ladders, lines, paper, bowler, d
 
 /** The drawings take less where there is more to say. */
 const laneHeight = (balls: number, drilled: boolean, paper: Paper): number =>
-  balls === 1 ? (paper === "A4" ? 150 : 122) : paper === "A4" ? (drilled ? 80 : 88) : drilled ? 62 : 76;
+  balls === 1 ? (paper === "A4" ? 150 : 122) : paper === "A4" ? (drilled ? 80 : 88) : drilled ? 62 : 70;
 
 const letter = (n: number): string => "AB"[n] ?? "";
 

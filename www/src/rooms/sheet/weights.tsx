@@ -2,8 +2,8 @@ import { partCalled } from "../../locale/names";
 import { SayTerms } from "../../parts/say-terms";
 import type { Units } from "../../store";
 import type { Ladder } from "../../types";
-import { digits, measure, number, reading, sentenceIn } from "../../units";
-import { limitNotes, materialNotes } from "../scale/material-notes";
+import { digits, measure, number, reading } from "../../units";
+import { canBeMade, cautionNotes, limitNotes, materialNotes } from "../scale/material-notes";
 import { say } from "./say";
 import type { Told } from "./told";
 
@@ -22,9 +22,7 @@ export function Weights({ told, ladder, units }: WeightsProps) {
   const unit = measure("rg", units).unit;
   const notes = [
     ...limitNotes(ladder, weight),
-    ...ladder.rungs.flatMap(({ weight_lb, caution }) =>
-      caution ? [say("sheet-note", { weight: weight(weight_lb), note: sentenceIn(caution, units) })] : [],
-    ),
+    ...cautionNotes(ladder, weight, units),
     ...materialNotes(told.file, ladder, weight),
   ];
   return (
@@ -82,6 +80,10 @@ export function Weights({ told, ladder, units }: WeightsProps) {
   );
 }
 
+/** Beside a weight that wants a density which its material hardly has: two balls leave no room to say more. */
+const MARK = "\u2020";
+const unlikely = (rung: Ladder["rungs"][number]): boolean => rung.feasible && !canBeMade(rung);
+
 interface BothWeightsProps {
   /** A's and B's; null while one is worked out. */
   ladders: (Ladder | null)[];
@@ -93,6 +95,7 @@ interface BothWeightsProps {
 export function BothWeights({ ladders, drilled, units }: BothWeightsProps) {
   const [a, b] = ladders;
   if (!a || !b) return <p class="sheet-weights">{say("sheet-working")}</p>;
+  const both = [a, b];
   const weight = (lb: number) =>
     units === "trade" ? `${digits(lb, 0)}\u00a0lb` : reading(lb, "weight", units);
   const unit = measure("rg", units).unit;
@@ -100,7 +103,8 @@ export function BothWeights({ ladders, drilled, units }: BothWeightsProps) {
   const neither = a.rungs.filter((_, n) => !made(n)).map(({ weight_lb }) => weight(weight_lb));
   const notes = [
     ...(neither.length > 0 ? [say("sheet-neither", { weights: neither.join(", ") })] : []),
-    ...[a, b].flatMap((ladder, n) =>
+    ...(both.some(({ rungs }) => rungs.some(unlikely)) ? [say("sheet-unlikely", { mark: MARK })] : []),
+    ...both.flatMap((ladder, n) =>
       limitNotes(ladder, weight).map((note) => say("sheet-note-at", { letter: "AB"[n] ?? "", note })),
     ),
   ];
@@ -109,7 +113,10 @@ export function BothWeights({ ladders, drilled, units }: BothWeightsProps) {
       <h4 id="sheet-weights">{say("sheet-weights")}</h4>
       <table>
         <caption>
-          {say(drilled ? "sheet-by-both-drilled" : "sheet-by-both", { a: and(a.parts), b: and(b.parts) })}
+          {say(drilled ? "sheet-by-both-drilled" : "sheet-by-both", {
+            a: and(a.parts),
+            b: and(b.parts),
+          })}
         </caption>
         <thead>
           <tr>
@@ -139,7 +146,10 @@ export function BothWeights({ ladders, drilled, units }: BothWeightsProps) {
                   {[rung, b.rungs[n]].map((one, n) =>
                     one?.feasible && one.rg_in ? (
                       [
-                        <td key={`${n} rg`}>{number(one.rg_in.low, "rg", units)}</td>,
+                        <td key={`${n} rg`}>
+                          {number(one.rg_in.low, "rg", units)}
+                          {unlikely(one) && MARK}
+                        </td>,
                         <td key={`${n} diff`}>{number(one.differential_in ?? 0, "rg", units)}</td>,
                       ]
                     ) : (
