@@ -193,7 +193,7 @@ const ANSWERED = {
           id: "which-piece",
           title: "Which piece?",
           passed: true,
-          answer: { outcome: "wrong", said: "It makes no odds. A pound is a pound.", option: 2 },
+          answer: { outcome: "wrong", said: "It makes no odds. Weight is weight.", option: 2 },
         },
       ],
     },
@@ -227,7 +227,7 @@ test("a class's wrong answers are told in the reader's language and units", asyn
   await page.getByRole("button", { name: "Una clase", exact: true }).click();
   const spanish = structuredClone(ANSWERED);
   spanish.learner = "Ana";
-  spanish.lessons[1].steps[0].answer.said = "Da igual. Una libra es una libra.";
+  spanish.lessons[1].steps[0].answer.said = "Da igual. El peso es el peso.";
   await page
     .locator("#room-lessons input[type=file]")
     .setInputFiles([json("ben.progress.json", ANSWERED), json("ana.progress.json", spanish)]);
@@ -236,13 +236,13 @@ test("a class's wrong answers are told in the reader's language and units", asyn
     (await wrong.allTextContents()).map((text) => text.replaceAll("\u00a0", " ")).sort();
   await wrong.nth(2).waitFor();
   assert.deepEqual(await told(), [
-    "2 ×: Da igual. Una libra es una libra.",
+    "2 ×: Da igual. El peso es el peso.",
     "2 ×: demasiado poco, por ejemplo 1,00 oz",
     "2 ×: otro recorrido, por ejemplo por la tabla 20 (0 ft), la tabla 10,5 (60 ft)",
   ]);
   await measure(page, "metric");
   assert.deepEqual(await told(), [
-    "2 ×: Da igual. Una libra es una libra.",
+    "2 ×: Da igual. El peso es el peso.",
     "2 ×: demasiado poco, por ejemplo 28,3 g",
     "2 ×: otro recorrido, por ejemplo por la tabla 20 (0,0 m), la tabla 10,5 (18,3 m)",
   ]);
