@@ -7,7 +7,12 @@ import { bundled } from "./bundled.mjs";
 
 let page;
 before(async () => {
-  page = await bundled("rooms/lane/sentence.ts", "rooms/sheet/words.ts", "rooms/lane/oil/wear-words.ts");
+  page = await bundled(
+    "rooms/lane/sentence.ts",
+    "rooms/sheet/words.ts",
+    "rooms/lane/oil/wear-words.ts",
+    "maker/scatter/half.ts",
+  );
 });
 
 function shot(summary, { x_in = 0, y_ft = 60 } = {}) {
@@ -173,4 +178,31 @@ test("games on a worn lane are counted on from those before", () => {
   assert.deepEqual(page.gamesFrom({ oil: worn }, 2), { games: 2, further: "yes" });
   assert.deepEqual(page.gamesFrom({ oil: fresh }, 2), { games: 2, further: "no" });
   assert.equal(page.gamesOn({ oil: { name: "League 40" } }), 0);
+});
+
+test("what the histogram says where the balls do not differ as they are read", () => {
+  const told = (least, [p1, p25, p75, p99], most) =>
+    page.halfSays(
+      {
+        least,
+        most,
+        quantiles: [
+          { percent: 1, at: p1 },
+          { percent: 25, at: p25 },
+          { percent: 75, at: p75 },
+          { percent: 99, at: p99 },
+        ],
+      },
+      (value) => `${value.toFixed(4)} in`,
+    );
+  assert.equal(told(0, [0, 0, 0.00001, 0.00002], 0.00003), "All balls are alike: 0.0000 in.");
+  assert.equal(told(0, [0, 0, 0, 0], 0.001), "98 of 100 balls are alike: 0.0000 in.");
+  assert.equal(
+    told(0, [0, 0, 0, 0.001], 0.002),
+    "Half of the balls are alike, 0.0000 in, 98 of 100 between 0.0000 in and 0.0010 in.",
+  );
+  assert.match(
+    told(1, [1, 2, 3, 4], 5),
+    /^Half of the balls lie between 2\.0000 in and 3\.0000 in, 98 of 100/,
+  );
 });

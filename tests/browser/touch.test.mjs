@@ -67,6 +67,7 @@ for (const [name, viewport] of [
     const saw = page.locator(".room-saw");
     const stage = saw.locator(".solid-stage");
     await stage.scrollIntoViewIfNeeded();
+    assert.equal(await saw.locator(".saw-hint").textContent(), "Drag to turn; two fingers zoom.");
     const shown = async () => {
       await page.evaluate(
         () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),

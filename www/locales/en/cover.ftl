@@ -4,6 +4,7 @@ cover-measuring = Measuring the cover …
 cover-in-practice-note = * Common practice, no source. The numbers are computed from this ball.
 cover-map = Map of the cover of { $ball }
 cover-here = Here, { $place }: { $thickness }.
+cover-click-finger = Tap the ball to read the thickness there.
 cover-click = Click the ball to read the thickness there.
 cover-cut = Cut through the thinnest place
 cover-along-radius = <coverstock>Thickness of the cover</coverstock> along the radius

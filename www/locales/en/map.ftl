@@ -28,6 +28,6 @@ map-picture = Low RG and differential over { $across } and { $up }
 map-axis-across = across: { $control }
 map-axis-up = up: { $control }, { $from } to { $to }
 map-in-numbers = In numbers
-map-table-says = In { $unit }: { $across } across, { $up } down. A star: outside the published limits.
+map-table-says = The numbers are in { $unit }. Each column is one value of “{ $across }”, each row one of “{ $up }”. A star marks a ball outside the published limits.
 map-table = The map in numbers
 map-table-caption = <number>{ $number }</number> over the two controls

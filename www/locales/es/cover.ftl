@@ -4,6 +4,7 @@ cover-measuring = Midiendo la cubierta…
 cover-in-practice-note = * Práctica habitual, sin fuente. Los números se calculan con esta bola.
 cover-map = Mapa de la cubierta de { $ball }
 cover-here = Aquí, { $place }: { $thickness }.
+cover-click-finger = Toca la bola para leer el grosor en ese punto.
 cover-click = Haz clic en la bola para leer el grosor en ese punto.
 cover-cut = Cortar por el lugar más delgado
 cover-along-radius = <coverstock>Grosor de la cubierta</coverstock> a lo largo del radio

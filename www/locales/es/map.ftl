@@ -28,6 +28,6 @@ map-picture = RG bajo y diferencial sobre { $across } y { $up }
 map-axis-across = a lo ancho: { $control }
 map-axis-up = hacia arriba: { $control }, { $from } a { $to }
 map-in-numbers = En números
-map-table-says = En { $unit }: { $across } a lo ancho, { $up } hacia abajo. Un asterisco: fuera de los límites publicados.
+map-table-says = Los números están en { $unit }. Cada columna es un valor de «{ $across }» y cada fila uno de «{ $up }». Un asterisco marca una bola fuera de los límites publicados.
 map-table = El mapa en números
 map-table-caption = <number>{ $number }</number> sobre los dos controles

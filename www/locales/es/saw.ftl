@@ -11,6 +11,7 @@ saw-map-instead = Este navegador no puede dibujar en tres dimensiones (sin WebGL
 saw-show-cover = Mostrar la cubierta
 saw-on-ball = Sobre la bola
 saw-as-map = Como mapa
+saw-click-finger = Toca una parte, en la imagen o en la lista, para saber qué es.
 saw-click = Haz clic en una parte, en la imagen o en la lista, para saber qué es.
 saw-whole-ball = La bola está entera: elige un corte para ver su dibujo.
 saw-turn-and-zoom = Girar y acercar la imagen
@@ -21,7 +22,8 @@ saw-lower = Mirar desde más abajo
 saw-zoom-in = Acercar
 saw-zoom-out = Alejar
 saw-face-cut = De frente al corte
-saw-drag = Arrastra para girar; haz clic en la bola y la rueda acerca.
+saw-drag-finger = Arrastra para girar; con dos dedos, acerca.
+saw-drag = Arrastra para girar; haz clic en la bola y luego la rueda acerca.
 saw-save-section = Guardar el corte como SVG
 saw-save-picture = Guardar la vista 3D como PNG
 

@@ -8,7 +8,8 @@ import { useStore } from "../../store";
 import { count, measure, number, QUANTITY_OF, reading } from "../../units";
 import { figureWord } from "../controls";
 import { Bars, FOOT, HEIGHT, WIDTH } from "./bars";
-import { at, MORE, rangeSays, type Spread } from "./numbers";
+import { halfSays } from "./half";
+import { MORE, rangeSays, type Spread } from "./numbers";
 import { say } from "./say";
 
 /** How often a number came out where: bars, the limits as lines, what is beyond them hatched. */
@@ -35,12 +36,7 @@ export function Histogram({ one }: { one: Spread }) {
     one.count === 0
       ? say("spread-no-ball")
       : [
-          say("spread-half", {
-            low: written(at(one, 25)),
-            high: written(at(one, 75)),
-            lowest: written(at(one, 1)),
-            highest: written(at(one, 99)),
-          }),
+          halfSays(one, written),
           one.accept && say("spread-sold", { range: rangeSays(one.accept, one.unit, units) }),
           one.published && say("spread-published", { range: rangeSays(one.published, one.unit, units) }),
         ]

@@ -1,6 +1,7 @@
 // The Saw's view of the cover: its thickness on the ball, or on a flat map of
 // it where three dimensions cannot be had or are not wanted; and the same in words.
 import { useAloud } from "../../aloud";
+import { byFinger } from "../../by-finger";
 import { Term } from "../../parts/term";
 import "../../cover/cover.css";
 import { CLASSES, LIMITS_IN, limitText } from "../../cover/classes";
@@ -129,7 +130,7 @@ function Words({ place, clickable, onCut, covered }: CoverWordsProps & { covered
         <p class="cover-place" role="status">
           {place
             ? say("cover-here", { place: whereabouts(place), thickness: told(place) })
-            : say("cover-click")}
+            : say(byFinger() ? "cover-click-finger" : "cover-click")}
         </p>
       )}
       {computed(covered, units).map((sentence) => (

@@ -1,6 +1,7 @@
 import "./saw.css";
 import { render } from "preact";
 import { useRef, useState } from "preact/hooks";
+import { byFinger } from "../../by-finger";
 import { useSize } from "../../draw/use-size";
 import { download, fileName } from "../../files";
 import { Result } from "../../parts/result";
@@ -121,7 +122,7 @@ export function Saw() {
             <>
               <p class="saw-about">
                 {selected === null
-                  ? say("saw-click")
+                  ? say(byFinger() ? "saw-click-finger" : "saw-click")
                   : aboutPart(store.derived.value, selected, store.view.value.units)}
               </p>
               <p class="visually-hidden" role="status">
@@ -225,7 +226,7 @@ function CameraButtons({ camera, onCamera, plane }: CameraButtonsProps) {
       <button type="button" onClick={() => onCamera(facingCamera(plane?.normal ?? [1, 0, 0]))}>
         {say("saw-face-cut")}
       </button>
-      <span class="saw-hint">{say("saw-drag")}</span>
+      <span class="saw-hint">{say(byFinger() ? "saw-drag-finger" : "saw-drag")}</span>
     </fieldset>
   );
 }
