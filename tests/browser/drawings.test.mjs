@@ -53,7 +53,7 @@ test("the drawing says truly by how much the width is stretched", () => {
     [640, 150],
     [300, 180],
   ]) {
-    const place = frame.place(width, height);
+    const place = frame.place(width, height, 12.5);
     const [x0, y0] = place.at(0, 0);
     const [x1] = place.at(0, 10);
     const [, y1] = place.at(20, 0);

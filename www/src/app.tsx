@@ -35,7 +35,6 @@ export function App() {
       <Bar />
       <RoomsNav />
       {workshop && <Strip away={waiting} />}
-      {workshop && !lesson && <Elsewhere />}
       <main
         class="rooms"
         id="rooms"
@@ -45,6 +44,7 @@ export function App() {
         data-lesson={(workshop && lesson) || undefined}
         style={workshop && lesson ? arrange(shown.map(({ room }) => room)) : undefined}
       >
+        {workshop && !lesson && <Elsewhere />}
         {shown.slice(0, lesson ? 1 : 0).map((place) => (
           <Room key={place.room} {...place} kind="workshop" stale={false} out={!workshop} />
         ))}
@@ -94,8 +94,8 @@ function Room({ room, View, kind, stale, out }: RoomProps) {
         {name}
       </h2>
       {kind === "workshop" && room !== "bench" && !lesson && <Larger room={room} name={name} large={large} />}
+      {stale && <Stale />}
       <div class="room-body">
-        {stale && <Stale />}
         <View />
       </div>
     </section>
@@ -121,7 +121,14 @@ function Larger({ room, name, large }: { room: Place["room"]; name: string; larg
 function Stale() {
   const problem = useStore().derived.value.ballProblem;
   if (!problem) return null;
-  return <p class="stale">{say("frame-stale")}</p>;
+  return (
+    <p class="stale room-stale">
+      <span class="room-stale-whole">{say("frame-stale")}</span>
+      <span class="room-stale-short" aria-hidden="true">
+        {say("frame-stale-short")}
+      </span>
+    </p>
+  );
 }
 
 /** The invitation, where the Bench that makes it is not in view. */
@@ -129,7 +136,7 @@ function Elsewhere() {
   const store = useStore();
   if (store.canUndo.value || store.view.value.room === "bench") return null;
   return (
-    <aside class="invitation invitation-elsewhere" aria-label={say("frame-where")}>
+    <p class="invitation invitation-elsewhere">
       <Say
         id="frame-elsewhere"
         parts={{
@@ -140,6 +147,6 @@ function Elsewhere() {
           ),
         }}
       />
-    </aside>
+    </p>
   );
 }

@@ -5,6 +5,7 @@ import { App } from "./app";
 import { say } from "./frame";
 import { type Jobs, JobsContext, startJobs, waiting } from "./jobs";
 import { keepFocus } from "./keep-focus";
+import { keepPlace } from "./keep-place";
 import { speak, spoken, wantedLanguage } from "./locale/language";
 import { moreModule } from "./more-module";
 import { keepPage } from "./offline/offline";
@@ -99,6 +100,7 @@ async function start(root: HTMLElement): Promise<void> {
   const shelf = createShelf(store);
   root.replaceChildren();
   keepFocus(root);
+  keepPlace(root);
   render(
     <StoreContext.Provider value={store}>
       <JobsContext.Provider value={jobs}>

@@ -122,6 +122,7 @@ compare-drawing = { $many ->
        *[other] { $many } shots
     } on one lane, from above
 compare-same-moment = All leave the foul line at the same moment; a mark rides with each ball.
+compare-at-rest = The run is over: the marks only say which path is which, they are not where the balls are. Played, all leave the foul line at the same moment and a mark rides with each ball.
 compare-other-lanes = The lane drawn is { $first }'s; { $others } rolled on another.
 compare-other-hands = Boards are counted from { $first }'s side; in the table { $others } counts from the other.
 compare-not-followed = { $letter } cannot be followed.

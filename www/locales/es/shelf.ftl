@@ -122,6 +122,7 @@ compare-drawing = { $many ->
        *[other] { $many } tiros
     } en una pista, desde arriba
 compare-same-moment = Todas salen de la línea de falta en el mismo momento; una marca acompaña a cada bola.
+compare-at-rest = El tiro terminó: las marcas solo dicen cuál es cada trayectoria, no dónde están las bolas. Al reproducirlo, todas salen de la línea de falta en el mismo momento y una marca acompaña a cada bola.
 compare-other-lanes = La pista dibujada es la de { $first }; en otra: { $others }.
 compare-other-hands = Las tablas se cuentan desde el lado de { $first }; en el cuadro se cuentan desde el otro las de { $others }.
 compare-not-followed = { $letter } no se puede seguir.

@@ -2,6 +2,7 @@
 // Lengths and widths: USBC specifications as published. Arrows: common
 // practice, no source.
 import type { Hand } from "../types";
+import { remPx } from "./use-size";
 
 export const LANE_FT = 60;
 export const PIT_FT = 62 + 10.1875 / 12;
@@ -33,19 +34,24 @@ export interface Place {
   stretch: number;
   width_px: number;
   height_px: number;
+  /** Height of the text. */
+  text_px: number;
 }
 
+/** Height of the text, in the page's measure. */
+export const TEXT_REM = 0.78;
 const FROM_FT = -1.6;
 const TO_FT = 63.4;
 
 /** Lays the lane into a box, pins to the right; room is left at the edges for feet and boards. */
-export function place(width_px: number, height_px: number): Place {
+export function place(width_px: number, height_px: number, text_px = remPx(TEXT_REM)): Place {
   const px_ft = (width_px - 12) / (TO_FT - FROM_FT);
-  const px_in = (height_px - 26) / (WIDTH_IN + 2 * GUTTER_IN);
+  const px_in = (height_px - 8 - 1.45 * text_px) / (WIDTH_IN + 2 * GUTTER_IN);
   const half = WIDTH_IN / 2 + GUTTER_IN;
   return {
     width_px,
     height_px,
+    text_px,
     stretch: (px_in * 12) / px_ft,
     at: (x_in, y_ft) => [8 + (y_ft - FROM_FT) * px_ft, 6 + (x_in + half) * px_in],
   };

@@ -7,7 +7,7 @@ import { ARROWS, boardToX, GUTTER_IN, LANE_FT, line, PINS, PIT_FT, type Place, W
 import { momentAt, stretches } from "./moment";
 import { Picture } from "./picture";
 import { phaseName, say } from "./say";
-import { remPx } from "./use-size";
+import { textPx } from "./use-size";
 
 export interface LaneProps {
   id: string;
@@ -24,10 +24,8 @@ export interface LaneProps {
 }
 
 const HALF_IN = WIDTH_IN / 2;
-/** Room a letter of a phase's name needs, so that it is not wider than its phase. */
-const LETTER_REM = 0.47;
-/** And a number above the next. */
-const NUMBER_REM = 0.62;
+/** Height of a capital or a digit over that of its text. */
+const CAPITAL = 0.68;
 
 function box(place: Place, x0: number, y0: number, x1: number, y1: number) {
   const [ax, ay] = place.at(x0, y0);
@@ -44,6 +42,7 @@ export function LaneDrawing(props: LaneProps) {
       viewBox={`0 0 ${place.width_px} ${place.height_px}`}
       width={place.width_px}
       height={place.height_px}
+      font-size={place.text_px}
       title={props.title}
       desc={props.desc}
     >
@@ -106,12 +105,19 @@ export function Ground({ place, ground }: Pick<LaneProps, "place" | "ground">) {
   );
 }
 
-/** Every fifth board has its number where there is room, else every tenth. */
+/** Every fifth board has its number where there is room, else every tenth, else the middle alone. */
 function numbered(place: Place): number[] {
   const [, five] = place.at(boardToX(5, "left"), 0);
   const [, ten] = place.at(boardToX(10, "left"), 0);
-  return Math.abs(ten - five) < remPx(NUMBER_REM) ? [10, 20, 30] : [5, 10, 15, 20, 25, 30, 35];
+  const room_px = Math.abs(ten - five);
+  const number_px = 0.8 * place.text_px;
+  if (room_px > number_px) return [5, 10, 15, 20, 25, 30, 35];
+  return 2 * room_px > number_px ? [10, 20, 30] : [20];
 }
+
+/** Where a text may stand about a point without running out at the sides. */
+const within = (x: number, wide_px: number, place: Place): number =>
+  Math.min(Math.max(x, wide_px / 2), place.width_px - wide_px / 2);
 
 type RulersProps = Pick<LaneProps, "place" | "hand" | "ground" | "metric">;
 
@@ -124,17 +130,18 @@ export function Rulers({ place, hand, ground, metric }: RulersProps) {
       {marks.map((mark, i) => {
         const [x, y] = place.at(side, metric ? mark / 0.3048 : mark);
         const last = i === marks.length - 1;
+        const text = i === 0 || last ? `${mark} ${metric ? "m" : "ft"}` : mark;
+        const middle = within(x, textPx(`${text}`, place.text_px), place);
         return (
-          <text key={mark} x={x} y={y + 14} text-anchor="middle">
-            {mark}
-            {i === 0 || last ? (metric ? " m" : " ft") : ""}
+          <text key={mark} x={middle} y={y + 1.1 * place.text_px} text-anchor="middle">
+            {text}
           </text>
         );
       })}
       {numbered(place).map((board) => {
         const [x, y] = place.at(boardToX(board, hand), 0);
         return (
-          <text key={board} class="board-number" x={x + 4} y={y + 4}>
+          <text key={board} class="board-number" x={x + 4} y={y + 0.3 * place.text_px}>
             {board}
           </text>
         );
@@ -190,8 +197,8 @@ function Phases({ roll, place, hand }: LaneProps) {
               class="extent"
               d={`M${from + 1} ${y}H${to - 1}M${from + 1} ${y - 4}v8M${to - 1} ${y - 4}v8`}
             />
-            {to - from > remPx(LETTER_REM) * name.length && (
-              <text x={(from + to) / 2} y={y + 4} text-anchor="middle">
+            {to - from > textPx(name, place.text_px, 600) + 8 && (
+              <text x={(from + to) / 2} y={y + 0.32 * place.text_px} text-anchor="middle">
                 {name}
               </text>
             )}
@@ -203,31 +210,52 @@ function Phases({ roll, place, hand }: LaneProps) {
 }
 
 function Remarks(props: LaneProps) {
-  const { roll, place, hand } = props;
+  const { roll, place } = props;
   const { breakpoint, gutter } = roll.summary;
   const last = roll.samples.at(-1);
-  const [bx, by] = place.at(boardToX(breakpoint.board, hand), breakpoint.distance_ft);
-  const outward = hand === "right" ? 1 : -1;
   return (
     <g class="remark">
       {gutter && last && (
         <text
           x={Math.max(place.at(0, last.y_ft)[0], place.at(0, 5)[0])}
-          y={place.at(last.x_in, 0)[1] + (last.x_in > 0 ? 15 : -7)}
+          y={place.at(last.x_in, 0)[1] + (last.x_in > 0 ? 6 + CAPITAL * place.text_px : -7)}
           text-anchor="middle"
         >
           {say("draw-gutter")}
         </text>
       )}
       {!gutter && breakpoint.distance_ft > 1 && breakpoint.distance_ft < LANE_FT - 1 && (
-        <g>
-          <path class="breakpoint" d={`M${bx} ${by - 6}L${bx + 6} ${by}L${bx} ${by + 6}L${bx - 6} ${by}Z`} />
-          <text x={bx} y={by + (outward > 0 ? 19 : -11)} text-anchor="middle">
-            {say("draw-breakpoint", { board: digits(breakpoint.board, 0) })}
-          </text>
-        </g>
+        <Breakpoint {...props} />
       )}
       <Entry {...props} />
+    </g>
+  );
+}
+
+/** Its name stands between the path and the edge of the gutter; where that is too low, beside the mark. */
+function Breakpoint({ roll, place, hand }: LaneProps) {
+  const { board, distance_ft } = roll.summary.breakpoint;
+  const [x, y] = place.at(boardToX(board, hand), distance_ft);
+  const down = hand === "right";
+  const text = say("draw-breakpoint", { board: digits(board, 0) });
+  const wide_px = textPx(text, place.text_px, 600);
+  const tall_px = CAPITAL * place.text_px;
+  const [, edge] = place.at((HALF_IN + GUTTER_IN) * (down ? 1 : -1), 0);
+  const foot = down ? Math.min(y + 9 + tall_px, edge - 2) : Math.max(y - 9, edge + tall_px);
+  const clear = down ? foot - tall_px >= y + 7 : foot <= y - 7;
+  const right = x + 10 + wide_px < place.width_px;
+  return (
+    <g>
+      <path class="breakpoint" d={`M${x} ${y - 6}L${x + 6} ${y}L${x} ${y + 6}L${x - 6} ${y}Z`} />
+      {clear ? (
+        <text x={within(x, wide_px, place)} y={foot} text-anchor="middle">
+          {text}
+        </text>
+      ) : (
+        <text x={right ? x + 10 : x - 10} y={foot} text-anchor={right ? "start" : "end"}>
+          {text}
+        </text>
+      )}
     </g>
   );
 }
@@ -243,7 +271,7 @@ function Entry({ roll, place, hand }: LaneProps) {
     <g>
       <path class="entry" d={line([place.at(last.x_in, LANE_FT - 8), [x, y]])} />
       <circle class="entry-mark" cx={x} cy={y} r="3" />
-      <text x={x - 6} y={y + (inward < 0 ? -6 : 15)} text-anchor="end">
+      <text x={x - 6} y={y + (inward < 0 ? -6 : 6 + CAPITAL * place.text_px)} text-anchor="end">
         {digits(angle, 1)}°
       </text>
     </g>

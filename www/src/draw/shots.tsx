@@ -3,7 +3,7 @@
 import type { Hand, Roll } from "../types";
 import type { Ground as GroundData } from "./ground";
 import { Ground, Rulers } from "./lane";
-import { BOARD_IN, boardToX, line, type Place } from "./lane-frame";
+import { BOARD_IN, boardToX, line, type Place, TEXT_REM } from "./lane-frame";
 import { momentAt, sampleAfter } from "./moment";
 import { Picture } from "./picture";
 import { remPx } from "./use-size";
@@ -34,6 +34,9 @@ const MARKS = [
   "M0 -10L10 0L0 10L-10 0Z",
 ];
 
+/** Height of the lane's text beside marks of this size. */
+const MARK_TEXT_PX = 12.5;
+
 /** Where each path carries its mark, so that marks of paths that lie together do not. */
 const MARKED_FT = [55, 50, 45, 40];
 
@@ -46,6 +49,7 @@ export function ShotsDrawing(props: ShotsProps) {
       viewBox={`0 0 ${place.width_px} ${place.height_px}`}
       width={place.width_px}
       height={place.height_px}
+      font-size={place.text_px}
       title={props.title}
       desc={props.desc}
     >
@@ -63,33 +67,39 @@ export function ShotsDrawing(props: ShotsProps) {
 
 const CLOSE_FROM_FT = 38;
 const CLOSE_TO_FT = 61;
-const CLOSE_LEFT_PX = 26;
-const CLOSE_FOOT_PX = 20;
+/** Room for the boards and the feet, in heights of the text. */
+const CLOSE_LEFT = 2.1;
+const CLOSE_FOOT = 1.6;
 
 /** Lays the last third of the lane, as wide as the shots need it, into a box. */
 export function closePlace(shots: OneShot[], width_px: number, height_px: number): Place | null {
+  const text_px = remPx(TEXT_REM);
   const xs = shots.flatMap(({ roll }) =>
     roll.samples.flatMap(({ x_in, y_ft }) => (y_ft > CLOSE_FROM_FT && y_ft < CLOSE_TO_FT ? [x_in] : [])),
   );
   if (xs.length === 0) return null;
   const from_in = Math.min(...xs) - 1.5 * BOARD_IN;
   const to_in = Math.max(...xs) + 1.5 * BOARD_IN;
-  const px_ft = (width_px - CLOSE_LEFT_PX - 8) / (CLOSE_TO_FT - CLOSE_FROM_FT);
-  const px_in = (height_px - CLOSE_FOOT_PX) / (to_in - from_in);
+  const left_px = CLOSE_LEFT * text_px;
+  const px_ft = (width_px - left_px - 8) / (CLOSE_TO_FT - CLOSE_FROM_FT);
+  const px_in = (height_px - CLOSE_FOOT * text_px) / (to_in - from_in);
   return {
     width_px,
     height_px,
+    text_px,
     stretch: (px_in * 12) / px_ft,
-    at: (x_in, y_ft) => [CLOSE_LEFT_PX + (y_ft - CLOSE_FROM_FT) * px_ft, (x_in - from_in) * px_in],
+    at: (x_in, y_ft) => [left_px + (y_ft - CLOSE_FROM_FT) * px_ft, (x_in - from_in) * px_in],
   };
 }
 
 /** The last third of the same picture, closer: `place` is that of `closePlace`. */
 export function CloseDrawing(props: ShotsProps) {
   const { id, shots, hand, place, t_s, metric } = props;
-  const foot_px = place.height_px - CLOSE_FOOT_PX;
+  const { text_px } = place;
+  const foot_px = place.height_px - CLOSE_FOOT * text_px;
+  const left_px = CLOSE_LEFT * text_px;
   const board_px = Math.abs(place.at(BOARD_IN, 0)[1] - place.at(0, 0)[1]);
-  const every = board_px > remPx(0.81) ? 1 : 5;
+  const every = board_px > text_px ? 1 : 5;
   const boards = Array.from({ length: 39 }, (_, i) => i + 1).filter((board) => board % every === 0);
   const marks = metric ? [12, 14, 16, 18] : [40, 45, 50, 55, 60];
   return (
@@ -99,11 +109,12 @@ export function CloseDrawing(props: ShotsProps) {
       viewBox={`0 0 ${place.width_px} ${place.height_px}`}
       width={place.width_px}
       height={place.height_px}
+      font-size={place.text_px}
       title={props.title}
       desc={props.desc}
     >
       <clipPath id={`${id}-clip`}>
-        <rect x={CLOSE_LEFT_PX} width={place.width_px - CLOSE_LEFT_PX} height={foot_px} />
+        <rect x={left_px} width={place.width_px - left_px} height={foot_px} />
       </clipPath>
       <g clip-path={`url(#${id}-clip)`}>
         <Ground {...props} />
@@ -117,8 +128,8 @@ export function CloseDrawing(props: ShotsProps) {
       <g class="ruler">
         {boards.map((board) => {
           const [, y] = place.at(boardToX(board, hand), 0);
-          return y < 6 || y > foot_px - 2 ? null : (
-            <text key={board} class="board-number" x={CLOSE_LEFT_PX - 5} y={y + 4} text-anchor="end">
+          return y < 0.4 * text_px || y > foot_px - 2 ? null : (
+            <text key={board} class="board-number" x={left_px - 5} y={y + 0.3 * text_px} text-anchor="end">
               {board}
             </text>
           );
@@ -162,7 +173,10 @@ function Mark({ shot, at, place, t_s }: { shot: OneShot; at: number; place: Plac
   if (!now) return null;
   const [x, y] = place.at(now.x_in, now.y_ft);
   return (
-    <g class={`shot-mark shot-${at}`} transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}>
+    <g
+      class={`shot-mark shot-${at}`}
+      transform={`translate(${x.toFixed(1)} ${y.toFixed(1)}) scale(${place.text_px / MARK_TEXT_PX})`}
+    >
       <path d={MARKS[at]} />
       <text y="4" text-anchor="middle">
         {shot.letter}
@@ -177,8 +191,8 @@ export function ShotKey({ at, letter }: { at: number; letter: string }) {
     <svg
       class="lane-drawing shots-drawing shot-key"
       viewBox="0 0 72 24"
-      width="72"
-      height="24"
+      width="4.5rem"
+      height="1.5rem"
       aria-hidden="true"
     >
       <path class={`shot shot-${at}`} d="M1 12H71" />

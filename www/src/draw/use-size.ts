@@ -27,6 +27,16 @@ export function useSize<T extends HTMLElement>() {
   return [ref, size] as const;
 }
 
+let pen: CanvasRenderingContext2D | null = null;
+
+/** How wide a text of this height is, in the page's typeface. */
+export function textPx(text: string, height_px: number, weight = 400): number {
+  pen ??= document.createElement("canvas").getContext("2d");
+  if (!pen) return text.length * height_px * 0.5;
+  pen.font = `${weight} ${height_px}px "Source Sans 3", system-ui, sans-serif`;
+  return pen.measureText(text).width;
+}
+
 /** Pixels for a length in the page's own measure, which grows on large screens. */
 export const remPx = (rem: number): number =>
   rem * Number.parseFloat(getComputedStyle(document.documentElement).fontSize);

@@ -92,6 +92,7 @@ export function DrawPath({ shot, points, truth, onDraw }: DrawPathProps) {
             viewBox={`0 0 ${place.width_px} ${place.height_px}`}
             width={place.width_px}
             height={place.height_px}
+            font-size={place.text_px}
             data-open={truth ? undefined : ""}
             onPointerDown={(event) => {
               const found = truth ? null : under(event);

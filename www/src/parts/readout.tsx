@@ -48,14 +48,15 @@ export function Readout({ label, value, before, quantity, range, children }: Rea
   );
 }
 
-const WIDTH = 300;
+/** Texts nearer to an end of the line than this share of it begin or end with it. */
+const END = 8;
 
-/** Where a value lies: the published limits drawn thick, the trade's bands ticked. */
+/** Where a value lies: the published limits drawn thick, the trade's bands ticked. Shares of the width, so that letters keep their size. */
 export function PlaceLine({ value, range, quantity }: { value: number; range: Range; quantity: Quantity }) {
   const units = useStore().view.value.units;
   const { factor, decimals } = measure(quantity, units);
   const at = (v: number) =>
-    ((Math.min(range.to, Math.max(range.from, v)) - range.from) / (range.to - range.from)) * WIDTH;
+    ((Math.min(range.to, Math.max(range.from, v)) - range.from) / (range.to - range.from)) * 100;
   const low = at(range.low ?? range.from);
   const high = at(range.high ?? range.to);
   const limited = range.low !== undefined || range.high !== undefined;
@@ -73,23 +74,25 @@ export function PlaceLine({ value, range, quantity }: { value: number; range: Ra
   return (
     <svg
       class="place"
-      viewBox={`-2 0 ${WIDTH + 4} ${limited && range.bands ? 33 : 22}`}
       aria-hidden="true"
       data-out={out || undefined}
+      data-rows={limited && range.bands ? 2 : undefined}
     >
-      <path class="place-line" d={`M0 8H${WIDTH}`} />
-      {limited && <path class="place-allowed" d={`M${low} 8H${high}`} />}
-      {bands.slice(1).map((band) => (
-        <path key={band.word} class="place-tick" d={`M${at(band.start)} 4V12`} />
+      <line class="place-line" x2="100%" y1="8" y2="8" />
+      {limited && <line class="place-allowed" x1={`${low}%`} x2={`${high}%`} y1="8" y2="8" />}
+      {bands.slice(1).map(({ word, start }) => (
+        <line key={word} class="place-tick" x1={`${at(start)}%`} x2={`${at(start)}%`} y1="4" y2="12" />
       ))}
-      <path class="place-mark" d={`M${mark} 8l-5 -8h10z`} />
+      <svg class="place-at" x={`${mark}%`}>
+        <path class="place-mark" d="M0 8l-5 -8h10z" />
+      </svg>
       {range.low !== undefined && (
-        <text class="place-text" x={low} y="19" text-anchor={low < 24 ? "start" : "middle"}>
+        <text class="place-text" x={`${low}%`} text-anchor={low < END ? "start" : "middle"}>
           {digits(range.low * factor, decimals)}
         </text>
       )}
       {range.high !== undefined && (
-        <text class="place-text" x={high} y="19" text-anchor={high > WIDTH - 24 ? "end" : "middle"}>
+        <text class="place-text" x={`${high}%`} text-anchor={high > 100 - END ? "end" : "middle"}>
           {digits(range.high * factor, decimals)}
         </text>
       )}
@@ -98,8 +101,7 @@ export function PlaceLine({ value, range, quantity }: { value: number; range: Ra
           key={band.word}
           class="place-band"
           data-here={band === here || undefined}
-          x={band.middle}
-          y={limited ? 30 : 19}
+          x={`${band.middle}%`}
           text-anchor="middle"
         >
           {say(band.word)}

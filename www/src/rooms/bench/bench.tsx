@@ -1,3 +1,4 @@
+import { useRef } from "preact/hooks";
 import { Say } from "../../locale/say";
 import { LeversFold } from "../../maker/levers/levers";
 import { LeversContext, useHint, useWorkedOut } from "../../maker/levers/use-levers";
@@ -139,10 +140,16 @@ function Parts() {
 }
 
 /** One sentence for a visitor who has changed nothing yet. */
+/** Goes with the next part or ball that is opened, not at the first edit: nothing moves from under a slider. */
 function Invitation() {
   const store = useStore();
-  const piece = store.doc.value.ball.pieces.at(-1);
-  if (store.canUndo.value || store.loan.value || !piece) return null;
+  const { ball } = store.doc.value;
+  const piece = ball.pieces.at(-1);
+  const here = `${store.view.value.selected} ${ball.name}`;
+  const asked = useRef<string | null>(null);
+  if (!store.canUndo.value) asked.current = here;
+  else if (asked.current !== here) asked.current = null;
+  if (asked.current === null || store.loan.value || !piece) return null;
   return (
     <p class="invitation">
       <Say

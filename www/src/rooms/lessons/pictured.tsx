@@ -79,6 +79,7 @@ export function LaneOf({ id, doc, width_px, height_px, path }: PicturedProps & {
       viewBox={`0 0 ${width_px} ${height_px}`}
       width={width_px}
       height={height_px}
+      font-size={laid.text_px}
       title={say("lesson-lane-above")}
       desc={say(path ? "lesson-lane-path" : "lesson-lane-empty")}
     >

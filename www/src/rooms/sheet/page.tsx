@@ -220,7 +220,7 @@ function Lane({ told, shot, letter, units, height_px }: LaneProps) {
           roll={told.roll}
           hand={shot.hand}
           ground={groundOf(wasm, shot.lane)}
-          place={narrow ? place(Math.max(size.width_px, 260), 120) : place(700, height_px)}
+          place={narrow ? place(Math.max(size.width_px, 260), 120, 10) : place(700, height_px, 10)}
           t_s={null}
           metric={units === "metric"}
           title={say("sheet-lane-above")}

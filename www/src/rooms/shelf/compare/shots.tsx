@@ -49,7 +49,7 @@ export function Shots({ all }: { all: Compared[] }) {
   const others = onOtherLanes(all);
   const hands = all.filter(({ shot }) => shot.hand !== first.shot.hand);
   const more = [
-    say("compare-same-moment"),
+    say(common.t_s === null ? "compare-at-rest" : "compare-same-moment"),
     others.length > 0 && say("compare-other-lanes", { first: first.letter, others: lettersOf(others) }),
     hands.length > 0 && say("compare-other-hands", { first: first.letter, others: lettersOf(hands) }),
   ];
