@@ -5,6 +5,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { after, before, test } from "node:test";
 import { accessibilityFaults, launch, NARROW, shoot } from "./harness.mjs";
+import { overlaid } from "./states.mjs";
 
 const npm = createRequire(new URL("../../www/package.json", import.meta.url));
 const jsQR = npm("jsqr");
@@ -105,6 +106,7 @@ async function print(page, paper, what, words = ENGLISH) {
   assert.doesNotMatch(pdf, /\/Subtype\s*\/Image/, `${what} on ${paper}: bitmaps`);
   await page.emulateMedia({ media: "print" });
   assert.deepEqual(await cutOff(page), [], `${what} on ${paper}: cut off`);
+  assert.deepEqual(await overlaid(page, ".sheet-lane svg"), [], `${what} on ${paper}: names on the lane`);
   await page.emulateMedia({ media: null });
 }
 
@@ -258,6 +260,20 @@ test("a drilled ball on oil: the layout drawn, what its holes did, and a link to
     /VAL angle 35.*oil pattern House, 24\u00a0mL/,
   );
   for (const paper of Object.keys(PAPERS)) await print(page, paper, "drilled");
+  await page.getByLabel("Compare with").selectOption({ label: BALLS[5] });
+  for (const paper of Object.keys(PAPERS)) {
+    await print(page, paper, "two drilled alike");
+    await page.emulateMedia({ media: "print" });
+    const names = page.locator(".sheet-section svg text");
+    assert.ok(!(await names.allTextContents()).some((name) => name.includes("…")), "a name cut short");
+    const tall_px = await page.locator(".sheet-section svg").evaluateAll((all) =>
+      all.map((svg) => (svg.getAttribute("font-size") * svg.clientWidth) / svg.getAttribute("width")),
+    );
+    for (const px of tall_px) assert.ok(px > 10.5, `names of parts ${px} px high`);
+    await shoot(page, `sheet-two-drilled-${paper.toLowerCase()}`);
+    await page.emulateMedia({ media: null });
+  }
+  await page.getByLabel("Compare with").selectOption({ label: "no other ball" });
   const numbers = await page.locator(".sheet-numbers").textContent();
   const again = await openSheet({ hash: new URL(await read(page)).hash });
   await again.page.locator(".sheet-laid").waitFor();

@@ -15,6 +15,28 @@ export const tooWide = (page) =>
       .map((one) => `${one.className || one.localName} ${one.scrollWidth} in ${one.clientWidth} px`),
   );
 
+/** Texts of one drawing that lie over each other; edges of letters may touch. */
+export const overlaid = (page, drawings) =>
+  page.evaluate((drawings) => {
+    const found = [];
+    for (const svg of document.querySelectorAll(drawings)) {
+      if (!svg.checkVisibility()) continue;
+      const texts = [...svg.querySelectorAll("text")].map((text) => {
+        const { left, right, top, bottom } = text.getBoundingClientRect();
+        // Digits and most letters fill the middle of a line.
+        const edge = 0.26 * (bottom - top);
+        return { says: text.textContent, left: left + 1, right: right - 1, top: top + edge, bottom: bottom - edge };
+      });
+      for (const [i, a] of texts.entries()) {
+        for (const b of texts.slice(0, i)) {
+          const apart = a.left >= b.right || b.left >= a.right || a.top >= b.bottom || b.top >= a.bottom;
+          if (!apart) found.push(`“${a.says}” over “${b.says}”`);
+        }
+      }
+    }
+    return found;
+  }, drawings);
+
 /**
  * With forced colours every text gets a ground of the system's own, whatever is behind it:
  * texts in a colour that cannot be read on that, which axe-core does not know.

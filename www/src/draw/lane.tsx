@@ -110,7 +110,7 @@ function numbered(place: Place): number[] {
   const [, five] = place.at(boardToX(5, "left"), 0);
   const [, ten] = place.at(boardToX(10, "left"), 0);
   const room_px = Math.abs(ten - five);
-  const number_px = 0.8 * place.text_px;
+  const number_px = 0.9 * place.text_px;
   if (room_px > number_px) return [5, 10, 15, 20, 25, 30, 35];
   return 2 * room_px > number_px ? [10, 20, 30] : [20];
 }

@@ -5,6 +5,7 @@ import type { Section, Vec3 } from "../types";
 import { HatchLines } from "./hatch";
 import { type Leader, leaders } from "./leaders";
 import { Picture } from "./picture";
+import { textPx } from "./use-size";
 
 export interface Paint {
   colour: Vec3;
@@ -47,10 +48,20 @@ const rgb = ([r, g, b]: Vec3): string =>
   `rgb(${Math.round(r * 255)} ${Math.round(g * 255)} ${Math.round(b * 255)})`;
 
 const INK = "#1c1a17";
-/** Room for the names on one side, in heights of the text. */
+/** Least room for the names on one side, in heights of the text. */
 const COLUMN = 8.3;
 
-const shorten = (name: string): string => (name.length > 17 ? `${name.slice(0, 16)}…` : name);
+/** From this width on, in heights of the text, there is room for them on one side. */
+const ONE_SIDE = 22.9;
+
+/** A name, or as much of it as there is room for. */
+function shorten(name: string, text_px: number, weight: number, room_px: number): string {
+  const fits = (text: string) => textPx(text, text_px, weight) <= room_px;
+  if (fits(name)) return name;
+  let length = name.length - 1;
+  while (length > 1 && !fits(`${name.slice(0, length)}…`)) length--;
+  return `${name.slice(0, length).trimEnd()}…`;
+}
 
 /** The largest region of each part: the one its name points at. */
 function largest(section: Section): Section["regions"] {
@@ -71,9 +82,10 @@ function rightmost(region: Section["regions"][number], partAt: SectionProps["par
 
 export function SectionDrawing(props: SectionProps) {
   const { id, section, radius_in, paint, width_px, height_px, paper, highlighted, text_px } = props;
-  const sides = width_px >= height_px + 1.2 * COLUMN * text_px ? 2 : width_px >= 300 ? 1 : 0;
-  const column_px = COLUMN * text_px;
-  const room_px = Math.min(width_px - sides * column_px - 24, height_px - 64);
+  const sides = width_px >= height_px + 1.2 * COLUMN * text_px ? 2 : width_px >= ONE_SIDE * text_px ? 1 : 0;
+  const room_px = Math.min(width_px - sides * COLUMN * text_px - 20, height_px - 5 * text_px);
+  // The names have what the ball leaves.
+  const column_px = sides > 0 ? (width_px - room_px - 20) / sides : 0;
   const px_in = Math.max(1, room_px / (2 * (props.scale_in ?? radius_in)));
   const cx = sides === 1 ? (width_px - column_px) / 2 : width_px / 2;
   const cy = (height_px - 16) / 2;
@@ -129,7 +141,7 @@ export function SectionDrawing(props: SectionProps) {
       ))}
       {sides > 0
         ? leaders(targets, sides === 1 ? null : cx, 16, cy + r_px, text_px * 1.4).map((leader) => (
-            <Name key={leader.part} {...props} leader={leader} cx={cx} />
+            <Name key={leader.part} {...props} leader={leader} column_px={column_px} />
           ))
         : targets.map((target) => (
             <g key={target.part} pointer-events="none">
@@ -192,9 +204,9 @@ function CentreLines({ cx, cy, r }: { cx: number; cy: number; r: number }) {
   );
 }
 
-function Name(props: SectionProps & { leader: Leader; cx: number }) {
-  const { leader, names, width_px, highlighted } = props;
-  const column_px = COLUMN * props.text_px;
+function Name(props: SectionProps & { leader: Leader; column_px: number }) {
+  const { leader, names, width_px, highlighted, column_px, text_px } = props;
+  const weight = highlighted === leader.part ? 700 : 400;
   const left = leader.side === "left";
   const edge = left ? column_px - 6 : width_px - column_px + 6;
   return (
@@ -208,11 +220,11 @@ function Name(props: SectionProps & { leader: Leader; cx: number }) {
       <circle cx={leader.x} cy={leader.y} r="2.6" fill={INK} />
       <text
         x={edge + (left ? -4 : 4)}
-        y={leader.text_y + props.text_px * 0.35}
+        y={leader.text_y + text_px * 0.35}
         text-anchor={left ? "end" : "start"}
-        font-weight={highlighted === leader.part ? "700" : "400"}
+        font-weight={weight}
       >
-        {shorten(names[leader.part] ?? "")}
+        {shorten(names[leader.part] ?? "", text_px, weight, column_px - 10)}
       </text>
     </g>
   );

@@ -136,7 +136,7 @@ const laneHeight = (balls: number, drilled: boolean, paper: Paper): number =>
 
 const letter = (n: number): string => "AB"[n] ?? "";
 
-/** The cut through the pin with the names of the parts. */
+/** The cut through the pin with the names of the parts, about as wide as its place on paper, so that letters keep their size. */
 function Cut({ told, letter, units }: { told: Told; letter: string | null; units: Units }) {
   const section = useMiddle(told.ball);
   return (
@@ -147,9 +147,9 @@ function Cut({ told, letter, units }: { told: Told; letter: string | null; units
         derived={told}
         section={section}
         units={units}
-        width_px={letter || told.drilled ? 330 : 360}
-        height_px={letter ? 236 : 300}
-        text_px={12}
+        {...(told.drilled
+          ? { width_px: 264, height_px: letter ? 186 : 240, text_px: 11.5 }
+          : { width_px: letter ? 330 : 360, height_px: letter ? 236 : 300, text_px: 12 })}
         dark={false}
         paper="#fff"
         marked

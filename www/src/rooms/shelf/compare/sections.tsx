@@ -27,7 +27,7 @@ export function Sections({ all }: { all: Compared[] }) {
   };
   const largest_in = Math.max(...all.map(({ shot }) => shot.ball.diameter_in / 2));
   const columns = size && Math.max(1, Math.min(all.length, Math.floor((size.width_px + 8) / 150)));
-  // Below 300 px a drawing has numbers in its parts, which the list below it names.
+  // So narrow a drawing has numbers in its parts, which the list below it names.
   const width_px =
     size && columns ? Math.min(290, Math.floor((size.width_px - 8 * (columns - 1)) / columns)) : 0;
   return (
