@@ -266,9 +266,11 @@ test("a drilled ball on oil: the layout drawn, what its holes did, and a link to
     await page.emulateMedia({ media: "print" });
     const names = page.locator(".sheet-section svg text");
     assert.ok(!(await names.allTextContents()).some((name) => name.includes("…")), "a name cut short");
-    const tall_px = await page.locator(".sheet-section svg").evaluateAll((all) =>
-      all.map((svg) => (svg.getAttribute("font-size") * svg.clientWidth) / svg.getAttribute("width")),
-    );
+    const tall_px = await page
+      .locator(".sheet-section svg")
+      .evaluateAll((all) =>
+        all.map((svg) => (svg.getAttribute("font-size") * svg.clientWidth) / svg.getAttribute("width")),
+      );
     for (const px of tall_px) assert.ok(px > 10.5, `names of parts ${px} px high`);
     await shoot(page, `sheet-two-drilled-${paper.toLowerCase()}`);
     await page.emulateMedia({ media: null });

@@ -10,7 +10,10 @@ const LAYOUT = ["target-size", "scrollable-region-focusable"];
 /** What is wider than the page, or than a place in it that is not meant to scroll sideways. */
 export const tooWide = (page) =>
   page.evaluate(() =>
-    [document.documentElement, ...document.querySelectorAll(".rooms, .room-body, dialog[open], .bar")]
+    [
+      document.documentElement,
+      ...document.querySelectorAll(".rooms, .room-body, .rooms-nav, .strip, dialog[open], .bar"),
+    ]
       .filter((one) => one.checkVisibility() && one.scrollWidth > one.clientWidth + 1)
       .map((one) => `${one.className || one.localName} ${one.scrollWidth} in ${one.clientWidth} px`),
   );
@@ -25,7 +28,13 @@ export const overlaid = (page, drawings) =>
         const { left, right, top, bottom } = text.getBoundingClientRect();
         // Digits and most letters fill the middle of a line.
         const edge = 0.26 * (bottom - top);
-        return { says: text.textContent, left: left + 1, right: right - 1, top: top + edge, bottom: bottom - edge };
+        return {
+          says: text.textContent,
+          left: left + 1,
+          right: right - 1,
+          top: top + edge,
+          bottom: bottom - edge,
+        };
       });
       for (const [i, a] of texts.entries()) {
         for (const b of texts.slice(0, i)) {

@@ -83,7 +83,7 @@ export function PlaceLine({ value, range, quantity }: { value: number; range: Ra
       {bands.slice(1).map(({ word, start }) => (
         <line key={word} class="place-tick" x1={`${at(start)}%`} x2={`${at(start)}%`} y1="4" y2="12" />
       ))}
-      <svg class="place-at" x={`${mark}%`}>
+      <svg class="place-at" x={`${mark}%`} aria-hidden="true">
         <path class="place-mark" d="M0 8l-5 -8h10z" />
       </svg>
       {range.low !== undefined && (

@@ -1,3 +1,4 @@
+import { remPx, useSize } from "../../../draw/use-size";
 import { DIFFERENTIAL, RG, RG_LIMITS_FROM_LB } from "../../../limits";
 import { SayTerms } from "../../../parts/say-terms";
 import { measuredSoon } from "../../../shelf/measured";
@@ -9,10 +10,11 @@ import { LETTERS } from "../letters";
 import { say } from "../say";
 import { type Label, place } from "./labels";
 
-const WIDTH = 560;
+// In sixteenths of the page's measure, so that letters are as large as the reader has them.
+const MOST_WIDE = 560;
+const LEAST_WIDE = 320;
 const HEIGHT = 330;
 const LEFT = 58;
-const RIGHT = WIDTH - 14;
 const TOP = 14;
 const BOTTOM = HEIGHT - 40;
 const CHAR_PX = 6.4;
@@ -34,6 +36,10 @@ export function BallMap({ items }: { items: Items }) {
   const store = useStore();
   const { units } = store.view.value;
   const chosen = useShelf().chosen.value;
+  const [box, size] = useSize<HTMLDivElement>();
+  const room = size && size.width_px > 0 ? size.width_px / remPx(1 / 16) : MOST_WIDE;
+  const width = Math.round(Math.min(MOST_WIDE, Math.max(LEAST_WIDE, room)));
+  const right = width - 14;
   const kindOf = (item: Item) => (item.id === BENCH_ID ? "bench" : item.houseBall ? "house" : "shelf");
   const points: Point[] = [...items.house, ...items.shelf, items.bench].flatMap((item) => {
     const found = measuredSoon(store.wasm, item.shot);
@@ -47,7 +53,7 @@ export function BallMap({ items }: { items: Items }) {
   const from = Math.min(low - 0.02, ...points.map(({ rg_in }) => rg_in - 0.02));
   const to = Math.max(high + 0.02, ...points.map(({ rg_in }) => rg_in + 0.02));
   const top = Math.max(most * 1.15, ...points.map(({ differential_in }) => differential_in * 1.1));
-  const x = (rg: number) => LEFT + ((rg - from) / (to - from)) * (RIGHT - LEFT);
+  const x = (rg: number) => LEFT + ((rg - from) / (to - from)) * (right - LEFT);
   const y = (differential: number) => BOTTOM - (differential / top) * (BOTTOM - TOP);
   const name = ({ item, letter }: Point) => {
     const short = item.name.length > LONGEST ? `${item.name.slice(0, LONGEST - 1)}…` : item.name;
@@ -57,71 +63,73 @@ export function BallMap({ items }: { items: Items }) {
   const byRank = points.toSorted((a, b) => rank(a) - rank(b));
   const labels = place(
     byRank.map((point) => ({ x: x(point.rg_in), y: y(point.differential_in), text: name(point) })),
-    { left: LEFT, right: RIGHT, top: TOP, bottom: BOTTOM, char_px: CHAR_PX },
+    { left: LEFT, right, top: TOP, bottom: BOTTOM, char_px: CHAR_PX },
   );
   const ticks = [2.5, 2.6, 2.7, 2.8].filter((rg) => rg > from && rg < to);
   const rungs = [0.02, 0.04, 0.06, 0.08, 0.1].filter((rung) => rung < top);
   return (
     <section class="compare-part" aria-labelledby="compare-map">
       <h4 id="compare-map">{say("compare-map")}</h4>
-      <svg
-        class="ball-map"
-        viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-        role="img"
-        aria-labelledby="ball-map-title ball-map-desc"
-      >
-        <title id="ball-map-title">{say("compare-map-title")}</title>
-        <desc id="ball-map-desc">{say("compare-map-below")}</desc>
-        <path class="ball-map-limit" d={`M${x(low)} ${BOTTOM}V${y(most)}H${x(high)}V${BOTTOM}`} />
-        <text class="ball-map-note" x={x(high) - 4} y={y(most) - 5} text-anchor="end">
-          {say("compare-map-limits", { weight: reading(RG_LIMITS_FROM_LB, "weight", units) })}
-        </text>
-        <path class="ball-map-frame" d={`M${LEFT} ${TOP}V${BOTTOM}H${RIGHT}`} />
-        {ticks.map((rg) => (
-          <text key={rg} x={x(rg)} y={BOTTOM + 15} text-anchor="middle">
-            {number(rg, "rg", units)}
+      <div ref={box}>
+        <svg
+          class="ball-map"
+          viewBox={`0 0 ${width} ${HEIGHT}`}
+          role="img"
+          aria-labelledby="ball-map-title ball-map-desc"
+        >
+          <title id="ball-map-title">{say("compare-map-title")}</title>
+          <desc id="ball-map-desc">{say("compare-map-below")}</desc>
+          <path class="ball-map-limit" d={`M${x(low)} ${BOTTOM}V${y(most)}H${x(high)}V${BOTTOM}`} />
+          <text class="ball-map-note" x={x(high) - 4} y={y(most) - 5} text-anchor="end">
+            {say("compare-map-limits", { weight: reading(RG_LIMITS_FROM_LB, "weight", units) })}
           </text>
-        ))}
-        {rungs.map((rung) => (
-          <text key={rung} x={LEFT - 6} y={y(rung) + 4} text-anchor="end">
-            {number(rung, "rg", units)}
-          </text>
-        ))}
-        <text x={RIGHT} y={HEIGHT - 6} text-anchor="end">
-          {say("compare-map-rg", { unit: measure("rg", units).unit })}
-        </text>
-        <text x={6} y={TOP + 2}>
-          {say("compare-map-differential")}
-        </text>
-        {points.map((point) => (
-          <g
-            key={point.item.id}
-            class={`ball-point ${point.kind}`}
-            transform={`translate(${x(point.rg_in)} ${y(point.differential_in)})`}
-            data-chosen={point.letter ?? undefined}
-          >
-            {point.kind === "bench" ? (
-              <path d="M0 -6L6 0L0 6L-6 0Z" />
-            ) : (
-              <circle r={point.letter ? 6 : 4.5} />
-            )}
-          </g>
-        ))}
-        {labels.map((label: Label, i) =>
-          label.at === null ? null : (
-            <text
-              key={byRank[i]?.item.id}
-              class="ball-map-name"
-              x={label.at.x}
-              y={label.at.y}
-              text-anchor={label.at.anchor}
-              data-chosen={byRank[i]?.letter ?? undefined}
-            >
-              {label.text}
+          <path class="ball-map-frame" d={`M${LEFT} ${TOP}V${BOTTOM}H${right}`} />
+          {ticks.map((rg) => (
+            <text key={rg} x={x(rg)} y={BOTTOM + 15} text-anchor="middle">
+              {number(rg, "rg", units)}
             </text>
-          ),
-        )}
-      </svg>
+          ))}
+          {rungs.map((rung) => (
+            <text key={rung} x={LEFT - 6} y={y(rung) + 4} text-anchor="end">
+              {number(rung, "rg", units)}
+            </text>
+          ))}
+          <text x={right} y={HEIGHT - 6} text-anchor="end">
+            {say("compare-map-rg", { unit: measure("rg", units).unit })}
+          </text>
+          <text x={6} y={TOP + 2}>
+            {say("compare-map-differential")}
+          </text>
+          {points.map((point) => (
+            <g
+              key={point.item.id}
+              class={`ball-point ${point.kind}`}
+              transform={`translate(${x(point.rg_in)} ${y(point.differential_in)})`}
+              data-chosen={point.letter ?? undefined}
+            >
+              {point.kind === "bench" ? (
+                <path d="M0 -6L6 0L0 6L-6 0Z" />
+              ) : (
+                <circle r={point.letter ? 6 : 4.5} />
+              )}
+            </g>
+          ))}
+          {labels.map((label: Label, i) =>
+            label.at === null ? null : (
+              <text
+                key={byRank[i]?.item.id}
+                class="ball-map-name"
+                x={label.at.x}
+                y={label.at.y}
+                text-anchor={label.at.anchor}
+                data-chosen={byRank[i]?.letter ?? undefined}
+              >
+                {label.text}
+              </text>
+            ),
+          )}
+        </svg>
+      </div>
       <p class="fine-print">{say("compare-map-signs")}</p>
       <details>
         <summary>{say("compare-map-same")}</summary>
