@@ -170,7 +170,11 @@ test("all run on one clock: played, paused, put to a moment; still at first wher
   const play = compare.locator(".transport .play");
   const moment = compare.getByLabel("Moment of the shot");
   assert.equal(await play.textContent(), "Play");
+  const marks = compare.locator(".fine-print", { hasText: "marks" });
+  assert.match(await marks.textContent(), /the marks only say which path is which/, "at rest");
   await moment.fill("1");
+  await compare.getByText("a mark rides with each ball").waitFor();
+  assert.equal(await marks.count(), 0);
   assert.match(plain(await moment.getAttribute("aria-valuetext")), /^1\.00 s, A 2\d\.\d ft, B 2\d\.\d ft$/);
   const places = () =>
     compare

@@ -144,7 +144,8 @@ function Drawing({ id, draws, scenes, word, says }: DrawingProps) {
     id,
     hand,
     ground: groundOf(store.wasm, first.shot.lane),
-    place: place(remPx(18.75), remPx(9.4)),
+    // No wider than a phone, where letters are large.
+    place: place(Math.min(remPx(18.75), document.documentElement.clientWidth - 64), remPx(9.4)),
     t_s: null,
     metric: units === "metric",
     title: say("words-on-lane", { word: nameOf(word) }),
