@@ -400,7 +400,7 @@ test("out to files and in again: a shelf, a shot, a ball; a broken entry is name
     input.files = handed.files;
     input.dispatchEvent(new Event("change", { bubbles: true }));
   });
-  await page.getByText("huge.shelf.json was not read: it is larger than 32 MiB.").waitFor();
+  await page.getByText("huge.shelf.json was not read. It is larger than 32 MiB.").waitFor();
   assert.equal(await rows(page).count(), 4);
 
   // The bar's Open takes a shelf to the Shelf, whatever room is in front.

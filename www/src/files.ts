@@ -5,6 +5,7 @@ import { aloud } from "./aloud";
 import type { ToSay } from "./locale/say";
 import { worded } from "./locale/worded";
 import { whole } from "./maker/scatter/tolerances";
+import { MIB, textOf } from "./read-file";
 import { layoutOf, withLayout } from "./rooms/bench/grip";
 import { oiled } from "./rooms/lane/oil/presets";
 import { type Doc, isProblem, type Shot, type Store, wholeShot } from "./store";
@@ -12,7 +13,7 @@ import type { BallFile, OilFile, Problem } from "./types";
 import { sentenceIn } from "./units";
 import { say } from "./work";
 
-const MOST_BYTES = 4 * 1024 * 1024;
+const MOST_BYTES = 4 * MIB;
 
 /** Hands text or a picture to the browser as a file to save. */
 export function download(name: string, content: BlobPart, type = "application/json"): void {
@@ -60,12 +61,8 @@ export function saveOil(oil: OilFile): void {
 
 /** Opens any kind of file and says what came of it. */
 export async function open(store: Store, file: File): Promise<void> {
-  if (file.size > MOST_BYTES) {
-    store.notice.value = () => say("work-too-large", { file: file.name });
-    return;
-  }
-  const text = await file.text();
   try {
+    const text = await textOf(file, MOST_BYTES);
     store.notice.value = null;
     const said = opener(text)(store, text, file.name);
     // A lesson that holds the bench fast has said so itself.

@@ -114,7 +114,6 @@ class-read = { $files ->
        *[other] { $files } files read.
     }
 class-not-read = These were not read:
-class-too-large = { $file }: larger than 4 MiB.
 class-refused = { $file }: { $why }
 class-only-first = Only the first { $files } files were read.
 class-who = Who did what
@@ -167,7 +166,7 @@ write-copy-says = This is a copy: the lesson of the page stays as it is.
 write-take-back = Back to what you wrote
 write-before = What you wrote before is kept.
 write-is-back = What you wrote is back.
-write-too-large = { $file } was not opened: it is larger than 1 MiB.
+write-not-opened = { $file } was not opened. { $why }
 write-opened = Opened { $file }.
 write-save = Save to a file
 write-try = Try it

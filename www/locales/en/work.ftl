@@ -48,7 +48,10 @@ held-zones = zones
 # Files
 
 work-untitled = untitled
-work-too-large = { $file } was not opened: it is larger than 4 MiB.
+work-too-large = It is larger than { $size }.
+work-bytes = { $many } bytes
+work-not-readable = It could not be read: it may have been moved, or what it is on is not connected now.
+work-no-text = It is not text in UTF-8, as all files of this page are. Where it was changed in another program, save it there as UTF-8.
 work-not-opened = { $file } was not opened. { $why }
 work-where = (Where in the file: { $place }.)
 work-opened = Opened { $file }.

@@ -28,7 +28,6 @@ kept-new = Hay un estante nuevo.
 
 kept-file = estante { $day }
 kept-file-unread = ilegible { $id }
-kept-too-large = No se leyó { $file }: ocupa más de 32 MiB.
 kept-not-read = No se leyó { $file }. { $why }
 kept-with-lane-shot = { $taken } Un archivo de bola no tiene tiro: está con el que hay ahora en la Pista.
 kept-one-unread = Una no se pudo leer. { $why }

@@ -114,7 +114,6 @@ class-read = { $files ->
        *[other] { $files } archivos leídos.
     }
 class-not-read = Estos no se leyeron:
-class-too-large = { $file }: pesa más de 4 MiB.
 class-refused = { $file }: { $why }
 class-only-first = Solo se leyeron los primeros { $files } archivos.
 class-who = Quién hizo qué
@@ -167,7 +166,7 @@ write-copy-says = Esta es una copia: la lección de la página queda como está.
 write-take-back = Volver a lo que escribiste
 write-before = Lo que escribiste antes está guardado.
 write-is-back = Ahí está otra vez lo que escribiste.
-write-too-large = { $file } no se abrió: pesa más de 1 MiB.
+write-not-opened = No se abrió { $file }. { $why }
 write-opened = Se abrió { $file }.
 write-save = Guardar en un archivo
 write-try = Probarla

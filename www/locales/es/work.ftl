@@ -48,7 +48,10 @@ held-zones = las zonas
 # Archivos
 
 work-untitled = sin-nombre
-work-too-large = No se abrió { $file }: tiene más de 4 MiB.
+work-too-large = Ocupa más de { $size }.
+work-bytes = { $many } bytes
+work-not-readable = No se pudo leer: quizá se movió, o lo que lo contiene no está conectado ahora.
+work-no-text = No es texto en UTF-8, como lo son todos los archivos de esta página. Si se cambió en otro programa, guárdalo allí como UTF-8.
 work-not-opened = No se abrió { $file }. { $why }
 work-where = (En el archivo: { $place }.)
 work-opened = Se abrió { $file }.

@@ -5,9 +5,13 @@ import { signal } from "@preact/signals";
 import { saveJson } from "../files";
 import { worded } from "../locale/worded";
 import { more } from "../more";
+import { MIB } from "../read-file";
 import { isProblem } from "../store";
 import type { LessonDoc, LessonStep, Problem, ProgressFile } from "../types";
 import { say } from "./say";
+
+/** As the module reads them. */
+export const MOST_PROGRESS_BYTES = 4 * MIB;
 
 const KEY = "pithball.progress/1";
 const UNREADABLE_KEY = "pithball.progress.unreadable";
@@ -110,7 +114,9 @@ export function saveProgress(): void {
 
 /** Why a file is none of progress, and what one is. */
 export function notProgress({ message, place }: Problem): string {
-  if (place === "" || place === "format") return say("progress-no-file");
+  // What was never read as one: lost, too large, no text.
+  if (typeof message === "function") return message();
+  if (place === "" || place === "format") return say("progress-no-file", { why: worded(message) });
   return say("progress-where", { says: worded(message), place });
 }
 

@@ -1,16 +1,16 @@
 import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
 import { useOptions, wrongSaid } from "../../lessons/answers";
-import { notProgress } from "../../lessons/progress";
+import { MOST_PROGRESS_BYTES, notProgress } from "../../lessons/progress";
 import { useLessons } from "../../lessons/read";
 import { more } from "../../more";
 import { OpenFile } from "../../parts/open-file";
 import { Wide } from "../../parts/wide";
+import { textOf } from "../../read-file";
 import { isProblem, useStore } from "../../store";
 import type { ClassTable, ProgressFile } from "../../types";
 import { say } from "./say";
 
-const MOST_BYTES = 4 * 1024 * 1024;
 const MOST_FILES = 500;
 
 interface Handed {
@@ -37,12 +37,8 @@ export function Classroom() {
     const news: Handed[] = [];
     const wrong: string[] = [];
     for (const file of files.slice(0, MOST_FILES)) {
-      if (file.size > MOST_BYTES) {
-        wrong.push(say("class-too-large", { file: file.name }));
-        continue;
-      }
       try {
-        news.push({ name: file.name, file: more.read_progress(await file.text()) });
+        news.push({ name: file.name, file: more.read_progress(await textOf(file, MOST_PROGRESS_BYTES)) });
       } catch (error) {
         if (!isProblem(error)) throw error;
         wrong.push(say("class-refused", { file: file.name, why: notProgress(error) }));

@@ -2,6 +2,7 @@ import { useSignal } from "@preact/signals";
 import {
   addProgress,
   forgetProgress,
+  MOST_PROGRESS_BYTES,
   nameLearner,
   notProgress,
   progress,
@@ -9,6 +10,7 @@ import {
   trouble,
 } from "../../lessons/progress";
 import { OpenFile } from "../../parts/open-file";
+import { textOf } from "../../read-file";
 import { isProblem } from "../../store";
 import { say } from "./say";
 
@@ -44,7 +46,7 @@ export function Mine() {
           onOpen={async ([file]) => {
             if (!file) return;
             try {
-              const taken = addProgress(await file.text());
+              const taken = addProgress(await textOf(file, MOST_PROGRESS_BYTES));
               said.value =
                 taken > 0
                   ? say("mine-taken", { file: file.name, lessons: taken })

@@ -16,7 +16,8 @@ import { Say, type ToSay } from "../../locale/say";
 import { worded } from "../../locale/worded";
 import { more } from "../../more";
 import { OpenFile } from "../../parts/open-file";
-import { useStore } from "../../store";
+import { textOf } from "../../read-file";
+import { isProblem, useStore } from "../../store";
 import type { LessonProblem, Said } from "../../types";
 import { sentenceIn } from "../../units";
 import { useWhenStill } from "../../when-still";
@@ -25,7 +26,8 @@ import { say } from "./say";
 const STILL_MS = 500;
 /** What the choice of the blank lesson is called. */
 const SHORT = "short";
-const MOST_BYTES = 1024 * 1024;
+/** As the module reads them. */
+const MOST_BYTES = 256 * 1024;
 
 /** What is known of a text: its mistakes, or that it is sound. */
 interface Judged {
@@ -72,12 +74,13 @@ export function Write() {
   }
 
   async function open(file: File): Promise<void> {
-    if (file.size > MOST_BYTES) {
-      said.value = () => say("write-too-large", { file: file.name });
-      return;
+    try {
+      replace(await textOf(file, MOST_BYTES));
+      said.value = () => say("write-opened", { file: file.name });
+    } catch (error) {
+      if (!isProblem(error)) throw error;
+      said.value = () => say("write-not-opened", { file: file.name, why: worded(error.message) });
     }
-    replace(await file.text());
-    said.value = () => say("write-opened", { file: file.name });
   }
 
   const sound = current !== null && current.problems.length === 0;

@@ -2,6 +2,7 @@
 
 import { formatOf, saveJson, where } from "../../files";
 import type { ToSay } from "../../locale/say";
+import { MIB, textOf } from "../../read-file";
 import type { Broken, Entry } from "../../shelf/record";
 import { readShot, toFile } from "../../shelf/record";
 import { say } from "../../shelf/say";
@@ -10,13 +11,17 @@ import { isProblem, type Store, type WholeShot } from "../../store";
 import type { BallFile, Problem, ShelfEntry, ShelfFile } from "../../types";
 import { count, sentenceIn } from "../../units";
 
-const MIB = 1024 * 1024;
 /** As the module reads them. */
 const MOST_SHELF_BYTES = 32 * MIB;
 
 /** Whether a file is a shelf, so that opening it is putting it on the shelf. */
 export async function isShelfFile(file: File): Promise<boolean> {
-  return file.size <= MOST_SHELF_BYTES && formatOf(await file.text()).startsWith("pithball.shelf");
+  try {
+    return formatOf(await textOf(file, MOST_SHELF_BYTES)).startsWith("pithball.shelf");
+  } catch (error) {
+    if (!isProblem(error)) throw error;
+    return false;
+  }
 }
 
 export function saveEntryBall(entry: Entry): void {
@@ -55,9 +60,8 @@ const joined =
     told.map((one) => one()).join(" ");
 
 async function openOne(store: Store, shelf: Shelf, file: File): Promise<ToSay> {
-  if (file.size > MOST_SHELF_BYTES) return () => say("kept-too-large", { file: file.name });
   try {
-    return await takeIn(store, shelf, file.name, await file.text());
+    return await takeIn(store, shelf, file.name, await textOf(file, MOST_SHELF_BYTES));
   } catch (error) {
     if (!isProblem(error)) throw error;
     return () => say("kept-not-read", { file: file.name, why: whyNot(store, error) });
