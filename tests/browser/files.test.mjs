@@ -89,3 +89,29 @@ test("a file that is no UTF-8, or that cannot be read, is refused by name, and t
   await check();
   await context.close();
 });
+
+test("what is no lesson is refused and the lesson being written stays; one with mistakes is taken, and the one before comes back", async () => {
+  const { page, context, check } = await opened();
+  await toLessons(page);
+  await inLessons(page, "Write one");
+  const area = page.getByLabel("The lesson as text");
+  const mine = `${LESSON}\nMine.\n`;
+  await area.fill(mine);
+  const status = ".write > [role=status]";
+  for (const [name, content, why] of [
+    ["empty.md", "", /A lesson begins with a head/],
+    ["letter.txt", "Dear all,\n\nno lesson.\n", /A lesson begins with a head/],
+    ["picture.jpg", Buffer.from([0xff, 0xd8, 0xff, 0xe0, 0, 16]), /It is not text in UTF-8/],
+    ["long.lesson.md", LESSON + "x".repeat(256 * 1024), /It is larger than 262,144 bytes\./],
+  ]) {
+    await give(page, "Lesson file to open", name, content);
+    await tells(page, status, new RegExp(`${name.replaceAll(".", "\\.")} was not opened\\. ${why.source}`));
+    assert.equal(await area.inputValue(), mine);
+  }
+  await give(page, "Lesson file to open", "wrong.lesson.md", LESSON.replace("minutes = 10", "minutes = ten"));
+  await tells(page, status, "Opened wrong.lesson.md. What you wrote before is kept.");
+  await page.getByRole("button", { name: "Back to what you wrote" }).click();
+  assert.equal(await area.inputValue(), mine);
+  await check();
+  await context.close();
+});

@@ -146,6 +146,7 @@ test("a lesson that was written comes back from behind every other that took its
   const { page, context, reload, check } = await lessons();
   await inLessons(page, "Write one");
   const area = page.getByLabel("The lesson as text");
+  const theirs = '+++\nid = "theirs"\n+++\n\nTheirs.\n';
   const back = page.getByRole("button", { name: "Back to what you wrote" });
   const begin = (label) => page.getByLabel("Begin from").selectOption({ label });
   await begin("a short blank one");
@@ -162,14 +163,14 @@ test("a lesson that was written comes back from behind every other that took its
   await page.getByLabel("Lesson file to open").setInputFiles({
     name: "theirs.lesson.md",
     mimeType: "text/markdown",
-    buffer: Buffer.from("Theirs."),
+    buffer: Buffer.from(theirs),
   });
   await page.getByText("Opened theirs.lesson.md.").waitFor();
   assert.deepEqual(await accessibilityFaults(page), []);
   await page.evaluate(() => dispatchEvent(new Event("pagehide")));
   await reload();
   await inLessons(page, "Write one");
-  assert.equal(await area.inputValue(), "Theirs.");
+  assert.equal(await area.inputValue(), theirs);
   await heard(page);
   await back.click();
   once(await heardOf(page, /is back/), /^What you wrote is back\./);
@@ -178,7 +179,7 @@ test("a lesson that was written comes back from behind every other that took its
   await back.click();
   assert.equal(await area.inputValue(), mine);
   await back.click();
-  assert.equal(await area.inputValue(), "Theirs.", "what was left for it comes back in its turn");
+  assert.equal(await area.inputValue(), theirs, "what was left for it comes back in its turn");
   await area.fill("");
   await back.click();
   await back.click();

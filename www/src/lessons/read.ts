@@ -77,6 +77,18 @@ export function lessonOf(text: string): WasmLesson {
   return lesson;
 }
 
+/** A file's text as that of a lesson, sound or not; throws a `Problem` where it is none at all. */
+export function asLesson(text: string): string {
+  try {
+    lessonOf(text);
+  } catch (error) {
+    const [first] = problemsOf(error) ?? [];
+    if (!first) throw error;
+    if (typeof first.message === "object" && first.message.id === "lesson-begins") throw first;
+  }
+  return text;
+}
+
 export interface Listed {
   text: string;
   lesson: WasmLesson;

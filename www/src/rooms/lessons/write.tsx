@@ -6,7 +6,7 @@ import { useJobs } from "../../jobs";
 import { lessonsAt } from "../../lessons/at";
 import { blank } from "../../lessons/blank";
 import { before, draft, draftKept, replace, takeBack, write } from "../../lessons/draft";
-import { lessonTexts, listedOf, placedIn, readAs, useLessons } from "../../lessons/read";
+import { asLesson, lessonTexts, listedOf, placedIn, readAs, useLessons } from "../../lessons/read";
 import { Line, Prose } from "../../lessons/said";
 import { say as sayLesson } from "../../lessons/say";
 import { told } from "../../lessons/told";
@@ -75,7 +75,7 @@ export function Write() {
 
   async function open(file: File): Promise<void> {
     try {
-      replace(await textOf(file, MOST_BYTES));
+      replace(asLesson(await textOf(file, MOST_BYTES)));
       said.value = () => say("write-opened", { file: file.name });
     } catch (error) {
       if (!isProblem(error)) throw error;
