@@ -115,3 +115,153 @@ test("what is no lesson is refused and the lesson being written stays; one with 
   await check();
   await context.close();
 });
+
+test("a ball too large to be worked out in time is refused, and the page answers meanwhile", async () => {
+  const { page, context, check } = await opened();
+  // Turned shapes of many corners that all overlap: weighed only by halving again and again.
+  const pieces = Array.from({ length: 40 }, (_, n) => ({
+    name: `${n}`,
+    density_g_cc: 1 + (n % 7) / 10,
+    shape: {
+      kind: "lathe",
+      profile_in: [
+        [0, -1.5],
+        ...Array.from({ length: 30 }, (_, i) => [0.3 + ((i * 7 + n * 3) % 11) / 10, -1.4 + (2.8 * i) / 30]),
+        [0, 1.5],
+      ],
+    },
+    at_in: [(n % 5) / 5, (n % 3) / 3, (n % 4) / 4],
+    turn_deg: [n * 7, n * 11, n * 13],
+  }));
+  const ball = { ...JSON.parse(BALL), pieces };
+  const { format, ...shot } = JSON.parse(scenario("shots/opening.shot.json"));
+  const whole = { format, ...shot, ball };
+  const name = page.locator(".ball-name input");
+  const before = await name.inputValue();
+  for (const [file, content] of [
+    ["large.ball.json", ball],
+    ["large.shot.json", whole],
+  ]) {
+    await give(page, "File to open", file, JSON.stringify(content));
+    await tells(page, ".notice", `Opening ${file}`);
+    await tells(page, ".notice", `${file} was not opened. Its ball takes more than 8 seconds to work out.`);
+    assert.equal(await name.inputValue(), before);
+  }
+  // Who opens another one meanwhile waits no longer for it.
+  await give(page, "File to open", "large.ball.json", JSON.stringify(ball));
+  await tells(page, ".notice", "Opening large.ball.json");
+  await give(page, "File to open", "small.ball.json", BALL);
+  await tells(page, ".notice", "Opened small.ball.json");
+  assert.equal(await name.inputValue(), JSON.parse(BALL).name);
+  await go(page, "Shelf");
+  const entries = [{ name: "Large", note: "", shot: whole }];
+  const shelf = { format: "pithball.shelf/1", entries };
+  await give(page, "Files to put on the shelf", "large.shelf.json", JSON.stringify(shelf));
+  await tells(page, ".shelf-said", "large.shelf.json was not read. Its ball takes more than 8 seconds");
+  await check();
+  await context.close();
+});
+
+test("a file of another kind is told for what it is and where it belongs, and takes nobody's place", async () => {
+  const { page, context, check } = await opened();
+  const files = {
+    ball: BALL,
+    shot: scenario("shots/opening.shot.json"),
+    oil: scenario("oil/house.oil.json"),
+    target: JSON.stringify({ format: "pithball.target/1" }),
+    shelf: JSON.stringify({ format: "pithball.shelf/1", entries: [] }),
+    progress: PROGRESS,
+    lesson: LESSON,
+  };
+  const TAKEN = {
+    "File to open": ["ball", "shot", "oil", "target", "shelf"],
+    "Oil to open": ["oil"],
+    "Target file": ["target"],
+    "Files to put on the shelf": ["ball", "shot", "shelf"],
+    "Progress to take in": ["progress"],
+    "Progress files of a class": ["progress"],
+    "Lesson file to open": ["lesson"],
+  };
+  const IS = {
+    ball: "It is a ball: “Open…”",
+    shot: "It is a shot: “Open…”",
+    oil: "It is an oil pattern: “Open…”",
+    target: "It is what is wanted of a core: “Open…”",
+    shelf: "It is a shelf: “Open…”",
+    progress: "It is a learner's progress: Lessons takes it",
+    lesson: "It is a lesson: Lessons takes it",
+  };
+  const before = await page.locator(".ball-name input").inputValue();
+  for (const { label, said, to } of PLACES) {
+    await to(page);
+    for (const [kind, content] of Object.entries(files)) {
+      if (TAKEN[label].includes(kind)) continue;
+      await give(page, label, `other.${kind}`, content);
+      await tells(page, said, IS[kind]);
+      await tells(page, said, `other.${kind}`);
+    }
+    if (TAKEN[label].length < 3) continue;
+    for (const [content, tell] of [
+      ["{}", 'It does not say its "format". What opens here is a ball, a shot'],
+      ['{ "format": "recipe/7" }', 'Its "format" is "recipe/7". What opens here is a ball, a shot'],
+      ['{ "format": "pithball.ball/9" }', 'The format must be "pithball.ball/1", not "pithball.ball/9"'],
+      ["not json", "The file is not JSON"],
+    ]) {
+      await give(page, label, "odd.json", content);
+      await tells(page, said, tell);
+    }
+  }
+  await go(page, "Workshop");
+  assert.equal(await page.locator(".ball-name input").inputValue(), before);
+  await check();
+  await context.close();
+});
+
+test("numbers that were typed come back from behind a file that took their place", async () => {
+  const { page, context, check } = await opened();
+  const panel = page.locator(".maker", { hasText: "Poured a little off" });
+  await panel.locator("summary").first().click();
+  const balls = panel.getByRole("textbox", { name: "Balls" });
+  const back = page.getByRole("button", { name: "Back to the numbers before" });
+  const file = JSON.stringify({ format: "pithball.tolerances/1", seed: 1, balls: 3000 });
+  await give(page, "Tolerances file", "usual.tolerances.json", file);
+  await tells(
+    page,
+    ".notice",
+    /Opened usual\.tolerances\.json: these are the tolerances, on the Scale\.\s*Close/,
+  );
+  assert.equal(await back.count(), 0, "nothing was typed before");
+  await balls.fill("2345");
+  await give(page, "Tolerances file", "club.tolerances.json", file);
+  await tells(page, ".notice", "The numbers that were there come back by “Back to the numbers before”.");
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll(".maker input")].some(({ value }) => value.replace(",", "") === "3000"),
+  );
+  await back.click();
+  await tells(page, ".notice", "The numbers from before are back.");
+  assert.equal((await balls.inputValue()).replace(",", ""), "2345");
+  await back.click();
+  assert.equal((await balls.inputValue()).replace(",", ""), "3000");
+  await check();
+  await context.close();
+});
+
+test("what is no progress is told by the reason", async () => {
+  const { page, context, check } = await opened();
+  await toLessons(page);
+  for (const [name, content, why] of [
+    ["empty.json", "", "The file is not JSON: it is empty."],
+    ["binary.json", Buffer.from([0, 0xff, 0xfe, 1]), "It is not text in UTF-8"],
+    [
+      "next.json",
+      PROGRESS.replace("/1", "/2"),
+      'The format must be "pithball.progress/1", not "pithball.progress/2"',
+    ],
+    ["huge.json", " ".repeat(5 * 1024 * 1024), "It is larger than 4 MiB."],
+  ]) {
+    await give(page, "Progress to take in", name, content);
+    await tells(page, ".lessons-mine [role=status]", `${name} was not taken in. ${why}`);
+  }
+  await check();
+  await context.close();
+});

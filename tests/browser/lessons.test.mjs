@@ -350,7 +350,7 @@ test("progress goes out to a file and comes in again; a class of files makes a t
   await page.getByText("Taken in from ada.progress.json: 1 lesson.").waitFor();
   assert.deepEqual(await kept(page), mine);
   await page.getByLabel("Progress to take in").setInputFiles(file("bad.json", "{"));
-  await page.getByText("bad.json was not taken in. This is not a progress file of Pithball.").waitFor();
+  await page.getByText("bad.json was not taken in. The file is not JSON").waitFor();
 
   await inLessons(page, "A class");
   const [begun] = mine.lessons;

@@ -3,6 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { aloud } from "./aloud";
 import { open, saveBall, saveShot } from "./files";
 import { say } from "./frame";
+import { useJobs } from "./jobs";
 import { chooseLanguage, LANGUAGES, type Language, spoken } from "./locale/language";
 import { Notice, Standing } from "./notices";
 import { NewerPage } from "./offline/newer-page";
@@ -16,6 +17,7 @@ import { type Theme, type Units, useStore } from "./store";
 /** The top of the page: undo, files, units, light or dark. */
 export function Bar() {
   const store = useStore();
+  const jobs = useJobs();
   const shelf = useShelf();
   const [menu, setMenu] = useState(false);
   const sharing = useSignal(false);
@@ -61,10 +63,10 @@ export function Bar() {
 
   async function openFile(file: File): Promise<void> {
     if (await isShelfFile(file)) {
-      await openOnShelf(store, shelf, [file]);
+      await openOnShelf(store, jobs, shelf, [file]);
       store.look({ room: "shelf" });
     } else {
-      await open(store, file);
+      await open(store, jobs, file);
     }
   }
 

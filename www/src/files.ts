@@ -2,12 +2,16 @@
 // NAME.layout.json, NAME.oil.json, NAME.tolerances.json and NAME.target.json.
 
 import { aloud } from "./aloud";
+import type { Jobs } from "./jobs";
+import { type Kind, kindOf, oneOf, onlyOf } from "./kinds";
 import type { ToSay } from "./locale/say";
 import { worded } from "./locale/worded";
+import { before, putInPlace } from "./maker/before";
 import { whole } from "./maker/scatter/tolerances";
 import { MIB, textOf } from "./read-file";
 import { layoutOf, withLayout } from "./rooms/bench/grip";
 import { oiled } from "./rooms/lane/oil/presets";
+import { attempt, isLarge } from "./share/attempt";
 import { type Doc, isProblem, type Shot, type Store, wholeShot } from "./store";
 import type { BallFile, OilFile, Problem } from "./types";
 import { sentenceIn } from "./units";
@@ -59,15 +63,27 @@ export function saveOil(oil: OilFile): void {
   download(fileName(oil.name, "oil.json"), `${JSON.stringify(oil)}\n`);
 }
 
-/** Opens any kind of file and says what came of it. */
-export async function open(store: Store, file: File): Promise<void> {
+/** Who opens one more waits no longer for the one before. */
+let last = new AbortController();
+
+/** Reads a file, does with its text what is to be done, and says what came of it. */
+async function opening(
+  store: Store,
+  file: File,
+  act: (text: string, signal: AbortSignal) => ToSay | Promise<ToSay>,
+): Promise<void> {
+  last.abort();
+  last = new AbortController();
+  const { signal } = last;
   try {
     const text = await textOf(file, MOST_BYTES);
+    if (signal.aborted) return;
     store.notice.value = null;
-    const said = opener(text)(store, text, file.name);
+    const said = await act(text, signal);
     // A lesson that holds the bench fast has said so itself.
     store.notice.value ??= said;
   } catch (error) {
+    if (signal.aborted) return;
     if (!isProblem(error)) {
       store.fail(error);
       return;
@@ -80,31 +96,66 @@ export async function open(store: Store, file: File): Promise<void> {
   }
 }
 
+type Opener = (store: Store, text: string, name: string) => ToSay;
+
+const OPENERS = {
+  ball: openBall,
+  shot: openShot,
+  layout: openLayout,
+  oil: openOil,
+  tolerances: openTolerances,
+  target: openTarget,
+} satisfies Partial<Record<Kind, Opener>>;
+type Opened = keyof typeof OPENERS;
+
+/** Opens any of these by what the file says it is. */
+export function open(store: Store, jobs: Jobs, file: File): Promise<void> {
+  return opening(store, file, async (text, signal) => {
+    oneOf([...(Object.keys(OPENERS) as Opened[]), "shelf"], () => say("work-kinds"), text);
+    const large = largeIn(store, text);
+    if (large) {
+      store.notice.value = () => say("work-opening", { file: file.name });
+      await attempt(jobs, large, signal);
+      store.notice.value = null;
+    }
+    // What says nothing is read as a ball, and the module says what is wrong.
+    const kind = kindOf(text) as Opened | null;
+    return OPENERS[kind ?? "ball"](store, text, file.name);
+  });
+}
+
+/** Opens a file where only one kind has its place. */
+export function openAs(store: Store, kind: Opened, file: File): Promise<void> {
+  return opening(store, file, (text) => {
+    onlyOf([kind], text);
+    return OPENERS[kind](store, text, file.name);
+  });
+}
+
 /** Names the place where the sentence does not. */
 export function where({ place, message }: Problem): string {
   return place === "" || worded(message).includes(place) ? "" : ` ${say("work-where", { place })}`;
 }
 
-/** The format a file says it has; empty where it says none. */
-export function formatOf(json: string): string {
-  try {
-    const value: unknown = JSON.parse(json);
-    return typeof value === "object" && value !== null && "format" in value ? String(value.format) : "";
-  } catch {
-    // The module says what is wrong with it.
-    return "";
+/** What a file puts on the bench, where it is to be tried first. */
+function largeIn(store: Store, text: string): Doc | null {
+  const kind = kindOf(text);
+  if (kind === "ball") {
+    const ball = JSON.parse(text) as BallFile;
+    return isLarge(ball) ? { ball, shot: store.doc.value.shot } : null;
   }
+  if (kind !== "shot") return null;
+  const { ball, shot } = shotIn(store, text);
+  return typeof ball === "string" || !isLarge(ball) ? null : { ball, shot };
 }
 
-/** By what the file says it is; anything else is read as a ball, and the module says what is wrong. */
-function opener(text: string): (store: Store, text: string, name: string) => ToSay {
-  const format = formatOf(text);
-  if (format.startsWith("pithball.shot")) return openShot;
-  if (format.startsWith("pithball.layout")) return openLayout;
-  if (format.startsWith("pithball.oil")) return openOil;
-  if (format.startsWith("pithball.tolerances")) return openTolerances;
-  if (format.startsWith("pithball.target")) return openTarget;
-  return openBall;
+/** A shot and its ball; with the lane that is there where its oil is in another file. */
+function shotIn(store: Store, text: string): { ball: BallFile | string; shot: Shot; oil: string | null } {
+  const { ball, ...read } = store.wasm.read_shot(text);
+  const { lane } = read;
+  const oil = "oil" in lane && typeof lane.oil === "string" ? lane.oil : null;
+  const shot: Shot = oil === null ? read : { ...read, lane: store.doc.value.shot.lane };
+  return { ball, shot, oil };
 }
 
 function openBall(store: Store, text: string, name: string): ToSay {
@@ -114,10 +165,7 @@ function openBall(store: Store, text: string, name: string): ToSay {
 }
 
 function openShot(store: Store, text: string, name: string): ToSay {
-  const { ball, ...read } = store.wasm.read_shot(text);
-  const { lane } = read;
-  const oil = "oil" in lane && typeof lane.oil === "string" ? lane.oil : null;
-  const shot: Shot = oil === null ? read : { ...read, lane: store.doc.value.shot.lane };
+  const { ball, shot, oil } = shotIn(store, text);
   if (typeof ball === "string") {
     store.replace({ shot });
     return () =>
@@ -144,12 +192,17 @@ function openLayout(store: Store, text: string, name: string): ToSay {
 
 function openTolerances(store: Store, text: string, name: string): ToSay {
   const { format: _, ...read } = whole(store.wasm.read_tolerances(text));
-  store.look({ tolerances: read });
-  return () => say("work-opened-tolerances", { file: name });
+  putInPlace(store, "tolerances", read);
+  return saidOver("tolerances", () => say("work-opened-tolerances", { file: name }));
 }
 
 function openTarget(store: Store, text: string, name: string): ToSay {
   const { format: _, ...read } = store.wasm.read_target(text);
-  store.look({ target: read });
-  return () => say("work-opened-target", { file: name });
+  putInPlace(store, "target", read);
+  return saidOver("target", () => say("work-opened-target", { file: name }));
+}
+
+/** With how to have back the numbers that were there. */
+function saidOver(kind: keyof typeof before, said: ToSay): ToSay {
+  return before[kind].peek() === null ? said : () => `${said()} ${say("work-numbers-before")}`;
 }

@@ -28,6 +28,7 @@ kept-new = A new shelf is begun.
 
 kept-file = shelf { $day }
 kept-file-unread = unreadable { $id }
+kept-kinds = a ball, a shot or a shelf
 kept-not-read = { $file } was not read. { $why }
 kept-with-lane-shot = { $taken } A ball file holds no shot: it stands with the one on the Lane now.
 kept-one-unread = One could not be read. { $why }

@@ -94,7 +94,7 @@ progress-refused = This browser does not let the page keep your progress: save i
 progress-unreadable = The progress kept from your last visit could not be read, so this is a fresh one.
 progress-full = The browser's storage for this page is full: your progress is not kept. Save it to a file.
 progress-not-kept = This browser does not keep your progress. Save it to a file before you leave.
-progress-no-file = This is not a progress file of Pithball. { $why } A progress file is what a learner saves here under Lessons, “Your progress”; its name ends in .progress.json.
+progress-no-file = { $why } A progress file is what a learner saves here under Lessons, “Your progress”; its name ends in .progress.json.
 progress-where = { $says } (Where: { $place }.)
 # What a file of it is called where the learner has no name
 progress-file = my progress

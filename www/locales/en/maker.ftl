@@ -35,3 +35,5 @@ maker-tolerances-save = Save tolerances
 maker-target-file = Target file
 maker-target-open = Open target
 maker-target-save = Save target
+maker-numbers-back = Back to the numbers before
+maker-numbers-are-back = The numbers from before are back.

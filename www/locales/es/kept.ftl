@@ -28,6 +28,7 @@ kept-new = Hay un estante nuevo.
 
 kept-file = estante { $day }
 kept-file-unread = ilegible { $id }
+kept-kinds = una bola, un tiro o un estante
 kept-not-read = No se leyó { $file }. { $why }
 kept-with-lane-shot = { $taken } Un archivo de bola no tiene tiro: está con el que hay ahora en la Pista.
 kept-one-unread = Una no se pudo leer. { $why }

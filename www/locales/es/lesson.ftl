@@ -94,7 +94,7 @@ progress-refused = Este navegador no deja que la página guarde tu progreso: gu�
 progress-unreadable = El progreso guardado de tu última visita no se pudo leer, así que este es nuevo.
 progress-full = El espacio del navegador para esta página está lleno: tu progreso no se guarda. Guárdalo en un archivo.
 progress-not-kept = Este navegador no guarda tu progreso. Guárdalo en un archivo antes de salir.
-progress-no-file = Este no es un archivo de progreso de Pithball. { $why } Un archivo de progreso es lo que quien aprende guarda aquí en Lecciones, «Tu progreso»; su nombre termina en .progress.json.
+progress-no-file = { $why } Un archivo de progreso es lo que quien aprende guarda aquí en Lecciones, «Tu progreso»; su nombre termina en .progress.json.
 progress-where = { $says } (Dónde: { $place }.)
 # Cómo se llama su archivo si quien aprende no tiene nombre
 progress-file = mi progreso

@@ -35,3 +35,5 @@ maker-tolerances-save = Guardar tolerancias
 maker-target-file = Archivo de objetivo
 maker-target-open = Abrir objetivo
 maker-target-save = Guardar objetivo
+maker-numbers-back = Volver a los números de antes
+maker-numbers-are-back = Los números de antes están de vuelta.

@@ -3,6 +3,7 @@
 
 import { signal } from "@preact/signals";
 import { saveJson } from "../files";
+import { onlyOf } from "../kinds";
 import { worded } from "../locale/worded";
 import { more } from "../more";
 import { MIB } from "../read-file";
@@ -112,6 +113,12 @@ export function saveProgress(): void {
   saveJson(file.learner || say("progress-file"), "progress.json", file);
 }
 
+/** What is in a file; throws a `Problem`. */
+export function readProgress(text: string): ProgressFile {
+  onlyOf(["progress"], text);
+  return more.read_progress(text);
+}
+
 /** Why a file is none of progress, and what one is. */
 export function notProgress({ message, place }: Problem): string {
   // What was never read as one: lost, too large, no text.
@@ -125,7 +132,7 @@ const worth = (lesson: LessonProgress): number =>
 
 /** Takes in a file: of each lesson the one that went further stays. Throws a `Problem`. */
 export function addProgress(text: string): number {
-  const other = more.read_progress(text);
+  const other = readProgress(text);
   let taken = 0;
   change((file) => {
     const lessons = new Map(file.lessons.map((lesson) => [lesson.id, lesson]));

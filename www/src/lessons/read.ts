@@ -2,6 +2,7 @@
 
 import { FILES, LESSONS as IN_ENGLISH } from "lessons:files";
 import { useEffect, useState } from "preact/hooks";
+import { onlyOf } from "../kinds";
 import { language } from "../locale/language";
 import { more } from "../more";
 import { useStore } from "../store";
@@ -79,6 +80,7 @@ export function lessonOf(text: string): WasmLesson {
 
 /** A file's text as that of a lesson, sound or not; throws a `Problem` where it is none at all. */
 export function asLesson(text: string): string {
+  onlyOf(["lesson"], text);
   try {
     lessonOf(text);
   } catch (error) {

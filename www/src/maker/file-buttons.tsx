@@ -1,7 +1,8 @@
-import { open, saveJson } from "../files";
+import { openAs, saveJson } from "../files";
 import { OpenFile } from "../parts/open-file";
 import { useStore } from "../store";
 import type { Problem } from "../types";
+import { before, putInPlace } from "./before";
 import { say } from "./say";
 
 /** What each kind is called. */
@@ -32,7 +33,7 @@ export function FileButtons({ kind, asked, back }: FileButtonsProps) {
   const texts = TEXTS[kind];
   return (
     <p class="maker-buttons">
-      <OpenFile label={say(texts.file)} onOpen={([chosen]) => chosen && void open(store, chosen)}>
+      <OpenFile label={say(texts.file)} onOpen={([chosen]) => chosen && void openAs(store, kind, chosen)}>
         {say(texts.open)}
       </OpenFile>
       <button
@@ -45,6 +46,17 @@ export function FileButtons({ kind, asked, back }: FileButtonsProps) {
       <button type="button" disabled={!own} onClick={usual}>
         {back}
       </button>
+      {before[kind].value !== null && (
+        <button
+          type="button"
+          onClick={() => {
+            putInPlace(store, kind, before[kind].peek());
+            store.notice.value = () => say("maker-numbers-are-back");
+          }}
+        >
+          {say("maker-numbers-back")}
+        </button>
+      )}
     </p>
   );
 }

@@ -5,13 +5,12 @@ import type { Jobs } from "../jobs";
 import type { ToSay } from "../locale/say";
 import { type Doc, isProblem, type Shot, type Store, wholeShot } from "../store";
 import type { Problem } from "../types";
-import { count, sentenceIn } from "../units";
+import { sentenceIn } from "../units";
 import { say } from "../work";
+import { attempt } from "./attempt";
 
 /** Addresses longer than this are cut off by some programs that send messages (from memory). */
 export const LONG_CHARS = 2000;
-/** Whatever a stranger's ball holds, the page does not stand still over it longer than this. */
-const LONGEST_MS = 8000;
 
 /** The address that reopens this doc, or what stands in its way. */
 export function addressOf(store: Store, doc: Doc): { address: string } | { problem: Problem } {
@@ -64,17 +63,13 @@ async function openLink(store: Store, jobs: Jobs, hash: string, newer: AbortSign
     return;
   }
   store.notice.value = () => say("link-opening");
-  const late = AbortSignal.timeout(LONGEST_MS);
   try {
-    await jobs.run("attempt", shared, AbortSignal.any([late, newer]));
+    await attempt(jobs, shared, newer);
   } catch (error) {
     if (newer.aborted) return;
-    if (late.aborted) {
-      refuse(() => say("link-too-long", { seconds: count(LONGEST_MS / 1000) }));
-      return;
-    }
-    // A shot that cannot be followed is opened, and the Lane says why.
     if (!isProblem(error)) throw error;
+    refuse(() => sentenceIn(error.message, store.view.value.units));
+    return;
   }
   store.openShared(shared);
   store.notice.value = () => say("link-opened", { ball: shared.ball.name });

@@ -1,7 +1,7 @@
 import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
 import { useOptions, wrongSaid } from "../../lessons/answers";
-import { MOST_PROGRESS_BYTES, notProgress } from "../../lessons/progress";
+import { MOST_PROGRESS_BYTES, notProgress, readProgress } from "../../lessons/progress";
 import { useLessons } from "../../lessons/read";
 import { more } from "../../more";
 import { OpenFile } from "../../parts/open-file";
@@ -38,7 +38,7 @@ export function Classroom() {
     const wrong: string[] = [];
     for (const file of files.slice(0, MOST_FILES)) {
       try {
-        news.push({ name: file.name, file: more.read_progress(await textOf(file, MOST_PROGRESS_BYTES)) });
+        news.push({ name: file.name, file: readProgress(await textOf(file, MOST_PROGRESS_BYTES)) });
       } catch (error) {
         if (!isProblem(error)) throw error;
         wrong.push(say("class-refused", { file: file.name, why: notProgress(error) }));

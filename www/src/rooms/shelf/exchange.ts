@@ -1,13 +1,16 @@
 // The shelf to files and back: one ball, one shot, or all of it.
 
-import { formatOf, saveJson, where } from "../../files";
+import { saveJson, where } from "../../files";
+import type { Jobs } from "../../jobs";
+import { type Kind, kindOf, oneOf } from "../../kinds";
 import type { ToSay } from "../../locale/say";
 import { MIB, textOf } from "../../read-file";
+import { attempt, isLarge } from "../../share/attempt";
 import type { Broken, Entry } from "../../shelf/record";
 import { readShot, toFile } from "../../shelf/record";
 import { say } from "../../shelf/say";
 import type { Shelf } from "../../shelf/shelf";
-import { isProblem, type Store, type WholeShot } from "../../store";
+import { type Doc, isProblem, type Shot, type Store, type WholeShot } from "../../store";
 import type { BallFile, Problem, ShelfEntry, ShelfFile } from "../../types";
 import { count, sentenceIn } from "../../units";
 
@@ -17,7 +20,7 @@ const MOST_SHELF_BYTES = 32 * MIB;
 /** Whether a file is a shelf, so that opening it is putting it on the shelf. */
 export async function isShelfFile(file: File): Promise<boolean> {
   try {
-    return formatOf(await textOf(file, MOST_SHELF_BYTES)).startsWith("pithball.shelf");
+    return kindOf(await textOf(file, MOST_SHELF_BYTES)) === "shelf";
   } catch (error) {
     if (!isProblem(error)) throw error;
     return false;
@@ -47,9 +50,9 @@ export function saveBroken({ id, raw }: Broken): void {
 }
 
 /** Puts on the shelf what is in files, each a ball, a shot or a whole shelf. Tells what came of it. */
-export async function openOnShelf(store: Store, shelf: Shelf, files: File[]): Promise<void> {
+export async function openOnShelf(store: Store, jobs: Jobs, shelf: Shelf, files: File[]): Promise<void> {
   const told: ToSay[] = [];
-  for (const file of files) told.push(await openOne(store, shelf, file));
+  for (const file of files) told.push(await openOne(store, jobs, shelf, file));
   shelf.said.value = joined(told);
 }
 
@@ -59,9 +62,9 @@ const joined =
   () =>
     told.map((one) => one()).join(" ");
 
-async function openOne(store: Store, shelf: Shelf, file: File): Promise<ToSay> {
+async function openOne(store: Store, jobs: Jobs, shelf: Shelf, file: File): Promise<ToSay> {
   try {
-    return await takeIn(store, shelf, file.name, await textOf(file, MOST_SHELF_BYTES));
+    return await takeIn(store, jobs, shelf, file.name, await textOf(file, MOST_SHELF_BYTES));
   } catch (error) {
     if (!isProblem(error)) throw error;
     return () => say("kept-not-read", { file: file.name, why: whyNot(store, error) });
@@ -71,9 +74,14 @@ async function openOne(store: Store, shelf: Shelf, file: File): Promise<ToSay> {
 const whyNot = (store: Store, problem: Problem): string =>
   sentenceIn(problem.message, store.view.value.units) + where(problem);
 
-async function takeIn(store: Store, shelf: Shelf, from: string, json: string): Promise<ToSay> {
-  const format = formatOf(json);
-  if (format.startsWith("pithball.ball")) {
+async function takeIn(store: Store, jobs: Jobs, shelf: Shelf, from: string, json: string): Promise<ToSay> {
+  oneOf(["ball", "shot", "shelf"], () => say("kept-kinds"), json);
+  const kind = kindOf(json);
+  if (kind) {
+    const all = docsIn(kind, json, store.derived.peek().shot);
+    for (const doc of all) if (isLarge(doc.ball)) await attempt(jobs, doc);
+  }
+  if (kind === "ball") {
     new store.wasm.Ball(json).free();
     const ball = JSON.parse(json) as BallFile;
     const { format: kind, ...shot } = store.derived.peek().shot;
@@ -82,7 +90,7 @@ async function takeIn(store: Store, shelf: Shelf, from: string, json: string): P
     ]);
     return () => say("kept-with-lane-shot", { taken: taken() });
   }
-  if (format.startsWith("pithball.shot")) {
+  if (kind === "shot") {
     const shot = readShot(store.wasm, json);
     if (isProblem(shot)) throw shot;
     const { ball } = shot;
@@ -94,6 +102,17 @@ async function takeIn(store: Store, shelf: Shelf, from: string, json: string): P
     return name === null ? say("kept-one-unread", { why }) : say("kept-named-unread", { name, why });
   });
   return joined([await takeAll(shelf, from, entries), ...spoiled]);
+}
+
+/** What a file would put on the shelf, before anybody has looked whether it is sound. */
+function docsIn(kind: Kind, json: string, here: Shot): Doc[] {
+  const file = JSON.parse(json);
+  if (kind === "ball") return [{ ball: file, shot: here }];
+  const entries = Array.isArray(file.entries) ? file.entries : [];
+  const shots = kind === "shot" ? [file] : entries.map((entry: { shot?: unknown } | null) => entry?.shot);
+  return shots
+    .filter((one: { ball?: unknown } | null) => typeof one?.ball === "object" && one.ball !== null)
+    .map(({ ball, ...shot }: WholeShot) => ({ ball, shot }));
 }
 
 const entryOf = (shot: WholeShot, name: string, note = ""): ShelfEntry => ({ name, note, shot });

@@ -1,4 +1,5 @@
 import "./shelf.css";
+import { useJobs } from "../../jobs";
 import { OpenFile } from "../../parts/open-file";
 import { useShelf } from "../../shelf/shelf";
 import { useStore } from "../../store";
@@ -87,11 +88,16 @@ export function Shelf() {
 /** Files in and out. */
 function Exchange() {
   const store = useStore();
+  const jobs = useJobs();
   const shelf = useShelf();
   const entries = shelf.entries.value;
   return (
     <div class="choices shelf-exchange">
-      <OpenFile label={say("shelf-files")} multiple onOpen={(files) => void openOnShelf(store, shelf, files)}>
+      <OpenFile
+        label={say("shelf-files")}
+        multiple
+        onOpen={(files) => void openOnShelf(store, jobs, shelf, files)}
+      >
         {say("shelf-add")}
       </OpenFile>
       <button type="button" disabled={entries.length === 0} onClick={() => saveWholeShelf(entries)}>

@@ -1,7 +1,7 @@
 import { OpenFile } from "../../../parts/open-file";
 import "./oil.css";
 import { useId, useState } from "preact/hooks";
-import { open, saveOil } from "../../../files";
+import { openAs, saveOil } from "../../../files";
 import { offered, offeredOil } from "../../../locale/names";
 import { Fold } from "../../../parts/fold";
 import { SayTerms } from "../../../parts/say-terms";
@@ -185,7 +185,7 @@ function Keep() {
         <button type="button" onClick={() => saveOil(oil)}>
           {say("oil-save")}
         </button>
-        <OpenFile label={say("oil-open-label")} onOpen={([file]) => file && void open(store, file)}>
+        <OpenFile label={say("oil-open-label")} onOpen={([file]) => file && void openAs(store, "oil", file)}>
           {say("oil-open")}
         </OpenFile>
       </div>
