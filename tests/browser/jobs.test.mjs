@@ -131,6 +131,27 @@ test("a worker that never starts says so", async () => {
   const run = jobs.run("ladder", 1);
   started[0].heard.error({ preventDefault() {}, message: "refused" });
   assert.match(String((await settled(run)).error), /refused/);
+  const next = jobs.run("ladder", 2);
+  const [, , third] = started;
+  third.answer({ done: "well" });
+  assert.equal(await next, "well");
+});
+
+test("workers that the browser refuses say so to each who asks, and start once it lets them", async () => {
+  const refusal = class {
+    constructor() {
+      throw new RangeError("no memory");
+    }
+  };
+  globalThis.Worker = refusal;
+  const jobs = startJobs(emptyModule());
+  for (const run of [jobs.run("ladder", 1), jobs.run("ladder", 2), jobs.all("ladder", [3, 4, 5])]) {
+    assert.match(String((await settled(run)).error), /RangeError: no memory/);
+  }
+  globalThis.Worker = MadeUpWorker;
+  const next = jobs.run("ladder", 6);
+  started[0].answer({ done: "well" });
+  assert.equal(await next, "well");
 });
 
 test("the weight line is worked out beside the page, with the network gone; only the last choice shows", async () => {

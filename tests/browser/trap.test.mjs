@@ -1,5 +1,5 @@
 // The module traps, as it would on a mistake of ours: the page says so, keeps the
-// work and goes on after one click.
+// work and goes on after one click. A worker that dies or cannot start stops only what asked.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { accessibilityFaults, launch, shoot } from "./harness.mjs";
@@ -86,3 +86,62 @@ test("a change that traps every time can be taken back, and the rest of the work
   assert.equal(await weight(page).textContent(), good);
   await context.close();
 });
+
+/** The page with workers that break with their first task, or that the browser refuses, until `globalThis.workers` is "well". */
+async function openWithWorkers(workers) {
+  const context = await site.browser.newContext({ serviceWorkers: "block" });
+  await context.addInitScript((workers) => {
+    globalThis.workers = workers;
+    const dying = `self.onmessage = ({ data }) => {
+      if ("job" in data) throw new RangeError("Out of memory");
+    };`;
+    globalThis.Worker = class extends Worker {
+      constructor(address) {
+        if (globalThis.workers === "refused") throw new DOMException("no more workers", "SecurityError");
+        super(
+          globalThis.workers === "well"
+            ? address
+            : URL.createObjectURL(new Blob([dying], { type: "text/javascript" })),
+        );
+      }
+    };
+  }, workers);
+  const page = await context.newPage();
+  page.setDefaultTimeout(20_000);
+  await page.goto(site.url);
+  await name(page).waitFor();
+  return { page, context };
+}
+
+for (const [workers, said] of [
+  ["dying", "RangeError: Out of memory"],
+  ["refused", "SecurityError: no more workers"],
+]) {
+  test(`with workers ${workers} the panel that asked says so and tries again, and all else goes on`, async () => {
+    const { page, context } = await openWithWorkers(workers);
+    const line = page.locator(".weight-line");
+    await line.locator("summary").first().click();
+    await line.getByText(`could not be worked out. The browser said: ${said}.`).waitFor();
+    assert.equal(await line.getByText("Working").count(), 0);
+    await shoot(page, `workers-${workers}`);
+    assert.deepEqual(await accessibilityFaults(page), []);
+    const before = await weight(page).textContent();
+    const density = page.locator(".part[data-open]").getByRole("textbox", { name: /^Density/ });
+    await density.fill("2.6");
+    await page.waitForFunction(
+      (before) =>
+        [...document.querySelectorAll(".readout")]
+          .find((one) => one.textContent.includes("Weight"))
+          .querySelector(".value").textContent !== before,
+      before,
+    );
+    await line.getByText(`The browser said: ${said}.`).waitFor();
+    await page.evaluate(() => {
+      globalThis.workers = "well";
+    });
+    await line.getByRole("button", { name: "Try again" }).click();
+    await line.locator("table").first().waitFor();
+    assert.equal(await page.getByRole("heading", { name: "has stopped" }).count(), 0);
+    await context.close();
+  });
+}

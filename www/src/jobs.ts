@@ -15,7 +15,7 @@ type Asked<Name extends JobName> = Parameters<JobList[Name]>[0];
 type Done<Name extends JobName> = ReturnType<JobList[Name]>;
 
 export interface Jobs {
-  /** Does one task. Rejects with a `Problem`, an `Error`, or the signal's reason once stopped. */
+  /** Does one task. Rejects with a `Problem`, a `WorkerBroke`, or the signal's reason once stopped. */
   run<Name extends JobName>(job: Name, asked: Asked<Name>, signal?: AbortSignal): Promise<Done<Name>>;
   /** Does many tasks of one job, and says after each which share is done, 0 to 1. Stops all at the first failure. */
   all<Name extends JobName>(
@@ -23,6 +23,17 @@ export interface Jobs {
     asked: Asked<Name>[],
     options?: { signal?: AbortSignal; progress?: (share: number) => void },
   ): Promise<Done<Name>[]>;
+}
+
+/** A worker died or could not start, with what the browser said: what was asked is not done, all else goes on. */
+export class WorkerBroke extends Error {
+  constructor(error: unknown) {
+    super(
+      error instanceof Error || error instanceof DOMException
+        ? `${error.name}: ${error.message}`
+        : String(error),
+    );
+  }
 }
 
 interface Task {
@@ -34,7 +45,8 @@ interface Task {
 }
 
 interface Place {
-  worker: Worker;
+  /** null where none could be started: that is tried again with the next task. */
+  worker: Worker | null;
   task: Task | null;
 }
 
@@ -44,7 +56,16 @@ export function startJobs(module: WebAssembly.Module): Jobs {
   const waiting: Task[] = [];
   let count = 0;
 
-  const places: Place[] = Array.from({ length: WORKERS }, () => ({ worker: start(), task: null }));
+  const places: Place[] = Array.from({ length: WORKERS }, () => ({ worker: tried(), task: null }));
+
+  /** Whoever asks first is told why not. */
+  function tried(): Worker | null {
+    try {
+      return start();
+    } catch {
+      return null;
+    }
+  }
 
   function start(): Worker {
     const worker = new Worker(address);
@@ -56,16 +77,18 @@ export function startJobs(module: WebAssembly.Module): Jobs {
       const place = places.find((place) => place.worker === worker);
       if (!place) return;
       const { task } = place;
-      restart(place);
-      task?.reject(new Error(event.message || say("work-no-worker")));
+      worker.terminate();
+      Object.assign(place, { worker: null, task: null });
+      task?.reject(new WorkerBroke(event.message?.replace(/^Uncaught /, "") || say("work-no-worker")));
+      hand();
     });
     worker.postMessage({ module } satisfies ToWorker);
     return worker;
   }
 
   function restart(place: Place): void {
-    place.worker.terminate();
-    place.worker = start();
+    place.worker?.terminate();
+    place.worker = tried();
     place.task = null;
     // Not at once: a signal that stops one task may be about to stop the next.
     queueMicrotask(hand);
@@ -80,7 +103,7 @@ export function startJobs(module: WebAssembly.Module): Jobs {
     else if ("problem" in answer) task.reject(answer.problem);
     else {
       // What broke may have left the instance in pieces.
-      task.reject(new Error(answer.broke));
+      task.reject(new WorkerBroke(answer.broke));
       restart(place);
     }
     hand();
@@ -89,12 +112,19 @@ export function startJobs(module: WebAssembly.Module): Jobs {
   /** Gives waiting tasks to idle workers. */
   function hand(): void {
     for (const place of places) {
-      if (place.task) continue;
-      const task = waiting.shift();
-      if (!task) return;
-      place.task = task;
-      const { id, job, asked } = task;
-      place.worker.postMessage({ id, job, asked } satisfies ToWorker);
+      while (!place.task) {
+        const task = waiting.shift();
+        if (!task) return;
+        place.task = task;
+        const { id, job, asked } = task;
+        try {
+          place.worker ??= start();
+          place.worker.postMessage({ id, job, asked } satisfies ToWorker);
+        } catch (error) {
+          place.task = null;
+          task.reject(new WorkerBroke(error));
+        }
+      }
     }
   }
 

@@ -1,6 +1,7 @@
 // Work that a button starts beside the page: how far it is, what came of it, and how to stop it.
 
 import { useEffect, useRef, useState } from "preact/hooks";
+import { WorkerBroke } from "./jobs";
 import { isProblem, useStore } from "./store";
 import type { Problem } from "./types";
 
@@ -10,7 +11,15 @@ export type TaskState<Done> =
   | { is: "running"; share: number }
   | { is: "stopped" }
   | { is: "refused"; problem: Problem }
+  | { is: "broken"; broken: NotDone }
   | { is: "done"; done: Done };
+
+/** Work that a worker could not do. */
+export interface NotDone {
+  /** What the browser said. */
+  why: string;
+  again(): void;
+}
 
 export interface Task<Done> {
   state: TaskState<Done>;
@@ -24,7 +33,7 @@ export function useTask<Done>(): Task<Done> {
   const [state, setState] = useState<TaskState<Done>>({ is: "idle" });
   const own = useRef<AbortController | null>(null);
   useEffect(() => () => own.current?.abort(), []);
-  return {
+  const task: Task<Done> = {
     state,
     start(work) {
       own.current?.abort();
@@ -42,7 +51,9 @@ export function useTask<Done>(): Task<Done> {
         (error) => {
           if (signal.aborted) return;
           if (isProblem(error)) setState({ is: "refused", problem: error });
-          else store.fail(error);
+          else if (error instanceof WorkerBroke) {
+            setState({ is: "broken", broken: { why: error.message, again: () => task.start(work) } });
+          } else store.fail(error);
         },
       );
     },
@@ -51,4 +62,5 @@ export function useTask<Done>(): Task<Done> {
       setState({ is: "stopped" });
     },
   };
+  return task;
 }

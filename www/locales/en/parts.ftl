@@ -7,6 +7,8 @@ parts-drawn = See it drawn<word> { $word }</word>
 parts-stopped = Stopped.
 parts-stop = Stop
 parts-working = { $doing } … { $percent }{"\u00A0"}%
+parts-not-done = This could not be worked out. The browser said: { $why }. All else on the page goes on.
+parts-again = Try again
 
 # What a cover is and how it was finished
 

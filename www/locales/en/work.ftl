@@ -69,6 +69,7 @@ work-not-opened = { $file } was not opened. { $why }
 work-where = (Where in the file: { $place }.)
 work-opening = Opening { $file } …
 work-too-long = Its ball takes more than { $seconds } seconds to work out.
+work-broke = Whether its shot comes to an end could not be worked out. The browser said: { $why }.
 work-opened = Opened { $file }.
 work-opened-not-ball = Opened { $file } with the ball on the bench: its own ball is in another file, { $ball }.
 work-opened-not-oil = Opened { $file } with the lane as it was: its oil is in another file, { $oil }.

@@ -7,6 +7,8 @@ parts-drawn = Verlo dibujado<word>: { $word }</word>
 parts-stopped = Detenido.
 parts-stop = Detener
 parts-working = { $doing }… { $percent }{"\u00A0"}%
+parts-not-done = No se pudo calcular. El navegador dijo: { $why }. Todo lo demás de la página sigue.
+parts-again = Probar de nuevo
 
 # Qué es la cubierta y qué acabado tiene
 

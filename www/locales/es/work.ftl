@@ -69,6 +69,7 @@ work-not-opened = No se abrió { $file }. { $why }
 work-where = (En el archivo: { $place }.)
 work-opening = Abriendo { $file } …
 work-too-long = Calcular su bola lleva más de { $seconds } segundos.
+work-broke = No se pudo calcular si su tiro llega a su fin. El navegador dijo: { $why }.
 work-opened = Se abrió { $file }.
 work-opened-not-ball = Se abrió { $file } con la bola del banco: la suya está en otro archivo, { $ball }.
 work-opened-not-oil = Se abrió { $file } con la pista como estaba: su aceite está en otro archivo, { $oil }.

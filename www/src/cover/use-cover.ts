@@ -4,6 +4,7 @@
 import { useState } from "preact/hooks";
 import { useJobs } from "../jobs";
 import { useStore } from "../store";
+import type { NotDone } from "../task";
 import type { BallFile, Cover } from "../types";
 import { useWhenStill } from "../when-still";
 
@@ -26,8 +27,13 @@ export interface Covered {
 const known = new WeakMap<object, Covered>();
 const asked = new WeakMap<object, Promise<Covered>>();
 
-/** null until it is worked out, once for all who ask; the one before stays while the next is. */
-export function useCover(): Covered | null {
+interface WorkedOut {
+  /** null until it is worked out, once for all who ask; the one before stays while the next is. */
+  covered: Covered | null;
+  broken: NotDone | null;
+}
+
+export function useCover(): WorkedOut {
   const store = useStore();
   const jobs = useJobs();
   const derived = store.derived.value;
@@ -47,11 +53,13 @@ export function useCover(): Covered | null {
     return found;
   }
 
-  useWhenStill(
+  const { broken } = useWhenStill(
     STILL_MS,
     async (signal) => {
       const promise = asked.get(of) ?? measure();
       asked.set(of, promise);
+      // What failed can be asked again.
+      promise.catch(() => asked.delete(of));
       const found = await promise;
       if (!signal.aborted) setNewest(found);
     },
@@ -59,5 +67,5 @@ export function useCover(): Covered | null {
     [of],
   );
 
-  return known.get(of) ?? newest;
+  return { covered: known.get(of) ?? newest, broken };
 }

@@ -2,6 +2,7 @@ import type { ComponentChildren } from "preact";
 import { useAloud } from "../aloud";
 import type { TaskState } from "../task";
 import { count } from "../units";
+import { Broken } from "./broken";
 import { Refused } from "./refused";
 import { Result } from "./result";
 import { say } from "./say";
@@ -23,6 +24,7 @@ export function Working({ doing, state, onStop, children }: WorkingProps) {
   if (state.is === "refused") {
     return <Refused problem={state.problem} />;
   }
+  if (state.is === "broken") return <Broken broken={state.broken} />;
   if (state.is !== "running") return null;
   return (
     <div class="working">

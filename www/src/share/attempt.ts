@@ -1,6 +1,6 @@
 // A stranger's ball is tried beside the page before it comes onto it.
 
-import type { Jobs } from "../jobs";
+import { type Jobs, WorkerBroke } from "../jobs";
 import { ownProblem } from "../own-problem";
 import { type Doc, isProblem } from "../store";
 import { count } from "../units";
@@ -22,6 +22,7 @@ export async function attempt(jobs: Jobs, doc: Doc, stop?: AbortSignal): Promise
     if (late.aborted && !stop?.aborted) {
       throw ownProblem(() => say("work-too-long", { seconds: count(LONGEST_MS / 1000) }));
     }
+    if (error instanceof WorkerBroke) throw ownProblem(() => say("work-broke", { why: error.message }));
     // A ball or shot with a mistake came to an end, too: where it is opened it is said.
     if (stop?.aborted || !isProblem(error)) throw error;
   }

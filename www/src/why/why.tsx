@@ -1,5 +1,6 @@
 // Why one shot differs from another: a sentence, and the part of each property.
 import { Say } from "../locale/say";
+import { Broken } from "../parts/broken";
 import { Result } from "../parts/result";
 import { Term } from "../parts/term";
 import "./why.css";
@@ -55,7 +56,7 @@ export function Why({ a, b, labels }: WhyProps) {
   const [refused, setRefused] = useState<Problem | null>(null);
   const [first, second] = labels;
 
-  useWhenStill(
+  const { broken } = useWhenStill(
     STILL_MS,
     async (signal) => {
       const asked = { a: wholeShot(a), b: wholeShot(b), same_effort: hand === "effort" };
@@ -72,14 +73,16 @@ export function Why({ a, b, labels }: WhyProps) {
   const sentence = refused ? sentenceIn(refused.message, units) : told && roughlyIn(told.sentence, units);
   return (
     <div class="why">
-      {sentence ? (
+      {broken ? (
+        <Broken broken={broken} />
+      ) : sentence ? (
         <Result class="why-says" of={refused?.message ?? told?.sentence}>
           {sentence}
         </Result>
       ) : (
         <p class="why-says">{say("why-working")}</p>
       )}
-      {told?.parts && told.parts.length > 0 && <Parts told={told} units={units} />}
+      {!broken && told?.parts && told.parts.length > 0 && <Parts told={told} units={units} />}
       <HandChoice />
       {told?.hand === "effort" && told.a.revs_rpm !== told.b.revs_rpm && (
         <p class="readout-says">

@@ -1,4 +1,5 @@
 // What every control moves, as a ranked list.
+import { Broken } from "../../parts/broken";
 import { Term } from "../../parts/term";
 import "../maker.css";
 import { useContext, useState } from "preact/hooks";
@@ -31,7 +32,8 @@ export function LeversFold() {
 }
 
 function Panel() {
-  const found = useContext(LeversContext);
+  const { found, broken } = useContext(LeversContext);
+  if (broken) return <Broken broken={broken} />;
   return found ? <Ranked found={found} /> : <p>{say("maker-working")}</p>;
 }
 

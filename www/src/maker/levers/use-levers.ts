@@ -5,6 +5,7 @@ import { createContext } from "preact";
 import { useContext, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import { useStore } from "../../store";
+import type { NotDone } from "../../task";
 import type { BallFile, Figures, Lever } from "../../types";
 import { useWhenStill } from "../../when-still";
 import { isFactor, placeOfPart } from "../controls";
@@ -20,13 +21,18 @@ export interface Levered {
   levers: Lever[];
 }
 
-/** null until they are worked out; those of the ball before stay while the next are. */
-export function useWorkedOut(): Levered | null {
+interface WorkedOut {
+  /** null until they are worked out; those of the ball before stay while the next are. */
+  found: Levered | null;
+  broken: NotDone | null;
+}
+
+export function useWorkedOut(): WorkedOut {
   const store = useStore();
   const jobs = useJobs();
   const { file, base } = store.derived.value;
   const [found, setFound] = useState<Levered | null>(null);
-  useWhenStill(
+  const { broken } = useWhenStill(
     STILL_MS,
     async (signal) => {
       const count = base.controls().length;
@@ -40,10 +46,10 @@ export function useWorkedOut(): Levered | null {
     store.fail,
     [file, base],
   );
-  return found;
+  return { found, broken };
 }
 
-export const LeversContext = createContext<Levered | null>(null);
+export const LeversContext = createContext<WorkedOut>({ found: null, broken: null });
 
 /** By how much a lever moves a number, whichever way; 0 where that is not beyond the error. */
 export function moves({ raised, lowered }: Lever, figure: keyof Figures): number {
@@ -72,7 +78,7 @@ const hasSlider = ({ control }: Lever) => !isFactor(control);
 
 /** What the slider at a place of the ball file moves more than the others do. */
 export function useHint(place: string): string | null {
-  const found = useContext(LeversContext);
+  const { found } = useContext(LeversContext);
   if (!found) return null;
   const sliders = found.levers.filter(hasSlider);
   const first = (levers: Lever[]) =>

@@ -5,6 +5,7 @@ import { useEffect, useMemo, useState } from "preact/hooks";
 import { useAloud, useNews } from "../../aloud";
 import { type Jobs, useJobs } from "../../jobs";
 import { ownProblem } from "../../own-problem";
+import { Broken } from "../../parts/broken";
 import { NumberField } from "../../parts/field";
 import { LazyFold } from "../../parts/lazy-fold";
 import { Refused } from "../../parts/refused";
@@ -59,7 +60,7 @@ function Panel() {
     // So that the map does not move under the reader's hand as the ball is edited.
     if (!chosen && sides) setChosen(sides);
   }, [key]);
-  useWhenStill(
+  const { broken } = useWhenStill(
     STILL_MS,
     async (signal) => {
       if (!sides) return;
@@ -91,7 +92,8 @@ function Panel() {
         onChange={(y) => setChosen([sides[0], y])}
       />
       {refused && <Refused problem={refused} />}
-      {mapped ? <Drawn mapped={mapped} file={file} /> : <p>{say("maker-working")}</p>}
+      {broken && <Broken broken={broken} />}
+      {mapped ? <Drawn mapped={mapped} file={file} /> : !broken && <p>{say("maker-working")}</p>}
     </>
   );
 }

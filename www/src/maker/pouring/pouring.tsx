@@ -1,4 +1,5 @@
 // How the ball on the bench is poured, what stands in the way, and what it costs beside others.
+import { Broken } from "../../parts/broken";
 import { Column } from "../../parts/column";
 import { Term } from "../../parts/term";
 import "../maker.css";
@@ -43,23 +44,26 @@ function Panel() {
   const [house, setHouse] = useState<Poured[]>([]);
   const [refused, setRefused] = useState<Problem | null>(null);
 
-  useWhenStill(
+  const own = useWhenStill(
     STILL_MS,
     async (signal) => {
-      const [own] = await jobs.run("pour", { balls: [file], waste }, signal);
-      setPoured(own ?? null);
+      const [first] = await jobs.run("pour", { balls: [file], waste }, signal);
+      setPoured(first ?? null);
       setRefused(null);
     },
     setRefused,
     [file, waste],
   );
-  useWhenStill(
+  const others = useWhenStill(
     STILL_MS,
     async (signal) => setHouse(await jobs.run("pour", { balls: TEMPLATES.map(offeredBall), waste }, signal)),
     setRefused,
     [waste, language()],
   );
 
+  const broken = own.broken ?? others.broken;
+
+  if (broken) return <Broken broken={broken} />;
   if (refused) {
     return <Refused problem={refused} />;
   }

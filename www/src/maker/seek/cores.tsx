@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
+import { Broken } from "../../parts/broken";
 import { Result } from "../../parts/result";
 import { SectionDrawing } from "../../parts/section-drawing";
 import { Term } from "../../parts/term";
@@ -51,7 +52,7 @@ export function Cores({ sought, target }: { sought: Sought; target: TargetFile }
   const met = sought.answers.length > 0;
   const cores = met ? sought.answers : sought.nearest ? [sought.nearest] : [];
   const [sections, setSections] = useState<(Section | null)[]>([]);
-  useWhenStill(
+  const { broken } = useWhenStill(
     0,
     async (signal) => {
       setSections([]);
@@ -75,6 +76,7 @@ export function Cores({ sought, target }: { sought: Sought; target: TargetFile }
       )}
       {cores.length > 0 && (
         <>
+          {broken && <Broken broken={broken} />}
           <ul class="rung-cards">
             {cores.map(({ file }, n) => {
               const section = sections[n];

@@ -73,6 +73,7 @@ export async function look(
   try {
     await Promise.all(Array.from({ length: WORKERS }, work));
   } catch (error) {
+    own.abort(error);
     // Its own stop is no failure.
     if (error !== "time is up" || signal.aborted) throw error;
   } finally {

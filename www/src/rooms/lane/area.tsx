@@ -2,6 +2,7 @@
 // otherwise each time, and where the throws arrive.
 
 import { type Phrase, worded } from "../../locale/worded";
+import { Broken } from "../../parts/broken";
 import { SayTerms } from "../../parts/say-terms";
 import "./area.css";
 import { useEffect, useState } from "preact/hooks";
@@ -58,7 +59,7 @@ function Panel() {
   useEffect(() => {
     setState({ share: 0 });
   }, [ball, shot, again]);
-  const stop = useWhenStill(
+  const { stop, broken } = useWhenStill(
     STILL_MS,
     async (signal) => {
       const whole = wholeShot({ ball, shot });
@@ -82,6 +83,7 @@ function Panel() {
       </div>
     );
   }
+  if (broken) return <Broken broken={broken} />;
   if ("refused" in state) return <Result of={state.refused}>{sentenceIn(state.refused, units)}</Result>;
   if ("share" in state) {
     return (

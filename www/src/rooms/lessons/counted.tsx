@@ -1,16 +1,19 @@
 // The words of counting, shown on balls poured a little off.
 import { Bars, FOOT, HEIGHT, WIDTH } from "../../maker/scatter/bars";
 import "../../maker/maker.css";
-import { useEffect, useId, useState } from "preact/hooks";
+import { useId, useState } from "preact/hooks";
 import { Picture } from "../../draw/picture";
 import { useJobs } from "../../jobs";
 import { controlName } from "../../maker/controls";
 import { at, MORE } from "../../maker/scatter/numbers";
 import { pour } from "../../maker/scatter/pour";
 import { ShareBar, shareSays, sharesSay } from "../../maker/scatter/shares";
+import { Broken } from "../../parts/broken";
 import { useStore } from "../../store";
+import type { NotDone } from "../../task";
 import type { BallFile, Scattered } from "../../types";
 import { count, number, reading } from "../../units";
+import { useWhenStill } from "../../when-still";
 import { nameOf, type Word } from "../../words";
 import { say } from "./say";
 import { shownOf } from "./shown";
@@ -22,40 +25,36 @@ const MOST = 5;
 
 const poured = new Map<string, Scattered>();
 
-/** Balls poured once for all words; null while they are. */
-function usePoured(ball: BallFile): Scattered | null {
+/** Balls poured once for all words; `done` is null while they are. */
+function usePoured(ball: BallFile): { done: Scattered | null; broken: NotDone | null } {
   const store = useStore();
   const jobs = useJobs();
   const [done, setDone] = useState(poured.get(ball.name) ?? null);
-  useEffect(() => {
-    const known = poured.get(ball.name);
-    if (known) {
-      setDone(known);
-      return undefined;
-    }
-    const stop = new AbortController();
-    const made = new store.wasm.Ball(ball);
-    const tolerances = { ...made.usual_tolerances(), balls: BALLS };
-    made.free();
-    pour(jobs, { ball, tolerances }, stop.signal, () => {}).then(
-      (found) => {
-        poured.set(ball.name, found);
-        setDone(found);
-      },
-      (error) => {
-        if (!stop.signal.aborted) store.fail(error);
-      },
-    );
-    return () => stop.abort();
-  }, [ball, jobs, store]);
-  return done;
+  const { broken } = useWhenStill(
+    0,
+    async (signal) => {
+      const known = poured.get(ball.name);
+      if (known) return setDone(known);
+      const made = new store.wasm.Ball(ball);
+      const tolerances = { ...made.usual_tolerances(), balls: BALLS };
+      made.free();
+      const found = await pour(jobs, { ball, tolerances }, signal, () => {});
+      poured.set(ball.name, found);
+      setDone(found);
+    },
+    store.fail,
+    [ball],
+  );
+  return { done, broken };
 }
 
 /** All words of counting together, so that the balls are poured once. */
 export function usePictures(ball: BallFile): (word: Word) => preact.JSX.Element {
-  const scattered = usePoured(ball);
+  const { done: scattered, broken } = usePoured(ball);
   return (word) =>
-    scattered ? (
+    broken ? (
+      <Broken broken={broken} />
+    ) : scattered ? (
       <Counted word={word} shows={shownOf(word)} scattered={scattered} />
     ) : (
       <p class="hint">{say("words-pouring", { balls: count(BALLS) })}</p>

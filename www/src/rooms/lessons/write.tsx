@@ -15,6 +15,7 @@ import { language } from "../../locale/language";
 import { Say, type ToSay } from "../../locale/say";
 import { worded } from "../../locale/worded";
 import { more } from "../../more";
+import { Broken } from "../../parts/broken";
 import { OpenFile } from "../../parts/open-file";
 import { textOf } from "../../read-file";
 import { isProblem, useStore } from "../../store";
@@ -45,7 +46,7 @@ export function Write() {
   const [judged, setJudged] = useState<Judged | null>(null);
   const { lessons } = useLessons();
   const text = draft.value;
-  useWhenStill(
+  const { broken } = useWhenStill(
     STILL_MS,
     async (signal) => {
       if (text.trim() === "") return setJudged(null);
@@ -198,6 +199,7 @@ export function Write() {
                     : "write-wrong",
             )}
           </h4>
+          {broken && <Broken broken={broken} />}
           {sound && <p>{say("write-sound-says")}</p>}
           {current && current.problems.length > 0 && (
             <>

@@ -2,6 +2,7 @@
 // it where three dimensions cannot be had or are not wanted; and the same in words.
 import { useAloud } from "../../aloud";
 import { byFinger } from "../../by-finger";
+import { Broken } from "../../parts/broken";
 import { Term } from "../../parts/term";
 import "../../cover/cover.css";
 import { CLASSES, LIMITS_IN, limitText } from "../../cover/classes";
@@ -42,7 +43,8 @@ export function CoverPicture({ flat, onPlace, ...solid }: CoverPictureProps) {
   const store = useStore();
   const { units } = store.view.value;
   const { ball, file } = store.derived.value;
-  const covered = useCover();
+  const { covered, broken } = useCover();
+  if (broken) return <Broken broken={broken} />;
   if (!covered) return <p>{say("cover-measuring")}</p>;
   if (flat) return <Flat covered={covered} units={units} />;
   const told = (direction: Vec3) => thickness(ball.cover_along(direction), file.diameter_in / 2, units);
@@ -110,7 +112,7 @@ interface CoverWordsProps {
 
 /** The same as the picture, in words, and the saw put through the thinnest place. */
 export function CoverWords(props: CoverWordsProps) {
-  const covered = useCover();
+  const { covered } = useCover();
   return covered && <Words {...props} covered={covered} />;
 }
 

@@ -3,6 +3,7 @@ import "../../cover/cover.css";
 import { say as sayCover } from "../../cover/say";
 import { type Covered, useCover } from "../../cover/use-cover";
 import { besideHoles, computed, inPractice } from "../../cover/words";
+import { Broken } from "../../parts/broken";
 import { LazyFold } from "../../parts/lazy-fold";
 import { SayTerms } from "../../parts/say-terms";
 import { Term } from "../../parts/term";
@@ -21,7 +22,8 @@ export function Durability() {
 }
 
 function Told() {
-  const covered = useCover();
+  const { covered, broken } = useCover();
+  if (broken) return <Broken broken={broken} />;
   return covered ? <Words covered={covered} /> : <p>{sayCover("cover-measuring")}</p>;
 }
 

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
+import { Broken } from "../../parts/broken";
 import { SectionDrawing } from "../../parts/section-drawing";
 import { useStore } from "../../store";
 import type { BallFile, Ladder, Section } from "../../types";
@@ -31,7 +32,7 @@ export function RungCards({ ladder, weight }: RungCardsProps) {
   const [sections, setSections] = useState<(Section | null)[]>([]);
   const key = JSON.stringify([normal, depth_in]);
 
-  useWhenStill(
+  const { broken } = useWhenStill(
     STILL_MS,
     async (signal) => {
       const asked = { balls: made.map(({ ball }) => ball), plane: { normal, depth_in } };
@@ -45,6 +46,7 @@ export function RungCards({ ladder, weight }: RungCardsProps) {
   return (
     <section class="rungs" aria-label={say("scale-line-cards")}>
       <p class="readout-says">{say(plane ? "scale-line-cards-saw" : "scale-line-cards-along")}</p>
+      {broken && <Broken broken={broken} />}
       <ul class="rung-cards">
         {made.map(({ weight_lb, ball, changed, size_factor }, n) => {
           const section = sections[n];

@@ -1,6 +1,7 @@
 import { useEffect, useId, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import { partCalled } from "../../locale/names";
+import { Broken } from "../../parts/broken";
 import { Column } from "../../parts/column";
 import { LazyFold } from "../../parts/lazy-fold";
 import { Result } from "../../parts/result";
@@ -44,7 +45,7 @@ function Line() {
   useEffect(() => {
     setLadder(null);
   }, [file, part, too, bySize]);
-  useWhenStill(
+  const { broken } = useWhenStill(
     STILL_MS,
     async (signal) => {
       const parts = too < 0 ? [part] : [part, too];
@@ -102,7 +103,9 @@ function Line() {
           </option>
         </select>
       </label>
-      {refused ? (
+      {broken ? (
+        <Broken broken={broken} />
+      ) : refused ? (
         <Result of={refused}>{sentenceIn(refused.message, units)}</Result>
       ) : (
         !ladder && <p>{say("scale-line-working")}</p>

@@ -1,6 +1,7 @@
 import "./sheet.css";
 import { type Signal, useSignal, useSignalEffect } from "@preact/signals";
 import { language } from "../../locale/language";
+import { Broken } from "../../parts/broken";
 import { isProblem, useStore } from "../../store";
 import type { BallFile } from "../../types";
 import { sentenceIn } from "../../units";
@@ -41,6 +42,7 @@ export function Sheet() {
     bench.shot,
     rival ? ["B", "A"] : [say("sheet-without-core"), say("sheet-this-ball")],
   );
+  const broken = [...asked, why].flatMap((one) => one.broken ?? []);
   const because = why.found ? becauseWords(why.found, units) : "";
   const lines = rival ? whyEither(bench, rival, because, units) : whyThis(bench, plain, because, units);
   usePaper(paper.value);
@@ -100,6 +102,9 @@ export function Sheet() {
         </p>
         {wrong && (
           <p class="stale">{say("sheet-last-good", { problem: sentenceIn(wrong.message, units) })}</p>
+        )}
+        {broken[0] && (
+          <Broken broken={{ why: broken[0].why, again: () => broken.map(({ again }) => again()) }} />
         )}
         {isProblem(other) && (
           <p class="stale">{say("sheet-other-not-shown", { problem: sentenceIn(other.message, units) })}</p>

@@ -3,6 +3,7 @@
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
 import { isProblem, orProblem, type Shot, useStore, wholeShot } from "../../store";
+import type { NotDone } from "../../task";
 import type {
   BallFile,
   Cover,
@@ -16,6 +17,7 @@ import type {
   Weighed,
   WhyTold,
 } from "../../types";
+import { useWhenStill } from "../../when-still";
 import type { JobList, JobName } from "../../worker";
 
 /** A ball, and the shot of the sheet rolled with it. */
@@ -131,30 +133,29 @@ export function useWhy(a: Told, b: Told, shot: Shot, labels: [string, string]): 
 export interface Asked<T> {
   found: T | null;
   pending: boolean;
+  broken: NotDone | null;
 }
 
 function useAsked<Name extends JobName>(
   job: Name,
   asked: Parameters<JobList[Name]>[0] | null,
 ): Asked<ReturnType<JobList[Name]>> {
-  const store = useStore();
   const jobs = useJobs();
   const [answer, setAnswer] = useState<{ asked: unknown; found: ReturnType<JobList[Name]> | null } | null>(
     null,
   );
+  const { broken } = useWhenStill(
+    0,
+    async (signal) => {
+      if (asked !== null) setAnswer({ asked, found: await jobs.run(job, asked, signal) });
+    },
+    () => setAnswer({ asked, found: null }),
+    [asked],
+  );
   const known = answer?.asked === asked;
-  useEffect(() => {
-    if (asked === null) return undefined;
-    const stop = new AbortController();
-    jobs.run(job, asked, stop.signal).then(
-      (found) => setAnswer({ asked, found }),
-      (error) => {
-        if (stop.signal.aborted) return;
-        setAnswer({ asked, found: null });
-        if (!isProblem(error)) store.fail(error);
-      },
-    );
-    return () => stop.abort();
-  }, [asked]);
-  return { found: known ? answer.found : null, pending: asked !== null && !known };
+  return {
+    found: known ? answer.found : null,
+    pending: asked !== null && !known && broken === null,
+    broken,
+  };
 }

@@ -6,6 +6,7 @@ import { line } from "../../../draw/lane-frame";
 import { useSize } from "../../../draw/use-size";
 import { useJobs } from "../../../jobs";
 import { BoundedField } from "../../../parts/bounded-field";
+import { Broken } from "../../../parts/broken";
 import { LazyFold } from "../../../parts/lazy-fold";
 import { Result } from "../../../parts/result";
 import { SayTerms } from "../../../parts/say-terms";
@@ -52,7 +53,7 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
   const { file, shot } = store.derived.value;
   const [found, setFound] = useState<Found | null>(null);
   const [refused, setRefused] = useState<Problem | null>(null);
-  useWhenStill(
+  const { broken } = useWhenStill(
     STILL_MS,
     async (signal) => {
       const worn = await jobs.run("wear", { ball: file, shot, games }, signal);
@@ -91,15 +92,16 @@ function Wear({ games, setGames }: { games: number; setGames(games: number): voi
         step={1}
         onChange={(value) => setGames(Math.round(value))}
       />
+      {broken && <Broken broken={broken} />}
       {refused !== null && (
         <Result class="says says-caution" of={refused}>
           {sentenceIn(refused.message, units)}
         </Result>
       )}
-      {refused === null && !found && (
+      {!broken && refused === null && !found && (
         <p class="hint">{say("oil-wear-following", gamesFrom(shot.lane, games))}</p>
       )}
-      {refused === null && found && <Became found={found} units={units} />}
+      {!broken && refused === null && found && <Became found={found} units={units} />}
     </div>
   );
 }
