@@ -10,13 +10,12 @@ import { describe, isProblem } from "../store";
 import type { ShelfEntry } from "../types";
 import { sentenceIn } from "../units";
 import { type Cupboard, clearCupboard, type Missing, openCupboard } from "./cupboard";
+import { tooLong } from "./letters";
 import { type Broken, type Entry, readKept, readShot, toKept, token, whyUnkept } from "./record";
 import { say } from "./say";
 
 /** As the shelf file has it. */
 export const MOST_ENTRIES = 1000;
-export const MOST_NAME_CHARS = 200;
-export const MOST_NOTE_CHARS = 4000;
 export const MOST_CHOSEN = 4;
 
 export interface Shelf {
@@ -34,12 +33,13 @@ export interface Shelf {
   chosen: Signal<string[]>;
   /** Every ball thrown as the first is. */
   sameShot: Signal<boolean>;
-  add(name: string, note: string, shot: WholeShot): Promise<void>;
+  /** Whether it now stands there. */
+  add(name: string, note: string, shot: WholeShot): Promise<boolean>;
   /** Those of a file; the ones that are here already are left out. How many came in. */
   addAll(entries: ShelfEntry[]): Promise<number>;
   /** `seen` is the entry as it was when the reader began to change it. */
   change(seen: Entry, change: { name: string; note: string }): Promise<void>;
-  duplicate(entry: Entry): Promise<void>;
+  duplicate(entry: Entry): Promise<boolean>;
   remove(entry: Entry | Broken): Promise<void>;
   putBack(): Promise<void>;
   /** Tries once more to keep what is not kept. */
@@ -174,8 +174,8 @@ export function createShelf({ wasm, fail, view }: Store): Shelf {
   const fresh = (name: string, note: string, shot: WholeShot, saved_at: string): Entry => ({
     id: token(),
     rev: null,
-    name: [...name.trim()].slice(0, MOST_NAME_CHARS).join(""),
-    note: [...note.trim()].slice(0, MOST_NOTE_CHARS).join(""),
+    name: name.trim(),
+    note: note.trim(),
     saved_at,
     shot: structuredClone(shot),
     unkept: null,
@@ -188,22 +188,28 @@ export function createShelf({ wasm, fail, view }: Store): Shelf {
     note: string,
     shot: WholeShot,
     [put, putForVisit]: [string, string],
-  ): Promise<void> {
+  ): Promise<boolean> {
     if (room() < 1) {
       said.value = () => say("kept-full", { most: String(MOST_ENTRIES) });
-      return;
+      return false;
+    }
+    const long = tooLong(name, note);
+    if (long) {
+      said.value = () => say("kept-refused", { why: sentenceIn(long.message, view.value.units) });
+      return false;
     }
     // As the module reads it back, whatever order its keys came in.
     const read = readShot(wasm, JSON.stringify(shot));
     if (isProblem(read)) {
       said.value = () => say("kept-refused", { why: sentenceIn(read.message, view.value.units) });
-      return;
+      return false;
     }
     const entry = fresh(name, note, read, new Date().toISOString());
     await keep([entry]);
     const why = whyUnkept(entries.peek().find(({ id }) => id === entry.id) ?? entry);
     said.value = () =>
       why ? say(putForVisit, { name: entry.name, why: why() }) : say(put, { name: entry.name });
+    return true;
   }
 
   async function remove(one: Entry | Broken): Promise<void> {

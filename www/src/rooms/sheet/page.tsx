@@ -5,6 +5,7 @@ import { LaneDrawing } from "../../draw/lane";
 import { place } from "../../draw/lane-frame";
 import { LayoutDrawing } from "../../draw/layout";
 import { useSize } from "../../draw/use-size";
+import { shorten } from "../../shorten";
 import { type Shot, type Units, useStore } from "../../store";
 import type { Drilled, Ladder } from "../../types";
 import { whatHappened } from "../lane/sentence";
@@ -16,7 +17,7 @@ import type { Paper } from "./paper";
 import { say } from "./say";
 import { type Told, useMiddle } from "./told";
 import { BothWeights, Weights } from "./weights";
-import { balanceWords, drillingWords, releaseWords, shorten } from "./words";
+import { balanceWords, drillingWords, releaseWords } from "./words";
 
 export interface PageProps {
   bench: Told & { shot: Shot };

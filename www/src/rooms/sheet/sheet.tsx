@@ -1,8 +1,9 @@
 import "./sheet.css";
-import { type Signal, useSignal, useSignalEffect } from "@preact/signals";
+import { type Signal, useSignal } from "@preact/signals";
 import { language } from "../../locale/language";
 import { Broken } from "../../parts/broken";
 import { isProblem, useStore } from "../../store";
+import { useTyped } from "../../typed";
 import type { BallFile } from "../../types";
 import { sentenceIn } from "../../units";
 import { partNames } from "../saw/parts";
@@ -21,8 +22,11 @@ export function Sheet() {
   const store = useStore();
   const bench = useBench();
   const { units } = store.view.value;
-  const bowler = useTyped("bowler", "");
-  const date = useTyped("date", new Date().toLocaleDateString(DATES[language()], { dateStyle: "long" }));
+  const bowler = useTyped("pithball.sheet.bowler", "");
+  const date = useTyped(
+    "pithball.sheet.date",
+    new Date().toLocaleDateString(DATES[language()], { dateStyle: "long" }),
+  );
   const paper = useSignal<Paper>(usualPaper());
   const items = useItems();
   const wanted = useSignal("");
@@ -149,28 +153,6 @@ function WeightsBy({ label, file, part }: { label: string; file: BallFile; part:
       </select>
     </label>
   );
-}
-
-/** What was typed, until the tab is closed: a reload leaves it. */
-function useTyped(name: string, first: string): Signal<string> {
-  const typed = useSignal(remembered(name) ?? first);
-  useSignalEffect(() => {
-    if (typed.value === first) return;
-    try {
-      sessionStorage.setItem(`pithball.sheet.${name}`, typed.value);
-    } catch {
-      // A browser that keeps nothing: it stays as long as the page.
-    }
-  });
-  return typed;
-}
-
-function remembered(name: string): string | null {
-  try {
-    return sessionStorage.getItem(`pithball.sheet.${name}`);
-  } catch {
-    return null;
-  }
 }
 
 interface AgainstProps {

@@ -1,16 +1,11 @@
 // Why this ball for this bowler: sentences put together from what was computed.
 
+import { shorten } from "../../shorten";
 import type { Shot, Units } from "../../store";
 import type { Drilled, Lane, Roll, WasmModule, WhyTold } from "../../types";
 import { apart, change, count, digits, number, type Quantity, reading, roughlyIn } from "../../units";
 import { say } from "./say";
 import type { Told } from "./told";
-
-/** A text cut short where it has more letters than there is room for. */
-export const shorten = (text: string, most: number): string => {
-  const letters = [...text];
-  return letters.length > most ? `${letters.slice(0, most - 1).join("")}…` : text;
-};
 
 /** Where published studies, as reported, found most strikes: boards and entry angle. */
 const POCKET = { from_board: 17, to_board: 18.5, from_deg: 4, to_deg: 6 };

@@ -1,6 +1,7 @@
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
+import { MOST_NAME_CHARS, MOST_NOTE_CHARS } from "../../shelf/letters";
 import type { Entry } from "../../shelf/record";
-import { MOST_NAME_CHARS, MOST_NOTE_CHARS, useShelf } from "../../shelf/shelf";
+import { useShelf } from "../../shelf/shelf";
 import { say } from "./say";
 
 /** Name and note of an entry; what is typed is kept even where the room is left meanwhile. */

@@ -6,16 +6,20 @@ import { type Kind, kindOf, oneOf } from "../../kinds";
 import type { ToSay } from "../../locale/say";
 import { MIB, textOf } from "../../read-file";
 import { attempt, isLarge } from "../../share/attempt";
+import { tooLong } from "../../shelf/letters";
 import type { Broken, Entry } from "../../shelf/record";
 import { readShot, toFile } from "../../shelf/record";
 import { say } from "../../shelf/say";
 import type { Shelf } from "../../shelf/shelf";
+import { shorten } from "../../shorten";
 import { type Doc, isProblem, type Shot, type Store, type WholeShot } from "../../store";
 import type { BallFile, Problem, ShelfEntry, ShelfFile } from "../../types";
 import { count, sentenceIn } from "../../units";
 
 /** As the module reads them. */
 const MOST_SHELF_BYTES = 32 * MIB;
+/** Letters of a name in a sentence about it. */
+const MOST_SAID = 60;
 
 /** Whether a file is a shelf, so that opening it is putting it on the shelf. */
 export async function isShelfFile(file: File): Promise<boolean> {
@@ -31,10 +35,12 @@ export function saveEntryBall(entry: Entry): void {
   saveJson(entry.name, "ball.json", entry.shot.ball);
 }
 
-/** The shot under the name and with the note that it has on the shelf. */
+/** The shot under the name that it has on the shelf; its note there goes before its own name and note. */
 export function saveEntryShot({ name, note, shot }: Entry): void {
-  const { format, ball, name: _name, note: _note, ...rest } = shot;
-  const file = { format, name, ...(note === "" ? {} : { note }), ball, ...rest };
+  const { format, ball, name: own = "", note: ownNote = "", ...rest } = shot;
+  const notes = [own === name || note.includes(own) ? "" : own, note.includes(ownNote) ? "" : ownNote];
+  const all = [note, ...notes].filter((text) => text !== "").join("\n");
+  const file = { format, name, ...(all === "" ? {} : { note: all }), ball, ...rest };
   saveJson(name, "shot.json", file);
 }
 
@@ -86,7 +92,7 @@ async function takeIn(store: Store, jobs: Jobs, shelf: Shelf, from: string, json
     const ball = JSON.parse(json) as BallFile;
     const { format: kind, ...shot } = store.derived.peek().shot;
     const taken = await takeAll(shelf, from, [
-      entryOf({ format: kind, ball, ...shot }, ball.name, ball.note),
+      entryOf({ format: kind, ball, ...shot }, ball.name, ball.note, { name: "name", note: "note" }),
     ]);
     return () => say("kept-with-lane-shot", { taken: taken() });
   }
@@ -94,12 +100,18 @@ async function takeIn(store: Store, jobs: Jobs, shelf: Shelf, from: string, json
     const shot = readShot(store.wasm, json);
     if (isProblem(shot)) throw shot;
     const { ball } = shot;
-    return takeAll(shelf, from, [entryOf(shot, shot.name ?? ball.name, shot.note ?? ball.note)]);
+    const at = {
+      name: shot.name === undefined ? "ball.name" : "name",
+      note: shot.note === undefined ? "ball.note" : "note",
+    };
+    return takeAll(shelf, from, [entryOf(shot, shot.name ?? ball.name, shot.note ?? ball.note, at)]);
   }
   const { entries, broken } = store.wasm.read_shelf(json);
   const spoiled = broken.map(({ name, problem }) => () => {
     const why = whyNot(store, problem);
-    return name === null ? say("kept-one-unread", { why }) : say("kept-named-unread", { name, why });
+    return name === null
+      ? say("kept-one-unread", { why })
+      : say("kept-named-unread", { name: shorten(name, MOST_SAID), why });
   });
   return joined([await takeAll(shelf, from, entries), ...spoiled]);
 }
@@ -115,7 +127,12 @@ function docsIn(kind: Kind, json: string, here: Shot): Doc[] {
     .map(({ ball, ...shot }: WholeShot) => ({ ball, shot }));
 }
 
-const entryOf = (shot: WholeShot, name: string, note = ""): ShelfEntry => ({ name, note, shot });
+/** Throws where its name or note, which stand at `at` in the file, are longer than the shelf takes. */
+function entryOf(shot: WholeShot, name: string, note = "", at: { name: string; note: string }): ShelfEntry {
+  const long = tooLong(name, note, at);
+  if (long) throw long;
+  return { name, note, shot };
+}
 
 async function takeAll(shelf: Shelf, from: string, entries: ShelfEntry[]): Promise<ToSay> {
   const before = shelf.unkept.peek();

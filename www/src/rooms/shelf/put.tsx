@@ -1,6 +1,6 @@
-import { useState } from "preact/hooks";
-import { MOST_NAME_CHARS, MOST_NOTE_CHARS, useShelf } from "../../shelf/shelf";
+import { useShelf } from "../../shelf/shelf";
 import { useStore } from "../../store";
+import { useTyped } from "../../typed";
 import type { Item } from "./items";
 import { say } from "./say";
 
@@ -8,16 +8,18 @@ import { say } from "./say";
 export function PutForm({ item }: { item: Item }) {
   const shelf = useShelf();
   const { ballProblem, shotProblem } = useStore().derived.value;
-  const [name, setName] = useState(item.name);
-  const [note, setNote] = useState("");
+  const name = useTyped(`pithball.put.name.${item.name}`, item.name);
+  const note = useTyped("pithball.put.note", "");
   return (
     <form
       class="put-form"
       data-own-undo
-      onSubmit={(event) => {
+      onSubmit={async (event) => {
         event.preventDefault();
-        void shelf.add(name.trim() || item.name, note, item.shot);
-        setNote("");
+        const put = note.value;
+        const stands = await shelf.add(name.value.trim() || item.name, put, item.shot);
+        // What was refused, or typed meanwhile, stays.
+        if (stands && note.value === put) note.value = "";
       }}
     >
       <label>
@@ -25,8 +27,9 @@ export function PutForm({ item }: { item: Item }) {
         <input
           type="text"
           value={name}
-          maxLength={MOST_NAME_CHARS}
-          onInput={(event) => setName(event.currentTarget.value)}
+          onInput={(event) => {
+            name.value = event.currentTarget.value;
+          }}
         />
       </label>
       <label>
@@ -34,9 +37,10 @@ export function PutForm({ item }: { item: Item }) {
         <input
           type="text"
           value={note}
-          maxLength={MOST_NOTE_CHARS}
           placeholder={say("shelf-note-for")}
-          onInput={(event) => setNote(event.currentTarget.value)}
+          onInput={(event) => {
+            note.value = event.currentTarget.value;
+          }}
         />
       </label>
       <button type="submit" class="primary">
