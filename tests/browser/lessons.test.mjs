@@ -394,6 +394,28 @@ test("progress goes out to a file and comes in again; a class of files makes a t
   assert.deepEqual(await task.locator("td").allTextContents(), ["1 of 2", "3", "1"]);
   assert.deepEqual(await accessibilityFaults(page), []);
   await shoot(page, "lessons-class");
+  // Of one name, as files are where none was typed: told apart by what they hold; the same once more counts once.
+  const give = (files) => page.getByLabel("Progress files of a class").setInputFiles(files);
+  await give([file("progress.progress.json", { ...other, learner: "Cy" })]);
+  await page.getByText("3 files read.").waitFor();
+  await give([
+    file("progress.progress.json", { ...other, learner: "Dee" }),
+    file("again.progress.json", through),
+  ]);
+  await page.getByText("4 files read.").waitFor();
+  await page.getByText("again.progress.json holds the same as ada.progress.json.").waitFor();
+  const learners = () => page.locator(".class-table").first().locator("tbody th").allTextContents();
+  const all = [
+    "Ada ada.progress.json",
+    "Ben ben.progress.json",
+    "Cy progress.progress.json",
+    "Dee progress.progress.json (2)",
+  ];
+  assert.deepEqual(await learners(), all);
+  // Another language, another page of the room: the table stays for the visit.
+  await page.getByLabel("Language").selectOption("es");
+  await page.getByText("again.progress.json contiene lo mismo que ada.progress.json.").waitFor();
+  assert.deepEqual(await learners(), all);
   await check();
   await context.close();
 });

@@ -113,6 +113,8 @@ class-read = { $files ->
         [one] 1 file read.
        *[other] { $files } files read.
     }
+class-twice = These were there already and are counted once:
+class-same = { $file } holds the same as { $other }.
 class-not-read = These were not read:
 class-refused = { $file }: { $why }
 class-only-first = Only the first { $files } files were read.

@@ -113,6 +113,8 @@ class-read = { $files ->
         [one] 1 archivo leído.
        *[other] { $files } archivos leídos.
     }
+class-twice = Estos ya estaban y cuentan una sola vez:
+class-same = { $file } contiene lo mismo que { $other }.
 class-not-read = Estos no se leyeron:
 class-refused = { $file }: { $why }
 class-only-first = Solo se leyeron los primeros { $files } archivos.

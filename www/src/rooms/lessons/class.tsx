@@ -1,27 +1,17 @@
-import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
 import { useOptions, wrongSaid } from "../../lessons/answers";
-import { MOST_PROGRESS_BYTES, notProgress, readProgress } from "../../lessons/progress";
 import { useLessons } from "../../lessons/read";
+import type { ToSay } from "../../locale/say";
 import { more } from "../../more";
 import { OpenFile } from "../../parts/open-file";
 import { Wide } from "../../parts/wide";
-import { textOf } from "../../read-file";
-import { isProblem, useStore } from "../../store";
-import type { ClassTable, ProgressFile } from "../../types";
+import { useStore } from "../../store";
+import type { ClassTable } from "../../types";
+import { type Handed, handed, notRead, putAway, takeHanded, twice } from "./handed";
 import { say } from "./say";
-
-const MOST_FILES = 500;
-
-interface Handed {
-  name: string;
-  file: ProgressFile;
-}
 
 /** What a class has done: progress files side by side. They stay in this tab. */
 export function Classroom() {
-  const handed = useSignal<Handed[]>([]);
-  const refused = useSignal<string[]>([]);
   const table = useMemo(
     () =>
       handed.value.length > 0
@@ -33,59 +23,41 @@ export function Classroom() {
     [handed.value],
   );
 
-  async function take(files: File[]): Promise<void> {
-    const news: Handed[] = [];
-    const wrong: string[] = [];
-    for (const file of files.slice(0, MOST_FILES)) {
-      try {
-        news.push({ name: file.name, file: readProgress(await textOf(file, MOST_PROGRESS_BYTES)) });
-      } catch (error) {
-        if (!isProblem(error)) throw error;
-        wrong.push(say("class-refused", { file: file.name, why: notProgress(error) }));
-      }
-    }
-    if (files.length > MOST_FILES) wrong.push(say("class-only-first", { files: MOST_FILES }));
-    // The same file once more takes the place of the one before.
-    const names = new Set(news.map(({ name }) => name));
-    handed.value = [...handed.value.filter(({ name }) => !names.has(name)), ...news];
-    refused.value = wrong;
-  }
-
   return (
     <section class="lessons-class" aria-labelledby="lessons-class">
       <h3 id="lessons-class">{say("lessons-class")}</h3>
       <p>{say("class-says")}</p>
       <div class="choices">
-        <OpenFile label={say("class-files")} multiple onOpen={(files) => void take(files)}>
+        <OpenFile label={say("class-files")} multiple onOpen={(files) => void takeHanded(files)}>
           {say("class-open")}
         </OpenFile>
         {handed.value.length > 0 && (
-          <button
-            type="button"
-            onClick={() => {
-              handed.value = [];
-              refused.value = [];
-            }}
-          >
+          <button type="button" onClick={putAway}>
             {say("class-away")}
           </button>
         )}
       </div>
       <div role="status">
         {handed.value.length > 0 && <p>{say("class-read", { files: handed.value.length })}</p>}
-        {refused.value.length > 0 && (
-          <>
-            <p>{say("class-not-read")}</p>
-            <ul class="missing">
-              {refused.value.map((text) => (
-                <li key={text}>{text}</li>
-              ))}
-            </ul>
-          </>
-        )}
+        <Told title={say("class-twice")} told={twice.value} />
+        <Told title={say("class-not-read")} told={notRead.value} />
       </div>
       {table && <Table table={table} handed={handed.value} />}
     </section>
+  );
+}
+
+function Told({ title, told }: { title: string; told: ToSay[] }) {
+  if (told.length === 0) return null;
+  return (
+    <>
+      <p>{title}</p>
+      <ul class="missing">
+        {told.map((one, at) => (
+          <li key={at}>{one()}</li>
+        ))}
+      </ul>
+    </>
   );
 }
 
