@@ -113,3 +113,79 @@ test("a note half typed is there when the room is left, and in another language"
   await check();
   await context.close();
 });
+
+/** How the store goes while the page is open: the reader clears what the browser keeps, or another tab deletes it. */
+const DELETED = {
+  "cleared by the reader": async (page, context) => {
+    const session = await context.newCDPSession(page);
+    const { origin } = new URL(site.url);
+    await session.send("Storage.clearDataForOrigin", { origin, storageTypes: "indexeddb" });
+  },
+  "deleted by another tab": async (_, context) => {
+    const other = await context.newPage();
+    await other.goto(`${site.url}LICENSE-MIT.txt`).catch(() => {});
+    await other.evaluate(
+      () =>
+        new Promise((done, refuse) => {
+          const deleting = indexedDB.deleteDatabase("pithball.shelf");
+          deleting.onsuccess = done;
+          deleting.onerror = refuse;
+        }),
+    );
+    await other.close();
+  },
+};
+
+for (const [how, clear] of Object.entries(DELETED)) {
+  test(`a store ${how}: that is said, and what is in view is kept again, once`, async () => {
+    const { page, context, reload, check } = await shelfOpen();
+    await form(page).getByLabel("Name").fill("First");
+    await put(page);
+    await said(page, "Put on the shelf: First.");
+    const second = await context.newPage();
+    await second.goto(site.url);
+    await toShelf(second);
+    await second.getByRole("heading", { name: "First" }).waitFor();
+
+    await clear(page, context);
+    await said(
+      page,
+      "What the browser kept of the shelf was deleted meanwhile. What is seen here is kept anew.",
+    );
+    await said(second, "is kept anew");
+    assert.equal(await page.locator(".stale").count(), 0);
+    await form(page).getByLabel("Name").fill("Second");
+    await put(page);
+    await said(page, "Put on the shelf: Second.");
+    await reload();
+    await toShelf(page);
+    await page.getByRole("heading", { name: "Second" }).waitFor();
+    assert.deepEqual((await names(page)).sort(), ["First", "Second"]);
+    await check();
+    await context.close();
+  });
+}
+
+test("a store that is deleted and then keeps nothing: what is in view is not kept, and says why", async () => {
+  const { page, context, check } = await shelfOpen();
+  await form(page).getByLabel("Name").fill("First");
+  await put(page);
+  await said(page, "Put on the shelf: First.");
+  await page.evaluate(() => {
+    globalThis.realPut = IDBObjectStore.prototype.put;
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException("full", "QuotaExceededError");
+    };
+  });
+  await DELETED["cleared by the reader"](page, context);
+  await said(page, "Still not kept.");
+  await page.getByText("One entry is not kept.").waitFor();
+  await page.locator("[data-entry] .out").waitFor();
+  await page.evaluate(() => {
+    IDBObjectStore.prototype.put = globalThis.realPut;
+  });
+  await page.getByRole("button", { name: "Try again" }).click();
+  await said(page, "All of the shelf is kept now.");
+  await check();
+  await context.close();
+});

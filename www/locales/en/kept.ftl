@@ -1,6 +1,10 @@
 # What comes of putting something on the shelf and taking it off.
 
 kept-memory-only = This browser does not let the page keep it.
+kept-newer = Another tab has the shelf in a newer version of this page.
+kept-broken = What this browser kept of the shelf cannot be opened.
+kept-deleted = What the browser kept of the shelf was deleted.
+kept-anew = What the browser kept of the shelf was deleted meanwhile. What is seen here is kept anew.
 kept-full-storage = The browser's storage for this page is full.
 kept-not = The browser did not keep it ({ $why }).
 kept-full = The shelf is full: { $most } stand on it. Take something off, or save it to a file and begin anew.

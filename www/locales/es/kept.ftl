@@ -1,6 +1,10 @@
 # Qué pasa al poner algo en el estante y al quitarlo.
 
 kept-memory-only = Este navegador no deja que la página lo guarde.
+kept-newer = Otra pestaña tiene el Estante en una versión más nueva de esta página.
+kept-broken = Lo que este navegador guardó del Estante no se puede abrir.
+kept-deleted = Se borró lo que el navegador guardaba del Estante.
+kept-anew = Se borró entretanto lo que el navegador guardaba del Estante. Lo que se ve aquí se guardó de nuevo.
 kept-full-storage = El espacio del navegador para esta página está lleno.
 kept-not = El navegador no lo guardó ({ $why }).
 kept-full = El estante está lleno: hay { $most } en él. Quita algo, o guárdalo en un archivo y empieza de nuevo.

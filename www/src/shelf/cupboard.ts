@@ -16,7 +16,7 @@ export interface Cupboard {
   all(): Promise<{ id: string; raw: unknown }[]>;
   /**
    * Keeps records, all or none. One that was changed by another page since
-   * `basis` was read is kept beside that change under a new id, not over it.
+   * `basis` was read, and not to the same, is kept beside that change under a new id, not over it.
    * Resolves to what is now kept.
    */
   put(changes: { kept: Kept; basis: string | null }[]): Promise<Kept[]>;
@@ -25,19 +25,23 @@ export interface Cupboard {
   close(): void;
 }
 
+/** How a cupboard is gone that was open: a newer page wants it, or it was deleted with all in it. */
+export type Gone = "newer" | "deleted";
+
 /** A browser that has not answered by then will not. */
 const LONGEST_WAIT_MS = 8000;
 
-export async function openCupboard(onGone: () => void): Promise<Cupboard | { missing: Missing }> {
+export async function openCupboard(onGone: (how: Gone) => void): Promise<Cupboard | { missing: Missing }> {
   try {
     const opening = openDB(NAME, VERSION, {
       upgrade: (fresh) => fresh.createObjectStore(STORE, { keyPath: "id" }),
-      // A newer page waits for this one to let go.
-      blocking: (_was, _will, event) => {
+      // A newer page, or who deletes it, waits for this one to let go.
+      blocking: (_was, will, event) => {
         (event.target as IDBDatabase).close();
-        onGone();
+        onGone(will === null ? "deleted" : "newer");
       },
-      terminated: onGone,
+      // Closed by the browser, as when the reader clears what it keeps.
+      terminated: () => onGone("deleted"),
     });
     const silence = new Promise<never>((_, refuse) => {
       setTimeout(() => refuse(new Error("no answer")), LONGEST_WAIT_MS);
@@ -66,6 +70,8 @@ function whyMissing(error: unknown): Missing {
   return refusals.includes(name) ? "forbidden" : "broken";
 }
 
+const same = (a: Kept, b: Kept): boolean => a.name === b.name && a.note === b.note && a.shot === b.shot;
+
 function cupboard(db: IDBPDatabase): Cupboard {
   /** A transaction that is on the disk before it says so. */
   function writing() {
@@ -90,7 +96,7 @@ function cupboard(db: IDBPDatabase): Cupboard {
       const done: Kept[] = [];
       for (const { kept, basis } of changes) {
         const there = (await tx.store.get(kept.id)) as Kept | undefined;
-        const mine = (there?.rev ?? null) === basis;
+        const mine = (there?.rev ?? null) === basis || (there !== undefined && same(there, kept));
         const record = mine ? kept : { ...kept, id: token() };
         await tx.store.put(record);
         done.push(record);

@@ -9,9 +9,9 @@ import type { Store, WholeShot } from "../store";
 import { describe, isProblem } from "../store";
 import type { ShelfEntry } from "../types";
 import { sentenceIn } from "../units";
-import { type Cupboard, clearCupboard, type Missing, openCupboard } from "./cupboard";
+import { type Cupboard, clearCupboard, type Gone, type Missing, openCupboard } from "./cupboard";
 import { tooLong } from "./letters";
-import { type Broken, type Entry, readKept, readShot, toKept, token, whyUnkept } from "./record";
+import { type Broken, type Entry, type Kept, readKept, readShot, toKept, token, whyUnkept } from "./record";
 import { say } from "./say";
 
 /** As the shelf file has it. */
@@ -61,9 +61,18 @@ function whyNotKept(error: unknown): ToSay {
     : () => say("kept-not", { why: name });
 }
 
+function whyMissing(standing: Missing | "opening" | "kept"): ToSay {
+  if (standing === "newer") return () => say("kept-newer");
+  if (standing === "broken") return () => say("kept-broken");
+  return () => say(standing === "forbidden" ? "kept-memory-only" : "kept-deleted");
+}
+
 /** Lets the page draw between two stretches of work. */
-const breathe = () => new Promise((resume) => setTimeout(resume));
+const breathe = () => pause(0);
+const pause = (ms: number) => new Promise((resume) => setTimeout(resume, ms));
 const STRETCH_MS = 12;
+/** While a browser is deleting it opens nothing. */
+const WAITS_MS = [100, 400, 1600, 3200];
 
 export function createShelf({ wasm, fail, view }: Store): Shelf {
   const standing = signal<"opening" | "kept" | Missing>("opening");
@@ -75,11 +84,15 @@ export function createShelf({ wasm, fail, view }: Store): Shelf {
   let cupboard: Cupboard | null = null;
   let others: BroadcastChannel | null = null;
 
-  async function open(): Promise<void> {
-    const found = await openCupboard(() => {
-      cupboard = null;
-      standing.value = "newer";
-    });
+  const open = async () => takeUp(await openCupboard(gone));
+
+  function gone(how: Gone): void {
+    cupboard = null;
+    if (how === "newer") standing.value = "newer";
+    else inTurn(keepAnew).catch(unlessGone);
+  }
+
+  async function takeUp(found: Cupboard | { missing: Missing }): Promise<void> {
     if ("missing" in found) {
       standing.value = found.missing;
       return;
@@ -94,6 +107,29 @@ export function createShelf({ wasm, fail, view }: Store): Shelf {
       cupboard = null;
       standing.value = "broken";
     }
+  }
+
+  /** After all that was kept was deleted: what is in view is not kept, and is kept again where that can be. */
+  async function keepAnew(): Promise<void> {
+    const unread = broken.peek();
+    if (entries.peek().length + unread.length === 0) return open();
+    entries.value = entries
+      .peek()
+      .map((entry) => ({ ...entry, rev: null, unkept: entry.unkept ?? (() => say("kept-deleted")) }));
+    let found = await openCupboard(gone);
+    for (const wait_ms of WAITS_MS) {
+      if (!("missing" in found)) break;
+      await pause(wait_ms);
+      found = await openCupboard(gone);
+    }
+    await takeUp(found);
+    // As they were, whatever they are.
+    const raws = unread.flatMap(({ id, raw }) => (raw === null ? [] : [{ ...(raw as object), id } as Kept]));
+    await cupboard?.put(raws.map((kept) => ({ kept, basis: null }))).catch(() => {});
+    await keep(entries.peek());
+    await refresh();
+    const why = entries.peek().map(whyUnkept).find(Boolean);
+    said.value = () => (why ? say("kept-still-not", { why: why() }) : say("kept-anew"));
   }
 
   /** Takes up what is kept now, without letting go of what is only here. */
@@ -134,7 +170,8 @@ export function createShelf({ wasm, fail, view }: Store): Shelf {
   /** Shows entries as they are to be and keeps them; the name of one that went beside another page's change. */
   async function keep(wanted: Entry[]): Promise<string | null> {
     if (!cupboard) {
-      for (const entry of wanted) show(entry.id, { ...entry, unkept: () => say("kept-memory-only") });
+      const unkept = whyMissing(standing.peek());
+      for (const entry of wanted) show(entry.id, { ...entry, unkept });
       return null;
     }
     batch(() => {
@@ -257,16 +294,19 @@ export function createShelf({ wasm, fail, view }: Store): Shelf {
     said.value = () => say("kept-put-back-name", { name: one.name });
   }
 
+  /** A store that goes away meanwhile says so itself. */
+  function unlessGone(error: unknown): void {
+    if (!(error instanceof DOMException)) fail(error);
+  }
+
+  const followOthers = () => void inTurn(refresh).catch(unlessGone);
+
   try {
     others = new BroadcastChannel("pithball.shelf");
-    others.onmessage = () => {
-      inTurn(refresh).catch(fail);
-    };
+    others.onmessage = followOthers;
   } catch {
     // Other pages are then noticed when this one is looked at again.
-    addEventListener("focus", () => {
-      inTurn(refresh).catch(fail);
-    });
+    addEventListener("focus", followOthers);
   }
   inTurn(open).catch(fail);
 
