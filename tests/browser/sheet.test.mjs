@@ -146,7 +146,7 @@ test("every comparison is one page of either paper, with a code for each ball", 
   await onBench(page, BALLS[5]);
   for (const name of BALLS) {
     await page.getByLabel("Compare with").selectOption({ label: name });
-    assert.equal(await page.locator("#sheet-title").textContent(), `A: ${BALLS[5]}B: ${name}`);
+    assert.equal(await page.locator("#sheet-title").textContent(), `A: ${BALLS[5]} B: ${name}`);
     for (const paper of Object.keys(PAPERS)) await print(page, paper, `${BALLS[5]} and ${name}`);
   }
   for (const at of [0, 1]) {
@@ -223,6 +223,20 @@ test("long names, many parts, large links: still one page, and it says what it l
   for (const paper of Object.keys(PAPERS)) await print(page, paper, "wordy");
   await page.getByLabel("Compare with").selectOption({ label: BALLS[3] });
   for (const paper of Object.keys(PAPERS)) await print(page, paper, "wordy and another");
+
+  // Without a space where a line could end.
+  const endless = "W".repeat(10_000);
+  const pieces = ball.pieces.map((piece) => ({ ...piece, name: endless }));
+  await openFile(page, {
+    ...scenario("shots/opening.shot.json"),
+    ball: { ...ball, name: endless, note: endless, cover: { ...ball.cover, name: `The ${endless}` }, pieces },
+  });
+  for (const paper of Object.keys(PAPERS)) await print(page, paper, "endless and another");
+  await page.getByLabel("Compare with").selectOption({ label: "no other ball" });
+  for (const paper of Object.keys(PAPERS)) await print(page, paper, "endless");
+  const names = await page.locator(".sheet-page svg text").allTextContents();
+  assert.ok(names.some((name) => /W…$/.test(name)) && names.every((name) => name.length < 70));
+  assert.ok((await page.title()).length < 100);
 
   await openFile(page, made(18));
   await page.getByLabel("Compare with").selectOption({ label: "no other ball" });

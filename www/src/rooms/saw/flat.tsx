@@ -3,6 +3,7 @@ import { SectionDrawing } from "../../draw/section";
 import { remPx } from "../../draw/use-size";
 import { add, scale } from "../../draw/vectors";
 import { paintOf } from "../../palette";
+import { shorten } from "../../shorten";
 import type { Units } from "../../store";
 import type { Section } from "../../types";
 import { reading } from "../../units";
@@ -31,11 +32,14 @@ export interface FlatProps {
   onPick?: (part: number) => void;
 }
 
+/** Letters of a name in a drawing, where it is not shorter still, and in what is said of it. */
+const MOST_NAME = 60;
+
 export function Flat(props: FlatProps) {
   const { derived, section, units } = props;
   const { made } = derived;
   const radius_in = made.diameter_in / 2;
-  const names = partNames(derived);
+  const names = partNames(derived).map((name) => shorten(name, MOST_NAME));
   const cut = planeWords(section, (inches) => reading(inches, "size", units));
   const parts = areas(section).map(({ part }) => names[part]);
   const narrowest = props.measured ? section.narrowest : null;
@@ -62,7 +66,7 @@ export function Flat(props: FlatProps) {
       width_px={props.width_px}
       height_px={props.height_px}
       paper={props.paper ?? (props.dark ? "#d6d1c6" : "#fffdf8")}
-      title={say("saw-section-title", { ball: made.name, plane: cut })}
+      title={say("saw-section-title", { ball: shorten(made.name, MOST_NAME), plane: cut })}
       desc={[
         say("saw-section-shows", { parts: parts.join(", ") }),
         ...(narrowest ? [narrowestWords(narrowest, section, units)] : []),

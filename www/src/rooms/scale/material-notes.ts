@@ -2,10 +2,14 @@
 // have, published limits that the ball would not keep to.
 import { offered, partCalled } from "../../locale/names";
 import { worded } from "../../locale/worded";
+import { shorten } from "../../shorten";
 import type { Units } from "../../store";
 import type { BallFile, Ladder } from "../../types";
 import { digits, sentenceIn } from "../../units";
 import { say } from "./say";
+
+/** Letters of a name in a sentence. */
+const MOST_NAME = 40;
 
 /** What to mind at the weights where a part would be lighter than any filler. */
 export const cautionNotes = ({ rungs }: Ladder, weight: (lb: number) => string, units: Units): string[] =>
@@ -28,8 +32,9 @@ export function materialNotes(file: BallFile, ladder: Ladder, weight: (lb: numbe
     const weights = beyond.map(({ weight_lb }) => weight(weight_lb)).join(", ");
     const density =
       low === high ? digits(low, 2) : say("scale-line-range", { low: digits(low, 2), high: digits(high, 2) });
-    const material = offered("material", piece.material ?? "");
-    return [say("scale-line-material", { weights, material, density, part: partCalled(name) })];
+    const material = shorten(offered("material", piece.material ?? ""), MOST_NAME);
+    const part = shorten(partCalled(name), MOST_NAME);
+    return [say("scale-line-material", { weights, material, density, part })];
   });
 }
 

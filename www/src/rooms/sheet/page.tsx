@@ -56,12 +56,13 @@ export function Page({ bench, other, otherName, ladders, lines, paper, bowler, d
       <header class="sheet-head">
         <div>
           <h3 id="sheet-title">
-            {other ? say("sheet-a", { ball: shorten(file.name, MOST_NAMES) }) : shorten(file.name, MOST_NAME)}
-            {other && (
+            {other ? (
               <>
-                <br />
-                {say("sheet-b", { ball: shorten(otherName, MOST_NAMES) })}
+                <span class="sheet-name">{say("sheet-a", { ball: shorten(file.name, MOST_NAMES) })}</span>{" "}
+                <span class="sheet-name">{say("sheet-b", { ball: shorten(otherName, MOST_NAMES) })}</span>
               </>
+            ) : (
+              shorten(file.name, MOST_NAME)
             )}
           </h3>
           {!other && file.note && <p>{shorten(file.note, MOST_NOTE)}</p>}

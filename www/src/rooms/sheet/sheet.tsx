@@ -2,6 +2,7 @@ import "./sheet.css";
 import { type Signal, useSignal } from "@preact/signals";
 import { language } from "../../locale/language";
 import { Broken } from "../../parts/broken";
+import { shorten } from "../../shorten";
 import { isProblem, useStore } from "../../store";
 import { useTyped } from "../../typed";
 import type { BallFile } from "../../types";
@@ -52,8 +53,8 @@ export function Sheet() {
   usePaper(paper.value);
   useTitle(
     rival && against
-      ? say("sheet-title-two", { ball: bench.file.name, other: against.name })
-      : say("sheet-title", { ball: bench.file.name }),
+      ? say("sheet-title-two", { ball: short(bench.file.name), other: short(against.name) })
+      : say("sheet-title", { ball: short(bench.file.name) }),
   );
   const { ballProblem, shotProblem } = store.derived.value;
   const wrong = ballProblem ?? shotProblem;
@@ -130,6 +131,9 @@ export function Sheet() {
   );
 }
 
+/** A name in a list to choose from, or in that of the file to print to. */
+const short = (name: string): string => shorten(name, 60);
+
 /** The part in hand, or the cover where a ball has no such part. */
 const changedIn = (file: BallFile | undefined, part: number): number =>
   file && part <= file.pieces.length ? part : 0;
@@ -147,7 +151,7 @@ function WeightsBy({ label, file, part }: { label: string; file: BallFile; part:
       >
         {partNames({ made: file }).map((name, n) => (
           <option key={n} value={n}>
-            {say("sheet-density-of", { part: name })}
+            {say("sheet-density-of", { part: short(name) })}
           </option>
         ))}
       </select>
@@ -166,7 +170,7 @@ function Against({ items: { shelf, house }, chosen, choose }: AgainstProps) {
   const options = (items: Item[]) =>
     items.map(({ id, name }) => (
       <option key={id} value={id}>
-        {name}
+        {short(name)}
       </option>
     ));
   return (

@@ -1,11 +1,15 @@
 import { partCalled } from "../../locale/names";
 import { SayTerms } from "../../parts/say-terms";
+import { shorten } from "../../shorten";
 import type { Units } from "../../store";
 import type { Ladder } from "../../types";
 import { digits, measure, number, reading } from "../../units";
 import { canBeMade, cautionNotes, limitNotes, materialNotes } from "../scale/material-notes";
 import { say } from "./say";
 import type { Told } from "./told";
+
+/** Letters of a part's name. */
+const MOST_PART = 24;
 
 interface WeightsProps {
   told: Told;
@@ -31,7 +35,7 @@ export function Weights({ told, ladder, units }: WeightsProps) {
       <table>
         <caption>
           {say(told.drilled ? "sheet-by-density-drilled" : "sheet-by-density", {
-            parts: and(ladder.parts.map(partCalled)),
+            parts: and(ladder.parts),
           })}
         </caption>
         <thead>
@@ -172,4 +176,7 @@ export function BothWeights({ ladders, drilled, units }: BothWeightsProps) {
   );
 }
 
-const and = (names: string[]): string => names.reduce((one, other) => say("sheet-both", { one, other }));
+const and = (names: string[]): string =>
+  names
+    .map((name) => shorten(partCalled(name), MOST_PART))
+    .reduce((one, other) => say("sheet-both", { one, other }));
