@@ -161,7 +161,7 @@ test("every comparison is one page of either paper, with a code for each ball", 
   await page.getByText(": League ball.").waitFor();
   await toSheet(page);
   await page.getByLabel("Compare with").selectOption({ label: "League ball" });
-  assert.equal(await page.locator("#sheet-title").textContent(), `A: ${BALLS[5]}B: League ball`);
+  assert.equal(await page.locator("#sheet-title").textContent(), `A: ${BALLS[5]} B: League ball`);
   assert.match(same, /A and B end alike/, "a ball compared with itself");
   await check();
   await context.close();
