@@ -4,6 +4,7 @@ import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
 import { go, inLessons, toLessons } from "./about.mjs";
 import { launch } from "./harness.mjs";
+import { SLOW_PIECES } from "./slow-ball.mjs";
 
 let site;
 before(async () => {
@@ -118,22 +119,7 @@ test("what is no lesson is refused and the lesson being written stays; one with 
 
 test("a ball too large to be worked out in time is refused, and the page answers meanwhile", async () => {
   const { page, context, check } = await opened();
-  // Turned shapes of many corners that all overlap: weighed only by halving again and again.
-  const pieces = Array.from({ length: 40 }, (_, n) => ({
-    name: `${n}`,
-    density_g_cc: 1 + (n % 7) / 10,
-    shape: {
-      kind: "lathe",
-      profile_in: [
-        [0, -1.5],
-        ...Array.from({ length: 30 }, (_, i) => [0.3 + ((i * 7 + n * 3) % 11) / 10, -1.4 + (2.8 * i) / 30]),
-        [0, 1.5],
-      ],
-    },
-    at_in: [(n % 5) / 5, (n % 3) / 3, (n % 4) / 4],
-    turn_deg: [n * 7, n * 11, n * 13],
-  }));
-  const ball = { ...JSON.parse(BALL), pieces };
+  const ball = { ...JSON.parse(BALL), pieces: SLOW_PIECES };
   const { format, ...shot } = JSON.parse(scenario("shots/opening.shot.json"));
   const whole = { format, ...shot, ball };
   const name = page.locator(".ball-name input");

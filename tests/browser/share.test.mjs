@@ -5,6 +5,7 @@ import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
 import { initSync, link } from "../../www/pkg/pithball.js";
 import { accessibilityFaults, launch, NARROW } from "./harness.mjs";
+import { SLOW_PIECES } from "./slow-ball.mjs";
 
 let site;
 before(async () => {
@@ -202,23 +203,8 @@ test("a ball with a mistake gives no link but the reason", async () => {
 test("a ball that takes for ever does not hold up the page", async () => {
   const { page, check, context } = await site.open();
   const before = await numbers(page);
-  // Turned shapes of many corners that all overlap: weighed only by halving again and again.
-  const pieces = Array.from({ length: 40 }, (_, n) => ({
-    name: `${n}`,
-    density_g_cc: 1 + (n % 7) / 10,
-    shape: {
-      kind: "lathe",
-      profile_in: [
-        [0, -1.5],
-        ...Array.from({ length: 30 }, (_, i) => [0.3 + ((i * 7 + n * 3) % 11) / 10, -1.4 + (2.8 * i) / 30]),
-        [0, 1.5],
-      ],
-    },
-    at_in: [(n % 5) / 5, (n % 3) / 3, (n % 4) / 4],
-    turn_deg: [n * 7, n * 11, n * 13],
-  }));
   const made = { ...scenario("shots/opening.shot.json") };
-  made.ball = { ...scenario("balls/no-1-simple.ball.json"), pieces };
+  made.ball = { ...scenario("balls/no-1-simple.ball.json"), pieces: SLOW_PIECES };
   initSync({ module: readFileSync(new URL("../../www/pkg/pithball_bg.wasm", import.meta.url)) });
   await page.evaluate((hash) => {
     location.hash = hash;

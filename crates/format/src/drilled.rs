@@ -11,7 +11,7 @@ use serde::Serialize;
 use crate::ball::{BallFile, Hole};
 use crate::checked::{RuleDoc, verdict};
 use crate::laid::{DrilledBall, digit_name, insert_name};
-use crate::tree::{read_off};
+use crate::tree::read_off;
 use crate::weighed::{RgIn, WeighedDoc};
 use crate::{Phrase, phrase};
 
