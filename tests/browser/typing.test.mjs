@@ -75,6 +75,7 @@ test("what is refused leaves the value as it was before the first key", async ()
   await page.getByText("Map: RG").click();
   const map = page.locator(".maker", { hasText: "Map: RG" });
   const ends = map.locator(".map-side").first().getByRole("textbox");
+  await ends.nth(1).waitFor();
   const [low, high] = await ends.evaluateAll((all) => all.map(({ value }) => value));
   await type(ends.nth(0), "99");
   await map.getByText(`Must be less than ${high}; still using ${low}.`).waitFor();
