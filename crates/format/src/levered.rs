@@ -114,7 +114,7 @@ fn note() -> Phrase {
     phrase!(
         "levers-note",
         "Changes to first order, per step: 0.01 g/cc, 0.05 in, 1 degree, a hundredth of a factor. Where raising and \
-         lowering differ by more than their sign, the number has a kink here."
+         lowering differ by more than their sign, the number bends at this very value."
     )
 }
 

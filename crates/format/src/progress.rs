@@ -1,5 +1,7 @@
 //! The progress file, `NAME.progress.json`: what one learner did in lessons.
 
+use std::collections::BTreeSet;
+
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -8,7 +10,7 @@ use crate::node::{Node, Object};
 use crate::phrase;
 use crate::problem::Problem;
 use crate::shelf::{instant, text_up_to};
-use crate::tree::Tree;
+use crate::tree::{Tree, quote};
 
 /// Most lessons in a progress file.
 pub const MAX_PROGRESS_LESSONS: usize = 500;
@@ -143,6 +145,7 @@ impl ProgressFile {
         let format = node.key("format")?.choice(&[("pithball.progress/1", ProgressVersion::V1)])?;
         let file = node.object(&["format", "learner", "lessons"])?;
         let lessons = list(&file.get("lessons")?, MAX_PROGRESS_LESSONS, LessonProgress::read)?;
+        each_once(&lessons)?;
         Ok(Self { format, learner: text(&file, "learner")?, lessons })
     }
 }
@@ -196,6 +199,20 @@ impl GivenAnswer {
                 .transpose()?,
         })
     }
+}
+
+/// What was done in a lesson is said in one place.
+fn each_once(lessons: &[LessonProgress]) -> Result<(), Problem> {
+    let mut known = BTreeSet::new();
+    let Some(at) = lessons.iter().position(|lesson| !known.insert(lesson.id.as_str())) else { return Ok(()) };
+    let id = quote(&lessons[at].id);
+    let found = phrase!("again", "{what} again", what = &id);
+    let accepted = phrase!("each-lesson-once", "each lesson once");
+    Err(Problem::new(format!("lessons[{at}].id"), found, accepted).saying(phrase!(
+        "lesson-twice",
+        "The lesson {id} stands there twice.",
+        id = id
+    )))
 }
 
 fn text(object: &Object<'_>, key: &'static str) -> Result<String, Problem> {

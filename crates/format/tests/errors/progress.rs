@@ -28,6 +28,8 @@ fn progress_files() {
     progress("\"tries\": 2", "\"tires\": 2", "lessons[0].steps[0].tires", "the unknown key \"tires\"");
     progress("\"low\"", "\"lowest\"", "lessons[0].steps[0].answer.outcome", "\"lowest\"");
     progress("\"option\": 2", "\"option\": 8", "lessons[0].steps[0].answer.option", "8");
+    let again = r#"] }, { "id": "the-puck", "title": "The puck", "of_steps": 5, "steps": [] } ] }"#;
+    progress("] } ] }", again, "lessons[1].id", "\"the-puck\" again");
     progress("[20, 0]", "[20]", "lessons[0].steps[0].answer.path[0]", "a list of 1");
     progress("[20, 0]", "[20, null]", "lessons[0].steps[0].answer.path[0][1]", "null");
 }
