@@ -12,10 +12,11 @@ import { keepPage } from "./offline/offline";
 import { Fault } from "./parts/fault";
 import { loadRest } from "./parts/part";
 import { autosave, type Found, restore } from "./persist";
+import { isProblem } from "./problem";
 import { firstDoc } from "./rooms/bench/templates";
 import { watchLinks } from "./share/link";
 import { createShelf, ShelfContext } from "./shelf/shelf";
-import { createStore, type Doc, FIRST_VIEW, isProblem, type Store, StoreContext } from "./store";
+import { createStore, type Doc, FIRST_VIEW, type Store, StoreContext } from "./store";
 import type { WasmModule } from "./types";
 import { startModule } from "./wasm";
 

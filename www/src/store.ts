@@ -5,23 +5,11 @@
 import { batch, computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
+import { asItIs, begin, type Derived, tryBall, tryThrow } from "./derive";
 import { changedOutside, type Taken } from "./lessons/taken";
 import type { ToSay } from "./locale/say";
-import { worded } from "./locale/worded";
-import type {
-  BallFile,
-  Drilled,
-  Problem,
-  Roll,
-  Section,
-  ShotFile,
-  TargetFile,
-  TolerancesFile,
-  Vec3,
-  WasmBall,
-  WasmModule,
-  Weighed,
-} from "./types";
+import { describe } from "./problem";
+import type { BallFile, Section, ShotFile, TargetFile, TolerancesFile, Vec3, WasmModule } from "./types";
 import { say } from "./work";
 
 export type Shot = Omit<ShotFile, "ball">;
@@ -66,34 +54,6 @@ export interface View {
   /** What the reader changed about the usual tolerances, and about the wanted core. */
   tolerances: Partial<TolerancesFile> | null;
   target: Partial<TargetFile> | null;
-}
-
-/** What follows from the doc. `file` and `shot` are those the numbers belong to. */
-export interface Derived {
-  /** The ball as thrown: drilled where the shot says so. */
-  ball: WasmBall;
-  weighed: Weighed;
-  /** The file of the ball as thrown: with the holes and inserts that the shot drills. */
-  made: BallFile;
-  /** The file on the bench. */
-  file: BallFile;
-  /** The ball of `file`; `ball` itself where nothing is drilled. */
-  base: WasmBall;
-  /** Its numbers; `weighed` itself where nothing is drilled. */
-  undrilled: Weighed;
-  /** What drilling did; null where nothing is drilled. */
-  drilled: Drilled | null;
-  /** The numbers before the last edit, to show what it changed. */
-  before: Weighed | null;
-  shot: Shot;
-  roll: Roll;
-  rollBefore: Roll | null;
-  /** The ball and shot that those numbers belong to. */
-  docBefore: Doc | null;
-  /** Why the ball on the bench is not the one shown. */
-  ballProblem: Problem | null;
-  /** Why the shot as typed is not the one shown: `roll` is then the last that could be followed. */
-  shotProblem: Problem | null;
 }
 
 /** The bench lent to a lesson: the reader's own work lies aside until it is given back. */
@@ -166,32 +126,6 @@ export const FIRST_VIEW: View = {
 const SAME_GESTURE_MS = 1000;
 const MOST_STEPS = 200;
 const MOST_ASIDE = 5;
-
-export function isProblem(error: unknown): error is Problem {
-  return (
-    typeof error === "object" &&
-    error !== null &&
-    "place" in error &&
-    "accepted" in error &&
-    "message" in error
-  );
-}
-
-/** What is made, or why it cannot be. */
-export function orProblem<T>(make: () => T): T | Problem {
-  try {
-    return make();
-  } catch (error) {
-    if (isProblem(error)) return error;
-    throw error;
-  }
-}
-
-export function describe(error: unknown): string {
-  if (error instanceof Error) return `${error.name}: ${error.message}`;
-  if (isProblem(error)) return `${worded(error.message)} (${error.place}: ${worded(error.found)})`;
-  return String(error);
-}
 
 /** Builds the store around a doc whose ball may be wrong and a good one that is not. */
 export function createStore(
@@ -422,81 +356,6 @@ export function createStore(
     },
     fail,
   };
-}
-
-function begin(wasm: WasmModule, good: Doc): Derived {
-  const base = new wasm.Ball(good.ball);
-  const undrilled = base.weigh();
-  const found = { file: good.ball, base, undrilled };
-  const thrown = drill(found, good.shot);
-  return {
-    ...found,
-    ...thrown,
-    roll: thrown.ball.roll(good.shot),
-    before: null,
-    shot: good.shot,
-    rollBefore: null,
-    docBefore: null,
-    ballProblem: null,
-    shotProblem: null,
-  };
-}
-
-function tryBall(
-  wasm: WasmModule,
-  file: BallFile,
-): { base: WasmBall; undrilled: Weighed } | { problem: Problem } {
-  try {
-    const base = new wasm.Ball(file);
-    return { base, undrilled: base.weigh() };
-  } catch (error) {
-    if (isProblem(error)) return { problem: error };
-    throw error;
-  }
-}
-
-type Base = Pick<Derived, "file" | "base" | "undrilled">;
-type Thrown = Pick<Derived, "ball" | "made" | "weighed" | "drilled">;
-
-const asItIs = ({ file, base, undrilled }: Base): Thrown => ({
-  ball: base,
-  made: file,
-  weighed: undrilled,
-  drilled: null,
-});
-
-/** The ball as a shot throws it. */
-function drill(of: Base, shot: Shot): Thrown {
-  if (!shot.drilling) return asItIs(of);
-  const ball = of.base.drilled(shot);
-  return { ball, made: ball.file(), weighed: ball.weigh(), drilled: ball.drilling() };
-}
-
-/** Whether two shots drill the same holes. */
-const sameHoles = (a: Shot, b: Shot): boolean =>
-  a.drilling === b.drilling &&
-  (!a.drilling ||
-    (a.hand === b.hand &&
-      a.layout.pin_to_pap_in === b.layout.pin_to_pap_in &&
-      a.layout.drilling_angle_deg === b.layout.drilling_angle_deg));
-
-/** Drills, unless `old` is the very ball already, and rolls. */
-function tryThrow(of: Base, shot: Shot, old: Derived): (Thrown & { roll: Roll }) | { problem: Problem } {
-  let thrown: Thrown | null = null;
-  try {
-    const known =
-      of.base === old.base &&
-      sameHoles(shot, old.shot) &&
-      // Not where the ball could not be drilled and went as it is.
-      (old.drilled !== null) === (shot.drilling !== undefined);
-    const { ball, made, weighed, drilled } = old;
-    thrown = known ? { ball, made, weighed, drilled } : drill(of, shot);
-    return { ...thrown, roll: thrown.ball.roll(shot) };
-  } catch (error) {
-    if (thrown && thrown.ball !== of.base && thrown.ball !== old.ball) thrown.ball.free();
-    if (isProblem(error)) return { problem: error };
-    throw error;
-  }
 }
 
 export const StoreContext = createContext<Store | null>(null);

@@ -2,7 +2,8 @@
 
 import { useEffect, useRef, useState } from "preact/hooks";
 import { WorkerBroke } from "./jobs";
-import { isProblem, useStore } from "./store";
+import { isProblem } from "./problem";
+import { useStore } from "./store";
 import type { Problem } from "./types";
 
 export type TaskState<Done> =

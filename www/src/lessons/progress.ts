@@ -6,8 +6,8 @@ import { saveJson } from "../files";
 import { onlyOf } from "../kinds";
 import { worded } from "../locale/worded";
 import { more } from "../more";
+import { isProblem } from "../problem";
 import { MIB } from "../read-file";
-import { isProblem } from "../store";
 import type { LessonDoc, LessonStep, Problem, ProgressFile } from "../types";
 import { say } from "./say";
 

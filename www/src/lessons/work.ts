@@ -3,7 +3,8 @@
 import { batch } from "@preact/signals";
 import { language } from "../locale/language";
 import type { ToSay } from "../locale/say";
-import { type Doc, isProblem, type Room, type Store } from "../store";
+import { isProblem } from "../problem";
+import type { Doc, Room, Store } from "../store";
 import type { Guess, LessonDoc, WasmLesson } from "../types";
 import { lessonsAt } from "./at";
 import { lessonProgress, noteStep } from "./progress";

@@ -1,5 +1,5 @@
 import { useMemo } from "preact/hooks";
-import { isProblem, orProblem } from "../store";
+import { isProblem, orProblem } from "../problem";
 import type { Problem } from "../types";
 
 /** What is wrong with a file by itself, as reading it tells. */

@@ -1,7 +1,8 @@
 import { saveBall } from "../files";
 import { say } from "../frame";
 import { keepInstead, startAfresh } from "../persist";
-import { type Doc, describe } from "../store";
+import { describe } from "../problem";
+import type { Doc } from "../store";
 
 interface FaultProps {
   error: unknown;

@@ -2,7 +2,8 @@
 
 import { type Jobs, WorkerBroke } from "../jobs";
 import { ownProblem } from "../own-problem";
-import { type Doc, isProblem } from "../store";
+import { isProblem } from "../problem";
+import type { Doc } from "../store";
 import { count } from "../units";
 import { say } from "../work";
 

@@ -3,7 +3,8 @@
 
 import type { Jobs } from "../jobs";
 import type { ToSay } from "../locale/say";
-import { type Doc, isProblem, type Shot, type Store, wholeShot } from "../store";
+import { isProblem } from "../problem";
+import { type Doc, type Shot, type Store, wholeShot } from "../store";
 import type { Problem } from "../types";
 import { sentenceIn } from "../units";
 import { say } from "../work";

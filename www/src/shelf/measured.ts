@@ -2,7 +2,8 @@
 // each content and not again.
 
 import { signal } from "@preact/signals";
-import { isProblem, type WholeShot } from "../store";
+import { isProblem } from "../problem";
+import type { WholeShot } from "../store";
 import type {
   BallFile,
   Checked,

@@ -3,7 +3,8 @@
 
 import type { ToSay } from "../locale/say";
 import { ownProblem } from "../own-problem";
-import { isProblem, orProblem, type WholeShot } from "../store";
+import { isProblem, orProblem } from "../problem";
+import type { WholeShot } from "../store";
 import type { Problem, ShelfEntry, WasmModule } from "../types";
 import { makeBall } from "./measured";
 import { say } from "./say";

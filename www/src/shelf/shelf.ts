@@ -5,8 +5,8 @@ import { batch, computed, type ReadonlySignal, type Signal, signal } from "@prea
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import type { ToSay } from "../locale/say";
+import { describe, isProblem } from "../problem";
 import type { Store, WholeShot } from "../store";
-import { describe, isProblem } from "../store";
 import type { ShelfEntry } from "../types";
 import { sentenceIn } from "../units";
 import { type Cupboard, clearCupboard, type Gone, type Missing, openCupboard } from "./cupboard";

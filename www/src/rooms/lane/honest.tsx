@@ -2,10 +2,11 @@
 // two round balls that differ in RG alone, and this ball beside a round one of
 // its own RG. Said in words, with numbers computed for this very throw.
 import { useEffect, useState } from "preact/hooks";
+import type { Derived } from "../../derive";
 import type { Args } from "../../locale/say";
 import { LazyFold } from "../../parts/lazy-fold";
 import { SayTerms } from "../../parts/say-terms";
-import { type Derived, type Store, type Units, useStore } from "../../store";
+import { type Store, type Units, useStore } from "../../store";
 import type { Roll } from "../../types";
 import { apart, reading } from "../../units";
 import { say } from "./say";

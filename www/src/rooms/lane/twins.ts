@@ -1,7 +1,8 @@
 // Balls made up to tell the effects of a core apart: round inside, so that they
 // have no differential, with a weight and an RG as asked.
+
+import { isProblem } from "../../problem";
 import type { Shot, Store } from "../../store";
-import { isProblem } from "../../store";
 import type { BallFile, Coverstock, Roll, WasmBall, Weighed } from "../../types";
 
 const G_PER_KG = 1000;

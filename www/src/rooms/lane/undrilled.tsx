@@ -1,6 +1,7 @@
 // The same throw with the ball before it was drilled, beside the drilled one.
 
 import { useMemo, useState } from "preact/hooks";
+import type { Derived } from "../../derive";
 import { groundOf } from "../../draw/ground";
 import { LaneAndClose } from "../../draw/lane-and-close";
 import { type OneShot, ShotKey } from "../../draw/shots";
@@ -8,7 +9,7 @@ import { useSize } from "../../draw/use-size";
 import { BeforeAfter, type ChangeRow } from "../../parts/before-after";
 import { LazyFold } from "../../parts/lazy-fold";
 import { SayTerms } from "../../parts/say-terms";
-import { type Derived, useStore } from "../../store";
+import { useStore } from "../../store";
 import type { Roll } from "../../types";
 import { useWhenStill } from "../../when-still";
 import { against } from "../shelf/compare/words";

@@ -3,8 +3,8 @@
 import { signal } from "@preact/signals";
 import { MOST_PROGRESS_BYTES, notProgress, readProgress } from "../../lessons/progress";
 import type { ToSay } from "../../locale/say";
+import { isProblem } from "../../problem";
 import { textOf } from "../../read-file";
-import { isProblem } from "../../store";
 import type { ProgressFile } from "../../types";
 import { say } from "./say";
 

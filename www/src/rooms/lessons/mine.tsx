@@ -10,8 +10,8 @@ import {
   trouble,
 } from "../../lessons/progress";
 import { OpenFile } from "../../parts/open-file";
+import { isProblem } from "../../problem";
 import { textOf } from "../../read-file";
-import { isProblem } from "../../store";
 import { say } from "./say";
 
 /** What this learner has done: to hand in, to carry elsewhere, to forget. */

@@ -1,7 +1,9 @@
 // Where the 3D picture is seen from, and the whole state of the picture.
+
+import type { Derived } from "../../derive";
 import type { Size } from "../../draw/use-size";
 import { paintOf } from "../../palette";
-import type { Derived, View } from "../../store";
+import type { View } from "../../store";
 import type { Look, Vec3 } from "../../types";
 import { facingOf } from "./plane";
 

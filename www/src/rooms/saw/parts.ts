@@ -1,8 +1,10 @@
 // What the Saw says about a part of the ball.
+
+import type { Derived } from "../../derive";
 import type { Mark } from "../../draw/section";
 import { dot } from "../../draw/vectors";
 import { holeName, offered } from "../../locale/names";
-import type { Derived, Units } from "../../store";
+import type { Units } from "../../store";
 import type { Section, Vec3 } from "../../types";
 import { LB_KG, reading } from "../../units";
 import { say } from "./say";

@@ -1,6 +1,7 @@
 import { useMemo, useState } from "preact/hooks";
+import type { Derived } from "../../derive";
 import { useSize } from "../../draw/use-size";
-import { type Derived, useStore } from "../../store";
+import { useStore } from "../../store";
 import type { Section } from "../../types";
 import { digits, reading } from "../../units";
 import { useDark } from "./dark";

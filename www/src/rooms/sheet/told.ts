@@ -2,7 +2,8 @@
 
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { useJobs } from "../../jobs";
-import { isProblem, orProblem, type Shot, useStore, wholeShot } from "../../store";
+import { isProblem, orProblem } from "../../problem";
+import { type Shot, useStore, wholeShot } from "../../store";
 import type { NotDone } from "../../task";
 import type {
   BallFile,

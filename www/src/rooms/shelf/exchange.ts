@@ -4,6 +4,7 @@ import { saveJson, where } from "../../files";
 import type { Jobs } from "../../jobs";
 import { type Kind, kindOf, oneOf } from "../../kinds";
 import type { ToSay } from "../../locale/say";
+import { isProblem } from "../../problem";
 import { MIB, textOf } from "../../read-file";
 import { attempt, isLarge } from "../../share/attempt";
 import { tooLong } from "../../shelf/letters";
@@ -12,7 +13,7 @@ import { readShot, toFile } from "../../shelf/record";
 import { say } from "../../shelf/say";
 import type { Shelf } from "../../shelf/shelf";
 import { shorten } from "../../shorten";
-import { type Doc, isProblem, type Shot, type Store, type WholeShot } from "../../store";
+import type { Doc, Shot, Store, WholeShot } from "../../store";
 import type { BallFile, Problem, ShelfEntry, ShelfFile } from "../../types";
 import { count, sentenceIn } from "../../units";
 

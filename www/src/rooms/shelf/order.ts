@@ -2,9 +2,9 @@
 
 import { signal } from "@preact/signals";
 import { language } from "../../locale/language";
+import { isProblem } from "../../problem";
 import { measuredSoon } from "../../shelf/measured";
 import type { Entry } from "../../shelf/record";
-import { isProblem } from "../../store";
 import type { WasmModule, Weighed } from "../../types";
 
 export type Order = "saved" | "name" | "weight" | "rg" | "differential";

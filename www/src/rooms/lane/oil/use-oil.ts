@@ -1,5 +1,6 @@
 import { useMemo } from "preact/hooks";
-import { isProblem, type Store, useStore } from "../../../store";
+import { isProblem } from "../../../problem";
+import { type Store, useStore } from "../../../store";
 import type { Lane, OilFile, OilMap } from "../../../types";
 
 export interface OilOn {

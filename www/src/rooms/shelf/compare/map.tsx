@@ -1,9 +1,10 @@
 import { remPx, useSize } from "../../../draw/use-size";
 import { DIFFERENTIAL, RG, RG_LIMITS_FROM_LB } from "../../../limits";
 import { SayTerms } from "../../../parts/say-terms";
+import { isProblem } from "../../../problem";
 import { measuredSoon } from "../../../shelf/measured";
 import { useShelf } from "../../../shelf/shelf";
-import { isProblem, useStore } from "../../../store";
+import { useStore } from "../../../store";
 import { measure, number, reading } from "../../../units";
 import { BENCH_ID, type Item, type Items } from "../items";
 import { LETTERS } from "../letters";

@@ -1,8 +1,8 @@
 // Those chosen, each thrown: as it was put on the shelf, or as the first is.
 
+import { isProblem } from "../../../problem";
 import { type Measured, measured, rolled } from "../../../shelf/measured";
-import type { WholeShot } from "../../../store";
-import { type Doc, isProblem, type Shot, type View } from "../../../store";
+import type { Doc, Shot, View, WholeShot } from "../../../store";
 import type { Problem, Roll, WasmModule } from "../../../types";
 import { sameHand } from "../../../why/same-hand";
 import type { Item } from "../items";
