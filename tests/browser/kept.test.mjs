@@ -3,6 +3,7 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
+import { kept, keptAs } from "./bench-kept.mjs";
 import { accessibilityFaults, launch } from "./harness.mjs";
 
 let site;
@@ -15,12 +16,6 @@ const KEY = "pithball.bench/1";
 const nameOf = (page) => page.locator(".ball-name input");
 const notice = (page, hasText) => page.locator(".notice", { hasText }).waitFor();
 const undo = (page) => page.getByRole("button", { name: "Undo", exact: true }).click();
-const kept = (page) => page.evaluate((key) => JSON.parse(localStorage.getItem(key)), KEY);
-const keptAs = (page, name) =>
-  page.waitForFunction(
-    ([key, name]) => JSON.parse(localStorage.getItem(key) ?? "null")?.doc.ball.name === name,
-    [KEY, name],
-  );
 
 test("two tabs: neither loses what the other made, and one that only looks writes nothing over it", async () => {
   const { page, context, reload, check } = await site.open({ reducedMotion: "reduce" });

@@ -4,6 +4,7 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
 import { initSync, link } from "../../www/pkg/pithball.js";
+import { keptAs } from "./bench-kept.mjs";
 import { accessibilityFaults, launch, NARROW } from "./harness.mjs";
 import { SLOW_PIECES } from "./slow-ball.mjs";
 
@@ -15,21 +16,11 @@ after(() => site?.close());
 
 const scenario = (path) =>
   JSON.parse(readFileSync(new URL(`../../scenarios/${path}`, import.meta.url), "utf8"));
-const kept = (page) => page.evaluate(() => JSON.parse(localStorage.getItem("pithball.bench/1")));
 const notice = (page) => page.locator(".notice");
 const numbers = (page) => page.locator(".strip").textContent();
 const setName = async (page, name) => {
   await page.getByLabel("Ball", { exact: true }).fill(name);
 };
-
-/** Waits until what is on the bench has been kept, and resolves to it. */
-async function keptAs(page, name) {
-  await page.waitForFunction(
-    (name) => JSON.parse(localStorage.getItem("pithball.bench/1") ?? "null")?.doc.ball.name === name,
-    name,
-  );
-  return (await kept(page)).doc;
-}
 
 async function share(page) {
   await page.getByRole("button", { name: "Share link" }).click();

@@ -3,7 +3,7 @@
 
 import { aloud } from "./aloud";
 import type { Jobs } from "./jobs";
-import { type Kind, kindOf, oneOf, onlyOf } from "./kinds";
+import { type Kind, oneOf, onlyOf } from "./kinds";
 import type { ToSay } from "./locale/say";
 import { worded } from "./locale/worded";
 import { before, putInPlace } from "./maker/before";
@@ -112,15 +112,14 @@ type Opened = keyof typeof OPENERS;
 /** Opens any of these by what the file says it is. */
 export function open(store: Store, jobs: Jobs, file: File): Promise<void> {
   return opening(store, file, async (text, signal) => {
-    oneOf([...(Object.keys(OPENERS) as Opened[]), "shelf"], () => say("work-kinds"), text);
-    const large = largeIn(store, text);
+    const kind = oneOf(Object.keys(OPENERS) as Opened[], () => say("work-kinds"), text);
+    const large = largeIn(store, kind, text);
     if (large) {
       store.notice.value = () => say("work-opening", { file: file.name });
       await attempt(jobs, large, signal);
       store.notice.value = null;
     }
-    // What says nothing is read as a ball, and the module says what is wrong.
-    const kind = kindOf(text) as Opened | null;
+    // What is no JSON is read as a ball, and the module says what is wrong.
     return OPENERS[kind ?? "ball"](store, text, file.name);
   });
 }
@@ -139,8 +138,7 @@ export function where({ place, message }: Problem): string {
 }
 
 /** What a file puts on the bench, where it is to be tried first. */
-function largeIn(store: Store, text: string): Doc | null {
-  const kind = kindOf(text);
+function largeIn(store: Store, kind: Opened | null, text: string): Doc | null {
   if (kind === "ball") {
     const ball = JSON.parse(text) as BallFile;
     return isLarge(ball) ? { ball, shot: store.doc.value.shot } : null;

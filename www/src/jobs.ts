@@ -6,6 +6,7 @@
 import source from "worker:source";
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
+import { describe } from "./problem";
 import { say } from "./work";
 import type { FromWorker, JobList, JobName, ToWorker } from "./worker";
 
@@ -28,11 +29,7 @@ export interface Jobs {
 /** A worker died or could not start, with what the browser said: what was asked is not done, all else goes on. */
 export class WorkerBroke extends Error {
   constructor(error: unknown) {
-    super(
-      error instanceof Error || error instanceof DOMException
-        ? `${error.name}: ${error.message}`
-        : String(error),
-    );
+    super(describe(error));
   }
 }
 

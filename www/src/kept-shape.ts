@@ -1,7 +1,7 @@
 // What was kept may have been written by another version of the page, or by none:
 // enough of its shape is looked at that the page can start with it.
 
-import type { Doc, Loan, View } from "./store";
+import { type Doc, type Loan, ROOMS, type View } from "./store";
 
 export function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === "object" && value !== null;
@@ -45,7 +45,6 @@ const oneOf =
   (...all: (string | null)[]) =>
   (value: unknown) =>
     all.includes(value as string | null);
-const ROOMS = ["bench", "saw", "scale", "lane", "lesson", "lessons", "shelf", "sheet", "model"];
 
 function isPlane(value: unknown): boolean {
   return (

@@ -1,6 +1,7 @@
 // The kinds of files that people keep: how one is known, and where it belongs.
 
 import { ownProblem } from "./own-problem";
+import { shorten } from "./shorten";
 import { say } from "./work";
 
 /** What is said of a file in a place that takes none of its kind. */
@@ -17,17 +18,20 @@ const ELSEWHERE = {
 };
 export type Kind = keyof typeof ELSEWHERE;
 
-const LONGEST_NAME = 40;
+/** Letters of a format that is not known, in a sentence. */
+const MOST_SAID = 41;
 
 /** What a file says it is; null where it says nothing that is known. */
-export function kindOf(text: string): Kind | null {
-  if (/^\s*\+\+\+/.test(text)) return "lesson";
-  const name = /^pithball\.([a-z]+)/.exec(formatIn(text) ?? "")?.[1];
+export const kindOf = (text: string): Kind | null => kindIn(formatIn(text));
+
+function kindIn(format: string | null): Kind | null {
+  const name = /^pithball\.([a-z]+)/.exec(format ?? "")?.[1];
   return name !== undefined && name in ELSEWHERE ? (name as Kind) : null;
 }
 
-/** The format a file says it has; empty where it says none, null where it is no JSON. */
+/** The format a file says it has, of a lesson by how it begins; empty where it says none, null where it is no JSON. */
 function formatIn(text: string): string | null {
+  if (/^\s*\+\+\+/.test(text)) return "pithball.lesson";
   try {
     const value: unknown = JSON.parse(text);
     return typeof value === "object" && value !== null && "format" in value ? String(value.format) : "";
@@ -37,21 +41,28 @@ function formatIn(text: string): string | null {
   }
 }
 
-/** Throws a `Problem` where a file is of a known kind that is not taken here. */
-export function onlyOf(taken: Kind[], text: string): void {
-  const kind = kindOf(text);
-  if (kind && !taken.includes(kind)) throw ownProblem(() => say(ELSEWHERE[kind]));
+function only<Taken extends Kind>(taken: Taken[], kind: Kind | null): Taken | null {
+  const own = taken.find((one) => one === kind);
+  if (kind && !own) throw ownProblem(() => say(ELSEWHERE[kind]));
+  return own ?? null;
 }
 
-/** The same where several are taken, which `named` lists: of none at all, too. What is no JSON is left to the module. */
-export function oneOf(taken: Kind[], named: () => string, text: string): void {
-  onlyOf(taken, text);
+/** Throws a `Problem` where a file is of a known kind that is not taken here. */
+export function onlyOf(taken: Kind[], text: string): void {
+  only(taken, kindOf(text));
+}
+
+/**
+ * Which of several kinds, which `named` lists, a file is of; throws a `Problem` where it says that it is of another or
+ * of none. null for what is no JSON: the module says what is wrong with it.
+ */
+export function oneOf<Taken extends Kind>(taken: Taken[], named: () => string, text: string): Taken | null {
   const format = formatIn(text);
-  if (format === null || kindOf(text)) return;
-  const short = format.length > LONGEST_NAME ? `${format.slice(0, LONGEST_NAME)}…` : format;
+  const kind = only(taken, kindIn(format));
+  if (kind || format === null) return kind;
   throw ownProblem(() =>
-    short === ""
+    format === ""
       ? say("work-no-format", { kinds: named() })
-      : say("work-other-format", { format: short, kinds: named() }),
+      : say("work-other-format", { format: shorten(format, MOST_SAID), kinds: named() }),
   );
 }

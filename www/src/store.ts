@@ -28,7 +28,18 @@ export function wholeShot({ ball, shot: { format, ...rest } }: Doc): WholeShot {
   return { format, ball, ...rest };
 }
 
-export type Room = "bench" | "saw" | "scale" | "lane" | "lesson" | "lessons" | "shelf" | "sheet" | "model";
+export const ROOMS = [
+  "bench",
+  "saw",
+  "scale",
+  "lane",
+  "lesson",
+  "lessons",
+  "shelf",
+  "sheet",
+  "model",
+] as const;
+export type Room = (typeof ROOMS)[number];
 export type Units = "trade" | "metric";
 export type Theme = "system" | "light" | "dark";
 

@@ -1,7 +1,7 @@
 // What RG and differential do for one and the same release, each by itself:
 // two round balls that differ in RG alone, and this ball beside a round one of
 // its own RG. Said in words, with numbers computed for this very throw.
-import { useEffect, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import type { Derived } from "../../derive";
 import type { Args } from "../../locale/say";
 import { LazyFold } from "../../parts/lazy-fold";
@@ -9,6 +9,7 @@ import { SayTerms } from "../../parts/say-terms";
 import { type Store, type Units, useStore } from "../../store";
 import type { Roll } from "../../types";
 import { apart, reading } from "../../units";
+import { useWhenStill } from "../../when-still";
 import { say } from "./say";
 import { averageRg, roundBall, throwBall } from "./twins";
 
@@ -67,10 +68,7 @@ function Note() {
   const derived = store.derived.value;
   const { units } = store.view.value;
   const [found, setFound] = useState<Twins | null>(null);
-  useEffect(() => {
-    const timer = setTimeout(() => setFound(twins(store, derived)), REST_MS);
-    return () => clearTimeout(timer);
-  }, [derived]);
+  useWhenStill(REST_MS, async () => setFound(twins(store, derived)), store.fail, [derived]);
   return (
     <div class="honest-note">
       <p>

@@ -82,8 +82,7 @@ const whyNot = (store: Store, problem: Problem): string =>
   sentenceIn(problem.message, store.view.value.units) + where(problem);
 
 async function takeIn(store: Store, jobs: Jobs, shelf: Shelf, from: string, json: string): Promise<ToSay> {
-  oneOf(["ball", "shot", "shelf"], () => say("kept-kinds"), json);
-  const kind = kindOf(json);
+  const kind = oneOf(["ball", "shot", "shelf"], () => say("kept-kinds"), json);
   if (kind) {
     const all = docsIn(kind, json, store.derived.peek().shot);
     for (const doc of all) if (isLarge(doc.ball)) await attempt(jobs, doc);
